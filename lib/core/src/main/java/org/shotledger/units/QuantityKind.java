@@ -1,0 +1,134 @@
+package org.shotledger.units;
+
+import java.util.Locale;
+
+/**
+ * What a number measures, and the unit in which each {@link UnitSystem} shows it.
+ *
+ * <p>A value is always held in the coherent SI unit; {@code shown = si * factor + offset}. Conversion factors are exact
+ * by definition (international yard and pound, 1959; mechanical horsepower 550 ft lbf/s; BIPM SI Brochure, 9th ed.).
+ */
+public enum QuantityKind {
+    /** A pure number. */
+    RATIO("", 1, 0, 3, "", 1, 0, 3),
+    /** A fraction shown as percent. */
+    FRACTION("%", 100, 0, 1, "%", 100, 0, 1),
+    /** A count of things. */
+    COUNT("", 1, 0, 0, "", 1, 0, 0),
+    /** Absolute pressure, Pa. */
+    ABSOLUTE_PRESSURE("bar abs", 1e-5, 0, 2, "psi abs", 1 / 6894.757293168, 0, 1),
+    /** Pressure above a stated ambient, Pa. */
+    GAUGE_PRESSURE("bar gauge", 1e-5, 0, 2, "psi gauge", 1 / 6894.757293168, 0, 1),
+    /** Difference of two pressures, Pa. */
+    PRESSURE_DIFFERENCE("bar", 1e-5, 0, 2, "psi", 1 / 6894.757293168, 0, 1),
+    /** Temperature, K. */
+    TEMPERATURE("degC", 1, -273.15, 1, "degF", 1.8, -459.67, 1),
+    /** Difference of two temperatures, K. */
+    TEMPERATURE_DIFFERENCE("K", 1, 0, 1, "degF difference", 1.8, 0, 1),
+    /** Power, W. */
+    POWER("kW", 1e-3, 0, 1, "hp", 1 / 745.69987158227022, 0, 0),
+    /** Torque, N m. */
+    TORQUE("N m", 1, 0, 0, "lbf ft", 1 / 1.3558179483314004, 0, 0),
+    /** Energy, J. */
+    ENERGY("kJ", 1e-3, 0, 1, "Btu", 1 / 1055.05585262, 0, 1),
+    /** Mass, kg. */
+    MASS("kg", 1, 0, 3, "lb", 1 / 0.45359237, 0, 2),
+    /** Mass flow, kg/s. */
+    MASS_FLOW("g/s", 1e3, 0, 2, "lb/min", 60 / 0.45359237, 0, 3),
+    /** Volume, m3. */
+    VOLUME("L", 1e3, 0, 3, "in3", 1 / 1.6387064e-5, 0, 1),
+    /** Volume flow, m3/s. */
+    VOLUME_FLOW("cc/min", 6e7, 0, 0, "US gal/h", 3600 / 3.785411784e-3, 0, 1),
+    /** Length, m. */
+    LENGTH("mm", 1e3, 0, 2, "in", 1 / 0.0254, 0, 3),
+    /** Diameter of a small hole, m. */
+    BORE("mm", 1e3, 0, 3, "thou", 1e3 / 0.0254, 0, 1),
+    /** Density, kg/m3. */
+    DENSITY("kg/m3", 1, 0, 1, "lb/ft3", 1 / 16.018463373960142, 0, 2),
+    /** Crankshaft or rotor speed, held in revolutions per minute. */
+    ROTATION("rpm", 1, 0, 0, "rpm", 1, 0, 0),
+    /** Speed, m/s. */
+    SPEED("m/s", 1, 0, 1, "ft/s", 1 / 0.3048, 0, 1),
+    /** Time, s. */
+    TIME("s", 1, 0, 2, "s", 1, 0, 2),
+    /** Angle of the crankshaft, degrees. */
+    CRANK_ANGLE("deg", 1, 0, 1, "deg", 1, 0, 1),
+    /** Energy per mass, J/kg. */
+    SPECIFIC_ENERGY("MJ/kg", 1e-6, 0, 2, "Btu/lb", 1 / 2326.0, 0, 0),
+    /** Electric potential, V. */
+    VOLTAGE("V", 1, 0, 2, "V", 1, 0, 2),
+    /** Electric current, A. */
+    CURRENT("A", 1, 0, 1, "A", 1, 0, 1);
+
+    private final Face si;
+    private final Face us;
+
+    QuantityKind(
+            String siUnit,
+            double siFactor,
+            double siOffset,
+            int siDigits,
+            String usUnit,
+            double usFactor,
+            double usOffset,
+            int usDigits) {
+        this.si = new Face(siUnit, siFactor, siOffset, siDigits);
+        this.us = new Face(usUnit, usFactor, usOffset, usDigits);
+    }
+
+    /**
+     * The name of the unit shown.
+     *
+     * @param system the unit system
+     * @return the unit's name, empty for a pure number
+     */
+    public String unit(UnitSystem system) {
+        return face(system).unit;
+    }
+
+    /**
+     * Converts an SI value to the number shown.
+     *
+     * @param siValue the value in the coherent SI unit
+     * @param system the unit system
+     * @return the number in {@link #unit(UnitSystem)}
+     */
+    public double shown(double siValue, UnitSystem system) {
+        Face face = face(system);
+        return siValue * face.factor + face.offset;
+    }
+
+    /**
+     * Writes an SI value with the digits the trade reads and its unit.
+     *
+     * @param siValue the value in the coherent SI unit
+     * @param system the unit system
+     * @return for example {@code "65.50 bar gauge"}
+     */
+    public String text(double siValue, UnitSystem system) {
+        String number = number(siValue, system);
+        String unit = unit(system);
+        return unit.isEmpty() ? number : number + " " + unit;
+    }
+
+    /**
+     * Writes the number alone, with the digits the trade reads.
+     *
+     * @param siValue the value in the coherent SI unit
+     * @param system the unit system
+     * @return for example {@code "65.50"}; {@code "-"} when the value is not a number
+     */
+    public String number(double siValue, UnitSystem system) {
+        if (Double.isNaN(siValue)) {
+            return "-";
+        }
+        String text = String.format(Locale.ROOT, "%." + face(system).digits + "f", shown(siValue, system));
+        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+    }
+
+    private Face face(UnitSystem system) {
+        return system == UnitSystem.SI ? si : us;
+    }
+
+    private record Face(String unit, double factor, double offset, int digits) {}
+}

@@ -1,0 +1,7 @@
+/**
+ * Units at the edge: reading a figure with its unit, naming the kind of a quantity, and choosing how it is shown.
+ *
+ * <p>Inside the library every number is an SI double; this package is the only one that knows another unit. It imports
+ * nothing of the project.
+ */
+package org.shotledger.units;
