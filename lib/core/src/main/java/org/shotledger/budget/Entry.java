@@ -30,7 +30,6 @@ public record Entry(
         Standing standing) {
 
     /** Copies the inputs, so that an entry never changes. */
-    @SuppressWarnings("doclint:missing")
     public Entry {
         inputs = List.copyOf(inputs);
     }
