@@ -10,60 +10,72 @@ import java.util.Locale;
  */
 public enum QuantityKind {
     /** A pure number. */
-    RATIO("", 1, 0, 3, "", 1, 0, 3),
+    RATIO(Dimension.NUMBER, "", 1, 0, 3, "", 1, 0, 3),
     /** A fraction shown as percent. */
-    FRACTION("%", 100, 0, 1, "%", 100, 0, 1),
+    FRACTION(Dimension.NUMBER, "%", 100, 0, 1, "%", 100, 0, 1),
     /** A count of things. */
-    COUNT("", 1, 0, 0, "", 1, 0, 0),
+    COUNT(Dimension.NUMBER, "", 1, 0, 0, "", 1, 0, 0),
     /** Absolute pressure, Pa. */
-    ABSOLUTE_PRESSURE("bar abs", 1e-5, 0, 2, "psi abs", 1 / 6894.757293168, 0, 1),
+    ABSOLUTE_PRESSURE(Dimension.PRESSURE, "bar abs", 1e-5, 0, 2, "psi abs", 1 / 6894.757293168, 0, 1),
     /** Pressure above a stated ambient, Pa. */
-    GAUGE_PRESSURE("bar gauge", 1e-5, 0, 2, "psi gauge", 1 / 6894.757293168, 0, 1),
+    GAUGE_PRESSURE(Dimension.PRESSURE, "bar gauge", 1e-5, 0, 2, "psi gauge", 1 / 6894.757293168, 0, 1),
     /** Difference of two pressures, Pa. */
-    PRESSURE_DIFFERENCE("bar", 1e-5, 0, 2, "psi", 1 / 6894.757293168, 0, 1),
+    PRESSURE_DIFFERENCE(Dimension.PRESSURE, "bar", 1e-5, 0, 2, "psi", 1 / 6894.757293168, 0, 1),
     /** Temperature, K. */
-    TEMPERATURE("degC", 1, -273.15, 1, "degF", 1.8, -459.67, 1),
+    TEMPERATURE(Dimension.TEMPERATURE, "degC", 1, -273.15, 1, "degF", 1.8, -459.67, 1),
     /** Difference of two temperatures, K. */
-    TEMPERATURE_DIFFERENCE("K", 1, 0, 1, "degF difference", 1.8, 0, 1),
+    TEMPERATURE_DIFFERENCE(Dimension.TEMPERATURE, "K", 1, 0, 1, "degF difference", 1.8, 0, 1),
     /** Power, W. */
-    POWER("kW", 1e-3, 0, 1, "hp", 1 / 745.69987158227022, 0, 0),
+    POWER(Dimension.POWER, "kW", 1e-3, 0, 1, "hp", 1 / 745.69987158227022, 0, 0),
     /** Torque, N m. */
-    TORQUE("N m", 1, 0, 0, "lbf ft", 1 / 1.3558179483314004, 0, 0),
+    TORQUE(Dimension.TORQUE, "N m", 1, 0, 0, "lbf ft", 1 / 1.3558179483314004, 0, 0),
     /** Energy, J. */
-    ENERGY("kJ", 1e-3, 0, 1, "Btu", 1 / 1055.05585262, 0, 1),
+    ENERGY(Dimension.ENERGY, "kJ", 1e-3, 0, 1, "Btu", 1 / 1055.05585262, 0, 1),
     /** Mass, kg. */
-    MASS("kg", 1, 0, 3, "lb", 1 / 0.45359237, 0, 2),
+    MASS(Dimension.MASS, "kg", 1, 0, 3, "lb", 1 / 0.45359237, 0, 2),
     /** Mass flow, kg/s. */
-    MASS_FLOW("g/s", 1e3, 0, 2, "lb/min", 60 / 0.45359237, 0, 3),
+    MASS_FLOW(Dimension.MASS_FLOW, "g/s", 1e3, 0, 2, "lb/min", 60 / 0.45359237, 0, 3),
     /** Volume, m3. */
-    VOLUME("L", 1e3, 0, 3, "in3", 1 / 1.6387064e-5, 0, 1),
+    VOLUME(Dimension.VOLUME, "L", 1e3, 0, 3, "in3", 1 / 1.6387064e-5, 0, 1),
     /** Volume flow, m3/s. */
-    VOLUME_FLOW("cc/min", 6e7, 0, 0, "US gal/h", 3600 / 3.785411784e-3, 0, 1),
+    VOLUME_FLOW(Dimension.VOLUME_FLOW, "cc/min", 6e7, 0, 0, "US gal/h", 3600 / 3.785411784e-3, 0, 1),
     /** Length, m. */
-    LENGTH("mm", 1e3, 0, 2, "in", 1 / 0.0254, 0, 3),
+    LENGTH(Dimension.LENGTH, "mm", 1e3, 0, 2, "in", 1 / 0.0254, 0, 3),
     /** Diameter of a small hole, m. */
-    BORE("mm", 1e3, 0, 3, "thou", 1e3 / 0.0254, 0, 1),
+    BORE(Dimension.LENGTH, "mm", 1e3, 0, 3, "thou", 1e3 / 0.0254, 0, 1),
     /** Density, kg/m3. */
-    DENSITY("kg/m3", 1, 0, 1, "lb/ft3", 1 / 16.018463373960142, 0, 2),
+    DENSITY(Dimension.DENSITY, "kg/m3", 1, 0, 1, "lb/ft3", 1 / 16.018463373960142, 0, 2),
     /** Crankshaft or rotor speed, held in revolutions per minute. */
-    ROTATION("rpm", 1, 0, 0, "rpm", 1, 0, 0),
+    ROTATION(Dimension.ROTATION, "rpm", 1, 0, 0, "rpm", 1, 0, 0),
     /** Speed, m/s. */
-    SPEED("m/s", 1, 0, 1, "ft/s", 1 / 0.3048, 0, 1),
+    SPEED(Dimension.SPEED, "m/s", 1, 0, 1, "ft/s", 1 / 0.3048, 0, 1),
     /** Time, s. */
-    TIME("s", 1, 0, 2, "s", 1, 0, 2),
+    TIME(Dimension.TIME, "s", 1, 0, 2, "s", 1, 0, 2),
     /** Angle of the crankshaft, degrees. */
-    CRANK_ANGLE("deg", 1, 0, 1, "deg", 1, 0, 1),
+    CRANK_ANGLE(Dimension.ANGLE, "deg", 1, 0, 1, "deg", 1, 0, 1),
     /** Energy per mass, J/kg. */
-    SPECIFIC_ENERGY("MJ/kg", 1e-6, 0, 2, "Btu/lb", 1 / 2326.0, 0, 0),
+    SPECIFIC_ENERGY(Dimension.SPECIFIC_ENERGY, "MJ/kg", 1e-6, 0, 2, "Btu/lb", 1 / 2326.0, 0, 0),
     /** Electric potential, V. */
-    VOLTAGE("V", 1, 0, 2, "V", 1, 0, 2),
+    VOLTAGE(Dimension.VOLTAGE, "V", 1, 0, 2, "V", 1, 0, 2),
     /** Electric current, A. */
-    CURRENT("A", 1, 0, 1, "A", 1, 0, 1);
+    CURRENT(Dimension.CURRENT, "A", 1, 0, 1, "A", 1, 0, 1),
+    /** Area, m2. */
+    AREA(Dimension.AREA, "m2", 1, 0, 3, "ft2", 1 / 0.09290304, 0, 2),
+    /** Electric resistance, ohm. */
+    RESISTANCE(Dimension.RESISTANCE, "mohm", 1e3, 0, 1, "mohm", 1e3, 0, 1),
+    /** Electric charge, C. */
+    CHARGE(Dimension.CHARGE, "A h", 1 / 3600.0, 0, 1, "A h", 1 / 3600.0, 0, 1),
+    /** Moment of inertia, kg m2. */
+    INERTIA(Dimension.INERTIA, "kg m2", 1, 0, 6, "lb ft2", 1 / 0.042140110093804806, 0, 6),
+    /** Specific heat capacity, J/(kg K). */
+    SPECIFIC_HEAT(Dimension.SPECIFIC_HEAT, "J/(kg K)", 1, 0, 0, "J/(kg K)", 1, 0, 0);
 
+    private final Dimension dimension;
     private final Face si;
     private final Face us;
 
     QuantityKind(
+            Dimension dimension,
             String siUnit,
             double siFactor,
             double siOffset,
@@ -72,8 +84,27 @@ public enum QuantityKind {
             double usFactor,
             double usOffset,
             int usDigits) {
+        this.dimension = dimension;
         this.si = new Face(siUnit, siFactor, siOffset, siDigits);
         this.us = new Face(usUnit, usFactor, usOffset, usDigits);
+    }
+
+    /**
+     * The dimension, which kinds with different zeros share.
+     *
+     * @return the dimension
+     */
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /**
+     * The kind in words.
+     *
+     * @return for example {@code "gauge pressure"}
+     */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /**
