@@ -26,17 +26,18 @@ class LayeringTest {
             Map.entry("units", ""),
             Map.entry("curve", ""),
             Map.entry("fluid", ""),
+            Map.entry("gas", "units"),
             Map.entry("flow", "fluid curve"),
             Map.entry("bottle", "fluid flow curve"),
-            Map.entry("fuel", "curve"),
-            Map.entry("engine", "curve fuel fluid"),
-            Map.entry("boost", "curve engine fuel"),
-            Map.entry("supply", "curve fuel"),
-            Map.entry("drive", "curve"),
+            Map.entry("fuel", "units curve gas"),
+            Map.entry("engine", "units curve fluid gas fuel"),
+            Map.entry("boost", "units curve gas engine fuel"),
+            Map.entry("supply", "units curve fuel"),
+            Map.entry("drive", "units curve"),
             Map.entry("wetkit", "curve fluid flow fuel supply"),
-            Map.entry("build", "units curve fluid flow bottle fuel engine boost supply wetkit drive"),
-            Map.entry("budget", "units curve fluid flow bottle fuel engine boost supply wetkit drive build"),
-            Map.entry("study", "units curve fluid flow bottle fuel engine boost supply wetkit drive build budget"));
+            Map.entry("build", "units curve fluid flow bottle gas fuel engine boost supply wetkit drive"),
+            Map.entry("budget", "units curve fluid flow bottle gas fuel engine boost supply wetkit drive build"),
+            Map.entry("study", "units curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"));
 
     static Set<String> rooms() {
         Set<String> rooms = new LinkedHashSet<>();

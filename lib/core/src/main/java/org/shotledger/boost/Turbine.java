@@ -1,0 +1,24 @@
+package org.shotledger.boost;
+
+import org.shotledger.units.Require;
+
+/**
+ * A turbine as a nozzle of constant effective area with constant efficiency.
+ *
+ * @param name what it is called
+ * @param effectiveArea area of the nozzle that swallows as much, m2, 1e-5 to 1e-2
+ * @param efficiency total-to-static isentropic, 0.3 to 0.85
+ * @param mechanicalEfficiency of the bearings, 0.8 to 1
+ * @param exhaustLoss pressure loss after the turbine
+ */
+public record Turbine(
+        String name, double effectiveArea, double efficiency, double mechanicalEfficiency, FlowLoss exhaustLoss) {
+    /** Checks the ranges. */
+    public Turbine {
+        Require.named("turbine", name);
+        Require.within("effective area of " + name, effectiveArea, 1e-5, 1e-2, "m2");
+        Require.within("efficiency of " + name, efficiency, 0.3, 0.85, "");
+        Require.within("mechanical efficiency of " + name, mechanicalEfficiency, 0.8, 1, "");
+        Require.given("exhaust loss of " + name, exhaustLoss);
+    }
+}

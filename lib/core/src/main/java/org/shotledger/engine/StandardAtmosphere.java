@@ -1,0 +1,56 @@
+package org.shotledger.engine;
+
+import org.shotledger.units.Require;
+
+/** The standard atmosphere of ISO 2533 (as ICAO) in its lowest layer, by geometric altitude. */
+public final class StandardAtmosphere {
+    private static final double EARTH_RADIUS = 6356766;
+    private static final double SEA_LEVEL_TEMPERATURE = 288.15;
+    private static final double SEA_LEVEL_PRESSURE = 101325;
+    private static final double LAPSE = 0.0065;
+    private static final double GAS_CONSTANT = 287.05287;
+    private static final double EXPONENT = 9.80665 / (GAS_CONSTANT * LAPSE);
+
+    private StandardAtmosphere() {}
+
+    /**
+     * Geopotential altitude, {@code H = r Z / (r + Z)}.
+     *
+     * @param altitude geometric altitude, m, -1000 to 11000
+     * @return m
+     */
+    public static double geopotential(double altitude) {
+        Require.within("altitude", altitude, -1000, 11000, "m");
+        return EARTH_RADIUS * altitude / (EARTH_RADIUS + altitude);
+    }
+
+    /**
+     * Temperature.
+     *
+     * @param altitude geometric altitude, m, -1000 to 11000
+     * @return K
+     */
+    public static double temperature(double altitude) {
+        return SEA_LEVEL_TEMPERATURE - LAPSE * geopotential(altitude);
+    }
+
+    /**
+     * Pressure.
+     *
+     * @param altitude geometric altitude, m, -1000 to 11000
+     * @return Pa
+     */
+    public static double pressure(double altitude) {
+        return SEA_LEVEL_PRESSURE * Math.pow(temperature(altitude) / SEA_LEVEL_TEMPERATURE, EXPONENT);
+    }
+
+    /**
+     * Density.
+     *
+     * @param altitude geometric altitude, m, -1000 to 11000
+     * @return kg/m3
+     */
+    public static double density(double altitude) {
+        return pressure(altitude) / (GAS_CONSTANT * temperature(altitude));
+    }
+}

@@ -1,0 +1,64 @@
+package org.shotledger.gas;
+
+/** Dry air as an ideal-gas mixture: 78.084 % N2, 20.9476 % O2, 0.934 % Ar, 0.0314 % CO2 by mole (ISO 2533). */
+public final class DryAir {
+    /** Mole fraction of nitrogen. */
+    public static final double NITROGEN = 0.78084;
+    /** Mole fraction of oxygen. */
+    public static final double OXYGEN = 0.209476;
+    /** Mole fraction of argon; the trace gases are counted with it. */
+    public static final double ARGON = 1 - NITROGEN - OXYGEN - 0.000314;
+    /** Mole fraction of carbon dioxide. */
+    public static final double CARBON_DIOXIDE = 0.000314;
+    /** Molar mass, kg/mol (ISO 2533). */
+    public static final double MOLAR_MASS = 28.9644e-3;
+
+    private DryAir() {}
+
+    /**
+     * Enthalpy with the heats of formation of its gases.
+     *
+     * @param t temperature, K, 200 to 6000
+     * @return J/mol
+     */
+    public static double enthalpy(double t) {
+        return NITROGEN * Gases.N2.enthalpy(t)
+                + OXYGEN * Gases.O2.enthalpy(t)
+                + ARGON * Gases.AR.enthalpy(t)
+                + CARBON_DIOXIDE * Gases.CO2.enthalpy(t);
+    }
+
+    /**
+     * Heat capacity at constant pressure.
+     *
+     * @param t temperature, K, 200 to 6000
+     * @return J/(mol K)
+     */
+    public static double heatCapacity(double t) {
+        return NITROGEN * Gases.N2.heatCapacity(t)
+                + OXYGEN * Gases.O2.heatCapacity(t)
+                + ARGON * Gases.AR.heatCapacity(t)
+                + CARBON_DIOXIDE * Gases.CO2.heatCapacity(t);
+    }
+
+    /**
+     * Ratio of heat capacities.
+     *
+     * @param t temperature, K, 200 to 6000
+     * @return cp/cv
+     */
+    public static double gamma(double t) {
+        double cp = heatCapacity(t);
+        return cp / (cp - Gas.MOLAR_CONSTANT);
+    }
+
+    /**
+     * Heat capacity by mass.
+     *
+     * @param t temperature, K, 200 to 6000
+     * @return J/(kg K)
+     */
+    public static double specificHeat(double t) {
+        return heatCapacity(t) / MOLAR_MASS;
+    }
+}
