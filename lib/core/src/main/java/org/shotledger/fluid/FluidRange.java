@@ -60,9 +60,18 @@ final class FluidRange {
         }
     }
 
+    static void number(String name, double value, String unit) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(
+                    "Nitrous oxide " + name + " must be a finite number of " + unit + ", not " + value + ".");
+        }
+    }
+
     static IllegalArgumentException unreachable(
-            String given, double value, String unit, String at, double lowest, double highest) {
-        return new IllegalArgumentException("Nitrous oxide " + given + " " + value + " " + unit + " is outside "
-                + lowest + " to " + highest + " " + unit + ", the range between 182.33 and 525 K at " + at + ".");
+            String given, double value, String unit, String at, double bound, double boundTemperature) {
+        String side = value < bound ? "below" : "above";
+        return new IllegalArgumentException("Nitrous oxide " + given + " " + value + " " + unit + " at " + at + " is "
+                + side + " " + bound + " " + unit + ", its value at " + boundTemperature
+                + " K, the end of the equation of state (182.33 to 525 K).");
     }
 }

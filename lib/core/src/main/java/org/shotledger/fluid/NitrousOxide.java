@@ -10,22 +10,22 @@ package org.shotledger.fluid;
 public final class NitrousOxide {
 
     /** Critical temperature of the equation itself (published fluid: 309.52 K), K. */
-    public static final double CRITICAL_TEMPERATURE = 309.520678231;
+    public static final double CRITICAL_TEMPERATURE = 309.52067823146013;
 
     /** Critical pressure of the equation itself, Pa. */
-    public static final double CRITICAL_PRESSURE = 7244816.702;
+    public static final double CRITICAL_PRESSURE = 7244816.701606721;
 
     /** Critical density of the equation itself, kg/m3. */
-    public static final double CRITICAL_DENSITY = 452.9314776;
+    public static final double CRITICAL_DENSITY = 452.93147761878607;
 
     /** Triple-point temperature, K. */
     public static final double TRIPLE_TEMPERATURE = FluidRange.MIN_TEMPERATURE;
 
     /** Triple-point pressure by the equation, Pa. */
-    public static final double TRIPLE_PRESSURE = 87837.44;
+    public static final double TRIPLE_PRESSURE = 87837.43922581258;
 
     /** Highest density of the equation's range (182.33 K, 50 MPa), kg/m3. */
-    static final double MAX_DENSITY = 1300;
+    static final double MAX_DENSITY = 1292.549021768042;
 
     private NitrousOxide() {}
 
@@ -37,7 +37,8 @@ public final class NitrousOxide {
      * @throws IllegalArgumentException outside the range
      */
     public static double saturationPressure(double temperature) {
-        return Saturation.at(temperature).pressure();
+        FluidRange.saturationTemperature(temperature);
+        return SaturationCurve.pressure(temperature);
     }
 
     /**
@@ -48,7 +49,8 @@ public final class NitrousOxide {
      * @throws IllegalArgumentException outside the range
      */
     public static double saturationTemperature(double pressure) {
-        return Saturation.temperature(pressure);
+        FluidRange.saturationPressure(pressure);
+        return SaturationCurve.temperature(pressure);
     }
 
     /**
@@ -59,7 +61,7 @@ public final class NitrousOxide {
      * @throws IllegalArgumentException outside the range
      */
     public static FluidState saturatedLiquid(double temperature) {
-        return Saturation.at(temperature).liquid();
+        return mixture(temperature, 0);
     }
 
     /**
@@ -70,7 +72,7 @@ public final class NitrousOxide {
      * @throws IllegalArgumentException outside the range
      */
     public static FluidState saturatedVapour(double temperature) {
-        return Saturation.at(temperature).vapour();
+        return mixture(temperature, 1);
     }
 
     /**
@@ -82,8 +84,7 @@ public final class NitrousOxide {
      * @throws IllegalArgumentException outside the ranges
      */
     public static FluidState mixture(double temperature, double quality) {
-        FluidRange.quality(quality);
-        return Saturation.at(temperature).mixture(quality);
+        return new StatePoint().mixture(temperature, quality).state();
     }
 
     /**
@@ -96,7 +97,7 @@ public final class NitrousOxide {
      * @throws IllegalArgumentException outside the ranges
      */
     public static FluidState atTemperaturePressure(double temperature, double pressure) {
-        return Flash.temperaturePressure(temperature, pressure);
+        return new StatePoint().temperaturePressure(temperature, pressure).state();
     }
 
     /**
@@ -108,7 +109,7 @@ public final class NitrousOxide {
      * @throws IllegalArgumentException when no temperature from 182.33 to 525 K has this enthalpy at this pressure
      */
     public static FluidState atPressureEnthalpy(double pressure, double enthalpy) {
-        return Flash.pressureEnthalpy(pressure, enthalpy);
+        return new StatePoint().pressureEnthalpy(pressure, enthalpy).state();
     }
 
     /**
@@ -120,7 +121,7 @@ public final class NitrousOxide {
      * @throws IllegalArgumentException when no temperature from 182.33 to 525 K has this entropy at this pressure
      */
     public static FluidState atPressureEntropy(double pressure, double entropy) {
-        return Flash.pressureEntropy(pressure, entropy);
+        return new StatePoint().pressureEntropy(pressure, entropy).state();
     }
 
     /**
@@ -132,7 +133,7 @@ public final class NitrousOxide {
      * @throws IllegalArgumentException when no temperature from 182.33 to 525 K has this energy at this density
      */
     public static FluidState atDensityEnergy(double density, double internalEnergy) {
-        return Flash.densityEnergy(density, internalEnergy);
+        return new StatePoint().densityEnergy(density, internalEnergy).state();
     }
 
     /**
@@ -144,6 +145,6 @@ public final class NitrousOxide {
      * @throws IllegalArgumentException outside the ranges
      */
     public static FluidState atTemperatureDensity(double temperature, double density) {
-        return Flash.temperatureDensity(temperature, density);
+        return new StatePoint().temperatureDensity(temperature, density).state();
     }
 }

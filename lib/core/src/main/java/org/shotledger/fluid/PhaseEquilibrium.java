@@ -4,8 +4,8 @@ package org.shotledger.fluid;
  * Liquid and vapour in equilibrium at one temperature, from equal pressure and equal Gibbs energy of the equation of
  * state (the Maxwell construction).
  *
- * <p>This is the reference that the fast {@code SaturationCurve} is made from and tested against. Newton's method in
- * both densities on the reduced pressure and potential, after R. Akasaka, "A reliable and useful method to determine
+ * <p>The slow reference beside the fast {@link SaturationCurve}: solved at run time, in double precision. Newton's
+ * method in both densities on the reduced pressure and potential, after R. Akasaka, "A reliable and useful method to determine
  * the saturation state from Helmholtz energy equations of state", J. Thermal Sci. Technol. 3 (2008) 442-451. Starting
  * densities: ESDU 91022 correlations below 303 K, above it the equation's own limiting shape at its critical point.
  */
