@@ -1,0 +1,30 @@
+package org.shotledger.flow;
+
+/** Argument checks of this package: one clear sentence with the name, the value and what is allowed. */
+final class Checks {
+    private Checks() {}
+
+    static double positive(String where, String name, double value, String unit) {
+        if (value > 0 && value < Double.POSITIVE_INFINITY) {
+            return value;
+        }
+        throw new IllegalArgumentException(
+                where + ": " + name + " is " + value + " " + unit + "; it must be a finite number above zero.");
+    }
+
+    static double notNegative(String where, String name, double value, String unit) {
+        if (value >= 0 && value < Double.POSITIVE_INFINITY) {
+            return value;
+        }
+        throw new IllegalArgumentException(
+                where + ": " + name + " is " + value + " " + unit + "; it must be a finite number, zero or above.");
+    }
+
+    static double within(String where, String name, double value, double low, double high, String unit) {
+        if (value >= low && value <= high) {
+            return value;
+        }
+        throw new IllegalArgumentException(where + ": " + name + " is " + value + " " + unit + "; allowed are " + low
+                + " to " + high + " " + unit + ".");
+    }
+}

@@ -1,0 +1,52 @@
+package org.shotledger.flow;
+
+import java.util.List;
+import org.shotledger.fluid.FluidState;
+
+/**
+ * What a feed path passes.
+ *
+ * @param massFlow total flow, kg/s
+ * @param chokingElement name of the part that chokes; empty when none does
+ * @param reason one sentence: why nothing flows, or what limits the flow
+ * @param nodes the stream from the bottle to the last part before the jets, in order; branches follow the trunk
+ * @param jets each jet's flow with its bracket, in the order of the branches
+ * @param jetInlet state at rest before the first jet; the bottle's own state when nothing flows
+ * @param holdUp mass held in the lines while flowing, kg
+ * @param volume inside volume of the lines, m3
+ */
+public record FeedFlow(
+        double massFlow,
+        String chokingElement,
+        String reason,
+        List<FeedNode> nodes,
+        List<JetFlow> jets,
+        FluidState jetInlet,
+        double holdUp,
+        double volume) {
+    /**
+     * Copies the lists.
+     */
+    public FeedFlow {
+        nodes = List.copyOf(nodes);
+        jets = List.copyOf(jets);
+    }
+
+    /**
+     * Tells whether any part chokes.
+     *
+     * @return true when lowering the downstream pressure would not raise the flow
+     */
+    public boolean choked() {
+        return !chokingElement.isEmpty();
+    }
+
+    /**
+     * Time to fill empty lines at the steady flow; what a purge must bring.
+     *
+     * @return hold-up over flow, s; infinite when nothing flows
+     */
+    public double fillTime() {
+        return massFlow > 0 ? holdUp / massFlow : Double.POSITIVE_INFINITY;
+    }
+}

@@ -1,0 +1,160 @@
+package org.shotledger.flow;
+
+import java.util.List;
+import org.shotledger.fluid.FluidState;
+import org.shotledger.fluid.NitrousOxide;
+
+/**
+ * Finds the flow of a path: the largest flow that every part passes and that leaves enough pressure at the end.
+ *
+ * <p>For a trial flow the path is marched from the bottle. A part that chokes gives a negative margin; at the end the margin
+ * is what the last part would pass less the trial flow. The margin falls as the flow rises, so a bracketed search ends at the
+ * flow, and the part that gave the negative side is the one that limits.
+ */
+final class FeedSolver {
+    private static final double TOLERANCE = 1e-9;
+
+    /** Part at which the last march ended; the number of parts when it went through. */
+    private int stopped;
+
+    private final List<FeedElement> elements;
+    private final FluidState start;
+    private final double downstreamPressure;
+
+    private FeedSolver(FeedPath path, FluidState start, double downstreamPressure) {
+        this.elements = path.elements();
+        this.start = start;
+        this.downstreamPressure = downstreamPressure;
+    }
+
+    /** A solved path. */
+    record Solution(double massFlow, int limiting, boolean choked) {}
+
+    static double massFlow(FeedPath path, FluidState start, double downstreamPressure) {
+        return solve(path, start, downstreamPressure).massFlow();
+    }
+
+    static Solution solve(FeedPath path, FluidState start, double downstreamPressure) {
+        if (!blocked(path).isEmpty() || downstreamPressure >= start.pressure()) {
+            return new Solution(0, -1, false);
+        }
+        return new FeedSolver(path, start, downstreamPressure).search();
+    }
+
+    static String blocked(FeedPath path) {
+        for (FeedElement element : path.elements()) {
+            if (!element.blocked().isEmpty()) {
+                return element.blocked();
+            }
+        }
+        return "";
+    }
+
+    private Solution search() {
+        double low = 0;
+        double atLow = margin(0);
+        if (atLow <= 0) {
+            return new Solution(0, elements.size() - 1, false);
+        }
+        double high = atLow > 1e6 ? 1 : atLow;
+        double atHigh = margin(high);
+        while (atHigh > 0) {
+            low = high;
+            atLow = atHigh;
+            high *= 2;
+            atHigh = margin(high);
+        }
+        int limiting = stopped;
+        double smallest = TOLERANCE * high;
+        for (int i = 0; i < 100 && high - low > TOLERANCE * high && high > smallest * 1e-6; i++) {
+            double trial = i % 4 == 3 ? 0.5 * (low + high) : low + atLow * (high - low) / (atLow - atHigh);
+            trial = Math.min(Math.max(trial, low + 1e-3 * TOLERANCE * high), high);
+            double margin = margin(trial);
+            if (Math.abs(margin) <= TOLERANCE * trial && stopped >= elements.size() - 1) {
+                return new Solution(trial, stopped, endChokes(trial));
+            }
+            if (margin > 0) {
+                low = trial;
+                atHigh = i % 4 == 3 ? atHigh : 0.5 * atHigh;
+                atLow = margin;
+            } else {
+                high = trial;
+                atLow = i % 4 == 3 ? atLow : 0.5 * atLow;
+                atHigh = margin;
+                limiting = stopped;
+            }
+        }
+        boolean inside = limiting < elements.size() - 1;
+        return new Solution(low, limiting, inside || endChokes(low));
+    }
+
+    /** Tells whether the last part itself is choked at a flow. */
+    private boolean endChokes(double massFlow) {
+        FluidState inlet = endInlet(massFlow);
+        if (inlet == null) {
+            return true;
+        }
+        FeedElement last = elements.get(elements.size() - 1);
+        if (last instanceof NitrousJet jet) {
+            return jet.massFlow(inlet, downstreamPressure) >= jet.massFlow(inlet, 0) * (1 - 1e-6);
+        }
+        if (last instanceof Manifold) {
+            return false;
+        }
+        double outlet = last.outletPressure(inlet, massFlow);
+        return Double.isNaN(outlet) || outlet > downstreamPressure * (1 + 1e-3) + 1;
+    }
+
+    private FluidState endInlet(double massFlow) {
+        FluidState state = start;
+        for (FeedElement element : elements.subList(0, elements.size() - 1)) {
+            state = behind(element, state, massFlow);
+            if (state == null) {
+                return null;
+            }
+        }
+        return state;
+    }
+
+    /** Flow to spare, kg/s; negative when the trial flow cannot be had. Monotone falling. */
+    private double margin(double massFlow) {
+        FluidState state = start;
+        int end = elements.size() - 1;
+        for (int i = 0; i < end; i++) {
+            FeedElement element = elements.get(i);
+            FluidState next = behind(element, state, massFlow);
+            if (next == null) {
+                stopped = i;
+                return Math.min(element.shortfall(state, massFlow), -1e-12);
+            }
+            state = next;
+        }
+        stopped = end;
+        FeedElement last = elements.get(end);
+        if (last instanceof NitrousJet jet) {
+            return jet.massFlow(state, downstreamPressure) - massFlow;
+        }
+        if (last instanceof Manifold block) {
+            return block.massFlow(state, downstreamPressure) - massFlow;
+        }
+        return openEnd(last, state, massFlow);
+    }
+
+    private double openEnd(FeedElement last, FluidState state, double massFlow) {
+        double outlet = last.outletPressure(state, massFlow);
+        if (Double.isNaN(outlet)) {
+            return Math.min(last.shortfall(state, massFlow), -1e-12);
+        }
+        double scale = massFlow == 0 ? 0.1 : massFlow;
+        return scale * (outlet - downstreamPressure) / start.pressure();
+    }
+
+    /** State behind a part, or null when it chokes or falls below the downstream pressure. */
+    static FluidState behind(FeedElement element, FluidState inlet, double massFlow) {
+        double pressure = element.outletPressure(inlet, massFlow);
+        if (Double.isNaN(pressure) || pressure < NitrousOxide.TRIPLE_PRESSURE) {
+            return null;
+        }
+        return NitrousOxide.atPressureEnthalpy(pressure, inlet.enthalpy());
+    }
+}

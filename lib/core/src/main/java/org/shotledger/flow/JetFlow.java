@@ -1,0 +1,21 @@
+package org.shotledger.flow;
+
+/**
+ * What a hole passes, with the spread of the models.
+ *
+ * @param massFlow best estimate, kg/s
+ * @param low lower bracket, kg/s: homogeneous equilibrium with the same coefficient as a flooded hole
+ * @param high upper bracket, kg/s: frozen expansion (Henry-Fauske), or the incompressible flux where nothing flashes
+ * @param dischargeCoefficient coefficient used for the best estimate
+ * @param expectedError expected relative error of the best estimate, one standard deviation
+ * @param model name of the model of the best estimate
+ * @param throat state at the narrowest section by homogeneous equilibrium
+ */
+public record JetFlow(
+        double massFlow,
+        double low,
+        double high,
+        double dischargeCoefficient,
+        double expectedError,
+        String model,
+        Throat throat) {}

@@ -1,0 +1,96 @@
+package org.shotledger.flow;
+
+import org.shotledger.fluid.FluidState;
+import org.shotledger.fluid.NitrousOxide;
+
+/**
+ * A hole inside the path: solenoid seat, valve bore, filter throat, restrictor.
+ *
+ * <p>Flow by the law of {@link NitrousJet}; behind it the stream spreads to the line and regains pressure by the momentum
+ * balance {@code p3 - p2 = G3 (u2 - u3)} (Borda-Carnot).
+ *
+ * @param hole the hole
+ * @param lineBore bore of the passage behind, m; zero or the hole's bore for no regain
+ */
+public record Orifice(NitrousJet hole, double lineBore) implements FeedElement {
+    /**
+     * Checks the values.
+     *
+     * @throws IllegalArgumentException when the line bore is negative
+     */
+    public Orifice {
+        Checks.notNegative("Orifice " + hole.name(), "line bore", lineBore, "m");
+    }
+
+    /**
+     * A solenoid seat: square edge, two bores long (common practice, no source).
+     *
+     * @param name name in reports
+     * @param bore diameter of the seat's hole, m
+     * @param lineBore bore of the passage behind, m
+     * @return the part
+     */
+    public static Orifice solenoid(String name, double bore, double lineBore) {
+        return new Orifice(new NitrousJet(name, bore, 2, Edge.SQUARE, Double.NaN), lineBore);
+    }
+
+    @Override
+    public String name() {
+        return hole.name();
+    }
+
+    @Override
+    public double volume() {
+        return hole.volume();
+    }
+
+    @Override
+    public double outletPressure(FluidState inlet, double massFlow) {
+        double throat = throatPressure(hole, inlet, massFlow);
+        if (Double.isNaN(throat) || lineBore <= hole.bore() || massFlow == 0) {
+            return throat;
+        }
+        double lineFlux = massFlow / (Math.PI / 4 * lineBore * lineBore);
+        // the contracted jet is as narrow as its flux says: G_jet = ideal flux = sqrt(2 (p0 - p2) / v) nearly
+        double volume =
+                NitrousOxide.atPressureEnthalpy(throat, inlet.enthalpy()).specificVolume();
+        double jetFlux = Math.sqrt(2 * (inlet.pressure() - throat) / volume);
+        double regain = lineFlux * volume * Math.max(0, jetFlux - lineFlux);
+        return Math.min(throat + regain, throat + 0.9 * (inlet.pressure() - throat));
+    }
+
+    @Override
+    public double shortfall(FluidState inlet, double massFlow) {
+        return hole.shortfall(inlet, massFlow);
+    }
+
+    @Override
+    public String blocked() {
+        return hole.bore() > 0 ? "" : name() + " has no hole.";
+    }
+
+    /** Pressure behind the hole that makes it pass a flow; NaN when it chokes below. */
+    static double throatPressure(NitrousJet hole, FluidState inlet, double massFlow) {
+        if (massFlow <= 0) {
+            return inlet.pressure();
+        }
+        double high = inlet.pressure();
+        double low = 0.3 * high;
+        double most = hole.massFlow(inlet, low);
+        if (most <= massFlow) {
+            return Double.NaN;
+        }
+        // squares make the flow nearly linear in the pressure
+        double wanted = massFlow * massFlow;
+        return Roots.find(
+                p -> {
+                    double flow = hole.massFlow(inlet, p);
+                    return flow * flow - wanted;
+                },
+                high,
+                -wanted,
+                low,
+                most * most - wanted,
+                1e-7 * high);
+    }
+}

@@ -1,0 +1,10 @@
+/**
+ * Flow of nitrous oxide (and of plain liquids and gases) through holes, lines and whole feed paths.
+ *
+ * <p>One job: given a stagnation state upstream and a pressure downstream, say how much flows, where it chokes and in what
+ * state it leaves. Each hole model is one class behind {@link org.shotledger.flow.OrificeFlow}; each part of a feed path is
+ * one record behind {@code FeedElement}. SI doubles and absolute pressure throughout.
+ *
+ * <p>Allowed imports: {@code org.shotledger.fluid}, {@code java.*}, Hipparchus.
+ */
+package org.shotledger.flow;
