@@ -130,4 +130,9 @@ public record NitrousJet(String name, double bore, double lengthToBore, Edge edg
     public double shortfall(FluidState inlet, double massFlow) {
         return Math.min(0, massFlow(inlet, 0) - massFlow);
     }
+
+    @Override
+    public String blocked() {
+        return bore > 0 ? "" : name + " has no hole.";
+    }
 }

@@ -1,0 +1,26 @@
+package org.shotledger.bottle;
+
+/** A model of what the bottle's contents do while something is taken out. */
+public sealed interface BottleModel permits EquilibriumBottle {
+    /**
+     * Name for reports.
+     *
+     * @return short name
+     */
+    String title();
+
+    /**
+     * Known relative error in pressure.
+     *
+     * @return one standard deviation, relative
+     */
+    double expectedError();
+
+    /**
+     * Runs an emptying.
+     *
+     * @param emptying what is taken, for how long, in what surroundings
+     * @return what happened
+     */
+    History run(Emptying emptying);
+}
