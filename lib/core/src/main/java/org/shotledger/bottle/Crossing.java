@@ -20,8 +20,8 @@ final class Crossing implements ODEEventDetector, ODEEventHandler {
     private final BracketedUnivariateSolver<UnivariateFunction> solver =
             new BracketingNthOrderBrentSolver(0, 1e-9, 0, 5);
 
-    /** Time of the crossing, s; NaN until it happened. */
-    double time = Double.NaN;
+    /** True once it stopped the integration. */
+    boolean happened;
 
     Crossing(BottleEvent.Kind kind, boolean falling, ToDoubleFunction<double[]> function) {
         this.kind = kind;
@@ -59,7 +59,7 @@ final class Crossing implements ODEEventDetector, ODEEventHandler {
         if (increasing == falling) {
             return Action.CONTINUE;
         }
-        time = state.getTime();
+        happened = true;
         return Action.STOP;
     }
 }

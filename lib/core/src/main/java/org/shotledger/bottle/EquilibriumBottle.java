@@ -77,7 +77,7 @@ public final class EquilibriumBottle implements BottleModel {
                 ODEStateAndDerivative end = leg(time, y, crossings);
                 time = end.getTime();
                 y = end.getPrimaryState();
-                Crossing hit = hit(crossings, time);
+                Crossing hit = hit(crossings);
                 if (hit == null) {
                     note(BottleEvent.Kind.TIME_UP, time, y);
                     break;
@@ -93,9 +93,9 @@ public final class EquilibriumBottle implements BottleModel {
             return new History(MODEL.title(), MODEL.expectedError(), moments, events);
         }
 
-        private static Crossing hit(List<Crossing> crossings, double time) {
+        private static Crossing hit(List<Crossing> crossings) {
             for (Crossing crossing : crossings) {
-                if (crossing.time == time) {
+                if (crossing.happened) {
                     return crossing;
                 }
             }
