@@ -1,0 +1,52 @@
+package org.shotledger.chart;
+
+import org.shotledger.budget.Side;
+import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
+
+/**
+ * Bottle pressure and power over one pass.
+ *
+ * @param time time since the launch, s, increasing
+ * @param bottlePressure pressure in the bottle, Pa absolute
+ * @param power power at the wheels, W
+ * @param leastPressure bottle pressure below which the jets no longer hold the mixture, Pa absolute; not-a-number when
+ *     none is set
+ * @param liquidEnds time at which the siphon draws vapour, s; not-a-number when liquid lasts
+ */
+@SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
+public record PassTrace(
+        double[] time, double[] bottlePressure, double[] power, double leastPressure, double liquidEnds) {
+
+    /**
+     * Draws the pressure on the left axis and the power on the right one.
+     *
+     * @param system the units shown
+     * @return the picture
+     */
+    public ChartPicture picture(UnitSystem system) {
+        int last = time.length - 1;
+        QuantityKind pressure = QuantityKind.ABSOLUTE_PRESSURE;
+        String alt = "The bottle falls from " + pressure.text(bottlePressure[0], system) + " to "
+                + pressure.text(bottlePressure[last], system) + " in " + QuantityKind.TIME.text(time[last], system)
+                + (Double.isFinite(liquidEnds)
+                        ? "; liquid ends after " + QuantityKind.TIME.text(liquidEnds, system) + "."
+                        : "; liquid lasts to the end.");
+        Plot plot = Plot.of(
+                "pass-trace",
+                "The bottle and the power over a pass",
+                alt,
+                new Axis("Time since the launch", QuantityKind.TIME, system),
+                new Axis("Bottle pressure", pressure, system));
+        plot.rightAxis(new Axis("Power at the wheels", QuantityKind.POWER, system));
+        plot.line("bottle pressure (left)", time, bottlePressure);
+        plot.rightLine("power at the wheels (right)", time, power);
+        if (Double.isFinite(leastPressure)) {
+            plot.limit("bottle at least " + pressure.text(leastPressure, system), leastPressure, Side.AT_LEAST);
+        }
+        if (Double.isFinite(liquidEnds)) {
+            plot.markAt("liquid ends", liquidEnds);
+        }
+        return plot.picture();
+    }
+}

@@ -1,0 +1,143 @@
+package org.shotledger.chart;
+
+import java.awt.Color;
+import java.awt.font.FontRenderContext;
+import java.util.List;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYChartBuilder;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
+import org.knowm.xchart.style.Styler;
+import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.style.lines.SeriesLines;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+/** The finished content of a chart, and how it is set in XChart: one style for all charts of the project. */
+record XySheet(
+        Plot.Frame frame,
+        Axis right,
+        List<Plot.Curved> curves,
+        Range rangeX,
+        Range rangeY,
+        Range rangeRight,
+        boolean rows,
+        boolean tight,
+        int height) {
+    private static final int WIDTH = 760;
+    private static final int KEY_LINE = 34;
+
+    XYChart draw(List<Mark> marks) {
+        XYChart chart = new XYChartBuilder()
+                .width(WIDTH)
+                .height(height)
+                .title(frame.title())
+                .xAxisTitle(frame.x().title())
+                .yAxisTitle(frame.y().title())
+                .build();
+        style(chart.getStyler());
+        ranges(chart);
+        curves.forEach(curve -> add(chart, curve));
+        breakSpacing(chart);
+        if (!marks.isEmpty()) {
+            chart.addAnnotation(new Survey(chart, marks));
+            marks.forEach(chart::addAnnotation);
+        }
+        return chart;
+    }
+
+    private void style(XYStyler s) {
+        s.setAntiAlias(true);
+        s.setBaseFont(Letters.regular(12));
+        s.setChartTitleFont(Letters.bold(15));
+        s.setAxisTitleFont(Letters.regular(12));
+        s.setAxisTickLabelsFont(Letters.regular(11));
+        s.setLegendFont(Letters.regular(12));
+        s.setChartBackgroundColor(Color.WHITE);
+        s.setPlotBackgroundColor(Color.WHITE);
+        s.setChartFontColor(Look.INK);
+        s.setAxisTickLabelsColor(Look.INK);
+        s.setAxisTickMarksColor(Look.QUIET);
+        s.setPlotBorderColor(Look.QUIET);
+        s.setPlotGridLinesColor(Look.GRID);
+        s.setPlotGridLinesStroke(new java.awt.BasicStroke(0.6f));
+        s.setChartTitleBoxVisible(false);
+        s.setChartPadding(10);
+        s.setAxisTicksLineVisible(false);
+        s.setPlotContentSize(1);
+        s.setMarkerSize(8);
+        s.setYAxisTickMarkSpacingHint(48);
+        s.setXAxisTickMarkSpacingHint(84);
+        s.setxAxisTickLabelsFormattingFunction(TickText::of);
+        s.setyAxisTickLabelsFormattingFunction(TickText::of);
+        legend(s);
+    }
+
+    private void legend(XYStyler s) {
+        s.setLegendPosition(Styler.LegendPosition.OutsideS);
+        s.setLegendBorderColor(Color.WHITE);
+        s.setLegendSeriesLineLength(KEY_LINE);
+        s.setLegendPadding(6);
+        double total = 0;
+        for (Plot.Curved curve : curves) {
+            if (curve.name().startsWith("_")) {
+                continue;
+            }
+            total += KEY_LINE
+                    + 26
+                    + Letters.regular(12)
+                            .getStringBounds(curve.name(), new FontRenderContext(null, true, true))
+                            .getWidth();
+        }
+        s.setLegendLayout(total < WIDTH - 40 ? Styler.LegendLayout.Horizontal : Styler.LegendLayout.Vertical);
+        s.setLegendVisible(curves.stream().anyMatch(curve -> !curve.name().startsWith("_")));
+    }
+
+    private void ranges(XYChart chart) {
+        XYStyler s = chart.getStyler();
+        s.setXAxisMin(rangeX.from(0));
+        s.setXAxisMax(rangeX.to(0));
+        s.setYAxisMin(0, rangeY.from(rows || tight ? 0 : 0.06));
+        s.setYAxisMax(0, rangeY.to(rows || tight ? 0 : 0.08));
+        if (rows) {
+            s.setYAxisTicksVisible(false);
+            s.setYAxisTitleVisible(false);
+            s.setPlotGridHorizontalLinesVisible(false);
+        }
+        if (right != null) {
+            chart.setYAxisGroupTitle(1, right.title());
+            s.setYAxisGroupPosition(1, Styler.YAxisPosition.Right);
+            s.setYAxisMin(1, rangeRight.from(0.06));
+            s.setYAxisMax(1, rangeRight.to(0.08));
+        }
+    }
+
+    /** XChart puts ticks at the data where these are evenly spaced, at numbers no reader likes; one odd point ends that. */
+    private void breakSpacing(XYChart chart) {
+        double odd = rangeX.from(0) + 0.3719 * (rangeX.to(0) - rangeX.from(0));
+        chart.addSeries("_odd", new double[] {odd}, new double[] {Double.NaN}).setShowInLegend(false);
+    }
+
+    private static void add(XYChart chart, Plot.Curved curve) {
+        XYSeries series = chart.addSeries(curve.name(), curve.x(), curve.y());
+        series.setShowInLegend(!curve.name().startsWith("_"));
+        series.setLineColor(curve.look().color());
+        series.setMarkerColor(curve.look().color());
+        series.setMarker(SeriesMarkers.NONE);
+        series.setLineStyle(curve.look().stroke(2.2f));
+        series.setYAxisGroup(curve.onRight() ? 1 : 0);
+        series.setXYSeriesRenderStyle(XYSeriesRenderStyle.Line);
+        switch (curve.style()) {
+            case LINE -> {}
+            case LINE_WITH_MARKERS ->
+                series.setMarker(new SpacedMarker(curve.look().marker()));
+            case POINTS -> {
+                series.setLineStyle(SeriesLines.NONE);
+                series.setMarker(curve.look().marker());
+            }
+            case KEY_PLAIN, KEY_HATCHED -> {
+                series.setLineStyle(SeriesLines.NONE);
+                series.setMarker(new Swatch(curve.look(), curve.style() == Plot.Style.KEY_HATCHED));
+            }
+        }
+    }
+}
