@@ -27,4 +27,19 @@ public enum Standing {
     public String words() {
         return words;
     }
+
+    /**
+     * Reads the words back.
+     *
+     * @param words for example {@code "common practice"}
+     * @return the standing; {@link #ASSUMED} for other words
+     */
+    public static Standing ofWords(String words) {
+        for (Standing standing : values()) {
+            if (standing.words.equals(words)) {
+                return standing;
+            }
+        }
+        return ASSUMED;
+    }
 }

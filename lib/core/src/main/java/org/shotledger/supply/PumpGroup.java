@@ -60,6 +60,19 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
     }
 
     /**
+     * What the group can pass at any pressure rise: nothing beyond the pressure at which its table ends, and no more than
+     * the table's first row below it.
+     *
+     * @param rise pressure rise wanted, Pa
+     * @param supplyVoltage before the wiring, V
+     * @return m3/s
+     */
+    public double capacity(double rise, double supplyVoltage) {
+        var table = pumps.get(0).lines().get(0).flow();
+        return rise > table.high() ? 0 : flow(Math.max(rise, table.low()), supplyVoltage);
+    }
+
+    /**
      * Voltage left at a pump after the wiring, {@code U = U_supply - R I(U)}.
      *
      * @param pump one of the pumps

@@ -1,0 +1,96 @@
+package org.shotledger.budget;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shotledger.bottle.BottleEvent;
+import org.shotledger.bottle.Charge;
+import org.shotledger.bottle.Draw;
+import org.shotledger.bottle.Emptying;
+import org.shotledger.bottle.History;
+import org.shotledger.build.BottleSheet;
+import org.shotledger.build.Build;
+
+/** Empties the bottle through the chosen jets and counts passes. */
+final class BottleRun {
+    private static final double ROW = 1;
+
+    private final Evaluator evaluator;
+    private final Evaluation peak;
+    private final Draw draw;
+
+    BottleRun(Evaluator evaluator, Evaluation peak) {
+        this.evaluator = evaluator;
+        this.peak = peak;
+        Build build = evaluator.build();
+        this.draw = Draw.through(
+                build.wetKit()
+                        .nitrous()
+                        .path(
+                                build.wetKit().nozzles(),
+                                peak.demand().jets().orElseThrow().nitrousBore()),
+                peak.demand().plenumPressure());
+    }
+
+    BottlePlan plan(Wish wish) {
+        BottleSheet sheet = evaluator.build().bottle();
+        Charge full = sheet.vessel().charged(sheet.charge(), sheet.startTemperature());
+        History history = empty(full).equilibrium();
+        double seconds = history.find(BottleEvent.Kind.PRESSURE_BELOW)
+                .or(() -> history.find(BottleEvent.Kind.LIQUID_UNCOVERED))
+                .map(BottleEvent::time)
+                .orElse(history.last().time());
+        return new BottlePlan(
+                sheet.charge(),
+                sheet.startTemperature(),
+                full.pressure(),
+                seconds,
+                history.first().mass() - history.at(seconds).mass(),
+                passes(sheet, wish.passSeconds()),
+                moments(history));
+    }
+
+    private Emptying empty(Charge charge) {
+        return Emptying.of(charge, draw)
+                .withRows(ROW)
+                .withPressureLimit(evaluator.build().limits().bottlePressureLow());
+    }
+
+    /** Full passes, the bottle brought back to its start temperature between them. */
+    private int passes(BottleSheet sheet, double seconds) {
+        double mass = sheet.charge();
+        int passes = 0;
+        while (seconds > 0 && passes < 100) {
+            History history = empty(sheet.vessel().charged(mass, sheet.startTemperature()))
+                    .withDuration(seconds)
+                    .equilibrium();
+            boolean cut = history.find(BottleEvent.Kind.PRESSURE_BELOW).isPresent()
+                    || history.find(BottleEvent.Kind.LIQUID_UNCOVERED).isPresent();
+            if (cut || history.last().time() < seconds * (1 - 1e-9)) {
+                return passes;
+            }
+            mass -= history.massUsed();
+            passes++;
+        }
+        return passes;
+    }
+
+    private List<BottlePlan.Moment> moments(History history) {
+        List<BottlePlan.Moment> rows = new ArrayList<>();
+        for (var moment : history.moments()) {
+            if (moment.liquidMass() <= 0) {
+                break;
+            }
+            Evaluation then = evaluator.at(
+                    peak.conditions().withBottleTemperature(moment.temperature()), peak.rpm(), peak.demand());
+            rows.add(new BottlePlan.Moment(
+                    moment.time(),
+                    moment.temperature(),
+                    moment.pressure(),
+                    moment.liquidMass(),
+                    then.nitrous().massFlow(),
+                    then.lambda(),
+                    then.wheelPower()));
+        }
+        return rows;
+    }
+}

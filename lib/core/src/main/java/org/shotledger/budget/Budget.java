@@ -1,0 +1,122 @@
+package org.shotledger.budget;
+
+import java.util.List;
+import java.util.Locale;
+import org.shotledger.build.Build;
+import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
+
+/**
+ * The answer to a wish: how much power from boost, how much from nitrous, with which jets, inside which limits, and why.
+ *
+ * @param build the build
+ * @param wish what was asked
+ * @param evaluator the calibrated models
+ * @param conditions what surrounds the engine at the start of a pass
+ * @param boostAlone what boost gives by itself
+ * @param candidates the ways to divide the wish that were weighed, by boost, ascending
+ * @param split the recommended one over engine speed
+ * @param jets its jets
+ * @param peak its operating point of most power
+ * @param bottle what the bottle gives with them
+ * @param limits every limit over the asked band
+ * @param ledger every figure with its reasoning
+ */
+public record Budget(
+        Build build,
+        Wish wish,
+        Evaluator evaluator,
+        Conditions conditions,
+        BoostAlone boostAlone,
+        List<SplitCandidate> candidates,
+        Split split,
+        JetChoice jets,
+        Evaluation peak,
+        BottlePlan bottle,
+        Limits limits,
+        Ledger ledger) {
+
+    /** What must be said wherever this budget is shown. */
+    public static final List<String> CAUTIONS = List.of(
+            "Every figure is an estimate, to be proven in small steps on a dynamometer with lambda, pressure and exhaust"
+                    + " temperature watched.",
+            "A lean mixture under nitrous melts pistons within seconds; cut the nitrous at the first lean reading or loss of"
+                    + " fuel pressure.",
+            "Nitrous oxide is a pressurised oxidiser: it freezes skin, displaces air in closed rooms, and feeds fire. Never"
+                    + " heat a bottle with a flame, never open it near fuel.",
+            "Bottles, relief devices, fillings and transport fall under pressure-vessel law; local codes and licensed"
+                    + " practice decide, not this page.",
+            "For closed courses only.");
+
+    /** Copies the list. */
+    public Budget {
+        candidates = List.copyOf(candidates);
+    }
+
+    /**
+     * Makes the budget of a build's own target.
+     *
+     * @param build the build
+     * @return the budget
+     * @throws WishException when no combination meets the target; the message says what could be asked instead
+     */
+    public static Budget plan(Build build) {
+        var target = build.target();
+        return plan(
+                build,
+                new Wish(
+                        target.conditions(),
+                        target.wheelPower(),
+                        target.rpmLow(),
+                        target.rpmHigh(),
+                        target.passes(),
+                        target.passSeconds()));
+    }
+
+    /**
+     * Makes the budget of a wish.
+     *
+     * @param build the build
+     * @param wish what is asked
+     * @return the budget
+     * @throws WishException when no combination meets the wish; the message says what could be asked instead
+     */
+    public static Budget plan(Build build, Wish wish) {
+        return new Planner(build, wish).plan();
+    }
+
+    /**
+     * The figures a figure rests on.
+     *
+     * @param key key of a ledger entry, for example {@code "nitrous-flow"}
+     * @return the entry and, below it, everything it was made from
+     */
+    public List<Entry> why(String key) {
+        return ledger.why(key);
+    }
+
+    /**
+     * The verdict in one line.
+     *
+     * @return wish, split, jets, the limit that bites first, and its margin
+     */
+    public String verdictLine() {
+        Limit first = limits.first().orElseThrow();
+        JetChoice.Option chosen = jets.chosen();
+        return String.format(
+                Locale.ROOT,
+                "%s: %s at the wheels under '%s' from %s of boost and %d nozzle%s of %s nitrous and %s fuel; %s, the first limit"
+                        + " is %s with %.1f %% left. An estimate, to be proven in small steps.",
+                build.name(),
+                QuantityKind.POWER.text(peak.wheelPower(), UnitSystem.US),
+                wish.conditions(),
+                QuantityKind.GAUGE_PRESSURE.text(peak.gaugePressure(), UnitSystem.SI),
+                jets.nozzles(),
+                jets.nozzles() == 1 ? "" : "s",
+                QuantityKind.BORE.text(chosen.pair().nitrousBore(), UnitSystem.US),
+                QuantityKind.BORE.text(chosen.pair().fuelBore(), UnitSystem.US),
+                limits.verdict().word(),
+                first.name(),
+                100 * first.relativeMargin());
+    }
+}
