@@ -4,8 +4,27 @@ package org.shotledger.fluid;
 final class IsobarSolver {
 
     private static final int MAX_STEPS = 200;
+    private static final int POLISH_STEPS = 8;
+    // steps of this relative size are left to Newton's method in temperature and density together
+    private static final double NEAR = 1e-3;
+    // relative errors allowed to a state on the saturation line, so that rounding does not put it beyond: next to the
+    // critical point the last digit of the temperature moves the density by this much
+    private static final double TEMPERATURE_EDGE = 1e-11;
+    private static final double DENSITY_EDGE = 1e-8;
 
-    private IsobarSolver() {}
+    private final HelmholtzPoint point;
+    private final TemperatureSearch search = new TemperatureSearch();
+    private Branch branch;
+    private Given given;
+    private double pressure;
+    private double wanted;
+    private double rounding;
+    private double gasLimit;
+
+    /** Works on a point and leaves it at the answer. */
+    IsobarSolver(HelmholtzPoint point) {
+        this.point = point;
+    }
 
     /** Where the answer is known to lie. */
     enum Branch {
@@ -16,15 +35,44 @@ final class IsobarSolver {
 
     /** What is given beside the pressure. */
     enum Given {
-        ENTHALPY,
-        ENTROPY;
+        ENTHALPY("enthalpy", "J/kg", 1e5),
+        ENTROPY("entropy", "J/(kg K)", 1e3);
+
+        private final String text;
+        private final String unit;
+        private final double scale;
+
+        Given(String text, String unit, double scale) {
+            this.text = text;
+            this.unit = unit;
+            this.scale = scale;
+        }
+
+        String text() {
+            return text;
+        }
+
+        String unit() {
+            return unit;
+        }
 
         double of(HelmholtzPoint point) {
             return this == ENTHALPY ? point.enthalpy() : point.entropy();
         }
 
-        double slope(HelmholtzPoint point) {
+        double alongIsobar(HelmholtzPoint point) {
             return this == ENTHALPY ? point.cp() : point.cp() / point.temperature();
+        }
+
+        double byTemperature(HelmholtzPoint point) {
+            double t = point.temperature();
+            return this == ENTHALPY ? point.cv() + point.pressureByTemperature() / point.density() : point.cv() / t;
+        }
+
+        double byDensity(HelmholtzPoint point) {
+            double rho = point.density();
+            double entropy = -point.pressureByTemperature() / (rho * rho);
+            return this == ENTHALPY ? point.temperature() * entropy + point.pressureByDensity() / rho : entropy;
         }
 
         double start(double from, double difference, double cp) {
@@ -33,71 +81,99 @@ final class IsobarSolver {
     }
 
     /**
-     * Newton's method in temperature inside a shrinking bracket; leaves the point at the answer.
+     * Searches in temperature with the density solved at each, then polishes both together.
      *
-     * @param point scratch, left at the answer
-     * @param pressure pressure, Pa
-     * @param wanted enthalpy, J/kg, or entropy, J/(kg K)
-     * @param given which of the two
-     * @param branch where to search
-     * @param boiling boiling temperature at the pressure, K; not used above the critical pressure
+     * @param pascal pressure, Pa
+     * @param value enthalpy, J/kg, or entropy, J/(kg K)
+     * @param kind which of the two
+     * @param where the branch to search
+     * @param boiling boiling temperature, K; not used above the critical pressure
      * @param start first guess of the temperature, K
      */
-    static void solve(
-            HelmholtzPoint point,
-            double pressure,
-            double wanted,
-            Given given,
-            Branch branch,
-            double boiling,
-            double start) {
-        double lo = branch == Branch.GAS ? boiling : FluidRange.MIN_TEMPERATURE;
-        double hi = branch == Branch.LIQUID ? boiling : FluidRange.MAX_TEMPERATURE;
-        double gasLimit = branch == Branch.GAS ? SaturationCurve.vapourDensity(boiling) : 0;
-        boolean loSeen = branch == Branch.GAS;
-        boolean hiSeen = branch == Branch.LIQUID;
-        double t = Math.min(Math.max(start, lo), hi);
+    void solve(double pascal, double value, Given kind, Branch where, double boiling, double start) {
+        branch = where;
+        given = kind;
+        pressure = pascal;
+        wanted = value;
+        rounding = 1e-12 * (Math.abs(value) + kind.scale);
+        boolean gas = where == Branch.GAS;
+        boolean liquid = where == Branch.LIQUID;
+        gasLimit = gas ? SaturationCurve.vapourDensity(boiling) : 0;
+        boolean boils = pascal >= NitrousOxide.TRIPLE_PRESSURE;
+        search.between(
+                gas ? boiling : FluidRange.MIN_TEMPERATURE,
+                gas && boils,
+                liquid ? boiling : FluidRange.MAX_TEMPERATURE,
+                liquid);
+        double t = search.clamp(start);
         double guess = Double.NaN;
         for (int i = 0; i < MAX_STEPS; i++) {
             point.temperature(t);
-            density(point, pressure, branch, gasLimit, guess);
-            double miss = given.of(point) - wanted;
-            if (miss > 0) {
-                if (!loSeen && t <= lo) {
-                    throw outside(point, pressure, wanted, given);
-                }
-                hi = t;
-                hiSeen = true;
-            } else {
-                if (!hiSeen && t >= hi) {
-                    throw outside(point, pressure, wanted, given);
-                }
-                lo = t;
-                loSeen = true;
-            }
-            double next = t - miss / given.slope(point);
-            boolean newton = next >= lo && next <= hi;
-            if (!newton) {
-                next = next > hi && !hiSeen ? hi : next < lo && !loSeen ? lo : 0.5 * (lo + hi);
+            density(guess);
+            double next = search.next(t, given.of(point) - wanted, given.alongIsobar(point), rounding);
+            if (search.beyond()) {
+                throw FluidRange.unreachable(given.text, wanted, given.unit, pressure + " Pa", given.of(point), t);
             }
             double step = next - t;
-            if (Math.abs(step) <= 1e-14 * t) {
+            if (Math.abs(step) <= NEAR * t) {
+                if (polish(t, point.density())) {
+                    return;
+                }
+                point.temperature(t);
+                density(guess);
+            }
+            if (step == 0) {
                 return;
             }
             // along the isobar: a close first guess for the next density
             guess = point.density() - step * point.pressureByTemperature() / point.pressureByDensity();
             t = next;
-            if (newton && Math.abs(step) <= 1e-8 * t && branch != Branch.ABOVE_CRITICAL_PRESSURE) {
-                point.temperature(t);
-                density(point, pressure, branch, gasLimit, guess);
-                return;
-            }
         }
-        throw new IllegalStateException("No temperature of nitrous oxide found at " + pressure + " Pa with " + given
-                + " " + wanted + " between " + lo + " and " + hi + " K.");
+        throw new IllegalStateException("No temperature of nitrous oxide found at " + pressure + " Pa with "
+                + given.text + " " + wanted + " " + given.unit + ".");
     }
 
-    private static void density(HelmholtzPoint point, double pressure, Branch branch, double gasLimit, double guess) {
+    /**
+     * Newton's method in temperature and density together; near the critical point, where the isobar is flat in
+     * temperature, only this pins the density. The point may be left astray when it returns false.
+     */
+    private boolean polish(double fromT, double fromRho) {
+        double t = fromT;
+        double rho = fromRho;
+        double last = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < POLISH_STEPS; i++) {
+            double missP = point.pressure() - pressure;
+            double miss = given.of(point) - wanted;
+            double pT = point.pressureByTemperature();
+            double pRho = point.pressureByDensity();
+            double gT = given.byTemperature(point);
+            double gRho = given.byDensity(point);
+            double det = pT * gRho - pRho * gT;
+            double stepT = -(missP * gRho - miss * pRho) / det;
+            double stepRho = -(miss * pT - missP * gT) / det;
+            double size = Math.max(Math.abs(stepT) / t, Math.abs(stepRho) / rho);
+            if (!(size < last) || !(size < 0.2)) {
+                return last < 1e-9;
+            }
+            t += stepT;
+            rho += stepRho;
+            last = size;
+            point.temperature(t).density(rho);
+            if (size < 1e-9) {
+                break;
+            }
+        }
+        return last < 1e-9 && search.inside(t, TEMPERATURE_EDGE) && onBranch(t, rho);
+    }
+
+    private boolean onBranch(double t, double rho) {
+        if (branch == Branch.GAS) {
+            return rho <= gasLimit * (1 + DENSITY_EDGE);
+        }
+        return t >= NitrousOxide.CRITICAL_TEMPERATURE || rho >= SaturationCurve.liquidDensity(t) * (1 - DENSITY_EDGE);
+    }
+
+    private void density(double guess) {
         double t = point.temperature();
         boolean first = Double.isNaN(guess);
         if (branch == Branch.GAS) {
@@ -118,12 +194,5 @@ final class IsobarSolver {
         } else {
             DensitySolver.solve(point, pressure, 0, NitrousOxide.MAX_DENSITY, guess);
         }
-    }
-
-    private static IllegalArgumentException outside(HelmholtzPoint point, double pressure, double wanted, Given given) {
-        String name = given == Given.ENTHALPY ? "enthalpy" : "entropy";
-        String unit = given == Given.ENTHALPY ? "J/kg" : "J/(kg K)";
-        double bound = given.of(point);
-        return FluidRange.unreachable(name, wanted, unit, pressure + " Pa", bound, point.temperature());
     }
 }

@@ -10,50 +10,38 @@ final class IsochoreSolver {
     private IsochoreSolver() {}
 
     /**
-     * Newton's method in temperature inside a shrinking bracket, through the kink where the dome is left.
+     * Searches from both sides through the kink where the dome is left.
      *
      * @param point scratch
      * @param line scratch
+     * @param search scratch
      * @param density density, kg/m3
      * @param energy internal energy, J/kg
      * @return temperature, K
      */
-    static double temperature(HelmholtzPoint point, SaturationPoint line, double density, double energy) {
-        double lo = FluidRange.MIN_TEMPERATURE;
-        double hi = FluidRange.MAX_TEMPERATURE;
-        boolean loSeen = false;
-        boolean hiSeen = false;
+    static double temperature(
+            HelmholtzPoint point, SaturationPoint line, TemperatureSearch search, double density, double energy) {
+        search.between(FluidRange.MIN_TEMPERATURE, false, FluidRange.MAX_TEMPERATURE, false);
+        double volume = 1 / density;
+        double rounding = 1e-12 * (Math.abs(energy) + 1e5);
         double t = START;
         for (int i = 0; i < MAX_STEPS; i++) {
             boolean mixed = inDome(line, t, density);
             double found = mixed
-                    ? line.energyAtVolume(1 / density)
+                    ? line.energyAtVolume(volume)
                     : point.temperature(t).density(density).internalEnergy();
-            double miss = found - energy;
-            if (miss > 0) {
-                if (!loSeen && t <= lo) {
-                    throw FluidRange.unreachable("internal energy", energy, "J/kg", density + " kg/m3", found, t);
-                }
-                hi = t;
-                hiSeen = true;
-            } else {
-                if (!hiSeen && t >= hi) {
-                    throw FluidRange.unreachable("internal energy", energy, "J/kg", density + " kg/m3", found, t);
-                }
-                lo = t;
-                loSeen = true;
+            double slope = mixed ? line.heatCapacityAtVolume(volume) : point.cv();
+            double next = search.next(t, found - energy, slope, rounding);
+            if (search.beyond()) {
+                throw FluidRange.unreachable("internal energy", energy, "J/kg", density + " kg/m3", found, t);
             }
-            double next = t - miss / (mixed ? line.heatCapacityAtVolume(1 / density) : point.cv());
-            if (!(next >= lo && next <= hi)) {
-                next = next > hi && !hiSeen ? hi : next < lo && !loSeen ? lo : 0.5 * (lo + hi);
-            }
-            if (Math.abs(next - t) <= 1e-14 * t) {
-                return next;
+            if (next == t) {
+                return t;
             }
             t = next;
         }
         throw new IllegalStateException("No temperature of nitrous oxide found at " + density
-                + " kg/m3 with internal energy " + energy + " J/kg between " + lo + " and " + hi + " K.");
+                + " kg/m3 with internal energy " + energy + " J/kg.");
     }
 
     private static boolean inDome(SaturationPoint line, double t, double density) {

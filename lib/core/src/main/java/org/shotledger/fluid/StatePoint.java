@@ -20,6 +20,9 @@ public final class StatePoint {
     private final HelmholtzPoint other = new HelmholtzPoint();
     private final SaturationPoint line = new SaturationPoint();
 
+    private final IsobarSolver isobar = new IsobarSolver(point);
+    private final TemperatureSearch search = new TemperatureSearch();
+
     private double temperature;
     private double pressure;
     private double density;
@@ -140,14 +143,14 @@ public final class StatePoint {
         double boiling = line.temperature();
         double start =
                 wet ? given.start(boiling, wanted - liquid, LIQUID_CP) : given.start(boiling, wanted - vapour, GAS_CP);
-        IsobarSolver.solve(point, pascal, wanted, given, wet ? Branch.LIQUID : Branch.GAS, boiling, start);
+        isobar.solve(pascal, wanted, given, wet ? Branch.LIQUID : Branch.GAS, boiling, start);
         return onePhase(pascal);
     }
 
     private StatePoint isobar(double pascal, double wanted, Given given) {
         boolean gas = pascal < NitrousOxide.TRIPLE_PRESSURE;
         Branch branch = gas ? Branch.GAS : Branch.ABOVE_CRITICAL_PRESSURE;
-        IsobarSolver.solve(point, pascal, wanted, given, branch, FluidRange.MIN_TEMPERATURE, 300);
+        isobar.solve(pascal, wanted, given, branch, FluidRange.MIN_TEMPERATURE, 300);
         return onePhase(pascal);
     }
 
@@ -170,8 +173,11 @@ public final class StatePoint {
         }
         point.temperature(kelvin).density(kilogramPerCubicMetre);
         double pascal = point.pressure();
-        FluidRange.pressure(pascal);
-        return onePhase(pascal);
+        // the rounding of a state made at the limit must not put it beyond
+        double limit = FluidRange.MAX_PRESSURE;
+        double inside = pascal > limit && pascal < limit * (1 + 1e-12) ? limit : pascal;
+        FluidRange.pressure(inside);
+        return onePhase(inside);
     }
 
     /**
@@ -185,7 +191,7 @@ public final class StatePoint {
     public StatePoint densityEnergy(double kilogramPerCubicMetre, double energy) {
         FluidRange.density(kilogramPerCubicMetre);
         FluidRange.number("internal energy", energy, "J/kg");
-        double t = IsochoreSolver.temperature(point, line, kilogramPerCubicMetre, energy);
+        double t = IsochoreSolver.temperature(point, line, search, kilogramPerCubicMetre, energy);
         return temperatureDensity(t, kilogramPerCubicMetre);
     }
 
