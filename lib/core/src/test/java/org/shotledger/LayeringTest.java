@@ -25,6 +25,7 @@ class LayeringTest {
     private static final Map<String, String> MAY_IMPORT = Map.ofEntries(
             Map.entry("units", ""),
             Map.entry("curve", ""),
+            Map.entry("sheet", "units"),
             Map.entry("fluid", ""),
             Map.entry("gas", "units"),
             Map.entry("flow", "fluid curve"),
@@ -35,9 +36,9 @@ class LayeringTest {
             Map.entry("supply", "units curve fuel"),
             Map.entry("drive", "units curve"),
             Map.entry("wetkit", "curve fluid flow fuel supply"),
-            Map.entry("build", "units curve fluid flow bottle gas fuel engine boost supply wetkit drive"),
-            Map.entry("budget", "units curve fluid flow bottle gas fuel engine boost supply wetkit drive build"),
-            Map.entry("study", "units curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"));
+            Map.entry("build", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive"),
+            Map.entry("budget", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build"),
+            Map.entry("study", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"));
 
     static Set<String> rooms() {
         Set<String> rooms = new LinkedHashSet<>();

@@ -1,0 +1,65 @@
+package org.shotledger.sheet;
+
+import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
+
+/**
+ * Where one value of a sheet comes from.
+ *
+ * @param path its place in the sheet, such as {@code engine.bore}
+ * @param text the value as it was found; for a default the words it would have
+ * @param kind what it measures; null for a word, a name or a table
+ * @param value the SI value; NaN for a word, a name or a table
+ * @param halfWidth half-width of the band after {@code +/-}, SI; NaN when none was given
+ * @param from the writer's reason; empty when none was given
+ * @param standing the writer's own word on how well it is known, one of {@link #STANDINGS}; empty when none was given
+ * @param file the file as the user named it
+ * @param line the line from 1; for a default the line of its section
+ * @param given whether the value stands in the file; false for a default
+ */
+public record Origin(
+        String path,
+        String text,
+        QuantityKind kind,
+        double value,
+        double halfWidth,
+        String from,
+        String standing,
+        String file,
+        int line,
+        boolean given) {
+
+    /** The words a writer may use after {@code standing:}. */
+    public static final java.util.List<String> STANDINGS =
+            java.util.List.of("measured", "published", "calculated", "common practice", "assumed");
+
+    /**
+     * Standard uncertainty of the band: half-width over the root of three (rectangular distribution, JCGM 100:2008,
+     * 4.3.7).
+     *
+     * @return the standard uncertainty, SI; NaN when no band was given
+     */
+    public double uncertainty() {
+        return halfWidth / Math.sqrt(3);
+    }
+
+    /**
+     * The words a ledger shows as the source.
+     *
+     * @return the reason, then file and line
+     */
+    public String source() {
+        String place = file + ", line " + line;
+        return from.isEmpty() ? place : from + " (" + place + ")";
+    }
+
+    /**
+     * The value as it is shown.
+     *
+     * @param system the unit system
+     * @return number and unit, or the words found
+     */
+    public String shown(UnitSystem system) {
+        return kind == null ? text : kind.text(value, system);
+    }
+}
