@@ -38,7 +38,9 @@ class LayeringTest {
             Map.entry("wetkit", "curve fluid flow fuel supply"),
             Map.entry("build", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive"),
             Map.entry("budget", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build"),
-            Map.entry("study", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"));
+            Map.entry(
+                    "study",
+                    "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"));
 
     static Set<String> rooms() {
         Set<String> rooms = new LinkedHashSet<>();

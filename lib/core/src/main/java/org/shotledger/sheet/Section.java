@@ -1,5 +1,9 @@
 package org.shotledger.sheet;
 
+import static org.shotledger.units.AbsolutePressure.STANDARD_ATMOSPHERE;
+import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
+import static org.shotledger.units.QuantityKind.GAUGE_PRESSURE;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -104,6 +108,52 @@ public final class Section {
         }
         noteDefault(key, kind.text(usual, UnitSystem.SI), kind, usual, why);
         return usual;
+    }
+
+    /**
+     * A pressure that may be written as absolute or as gauge pressure.
+     *
+     * @param key its name
+     * @param low least plausible value, Pa absolute
+     * @param high greatest plausible value, Pa absolute
+     * @param ambient pressure around the gauge, Pa absolute; NaN when a problem was reported for it
+     * @return Pa absolute; NaN when a problem was reported
+     */
+    public double pressure(String key, double low, double high, double ambient) {
+        boolean gauge = scalar(key, "write a pressure from " + Range.text(ABSOLUTE_PRESSURE, low, high))
+                .map(value -> value.scalar().text().contains("gauge"))
+                .orElse(false);
+        if (!gauge) {
+            return has(key) ? figure(key, ABSOLUTE_PRESSURE, low, high) : Double.NaN;
+        }
+        double around = Double.isNaN(ambient) ? STANDARD_ATMOSPHERE.pascals() : ambient;
+        return figure(key, GAUGE_PRESSURE, low - around, high - around) + around;
+    }
+
+    /**
+     * Standard uncertainty of a figure read before.
+     *
+     * @param key its name
+     * @return the standard uncertainty, SI; NaN when no band was given
+     */
+    public double uncertainty(String key) {
+        Found found = reading.found().get(name(key));
+        return found == null ? Double.NaN : found.uncertainty();
+    }
+
+    /**
+     * All sections in here, by the names the writer chose.
+     *
+     * @return name to section, in the order of the sheet
+     */
+    public Map<String, Section> namedSections() {
+        Map<String, Section> all = new LinkedHashMap<>();
+        for (Entry entry : mapping.entries()) {
+            if (!OWN.contains(entry.key())) {
+                all.put(entry.key(), section(entry.key()));
+            }
+        }
+        return all;
     }
 
     /**
@@ -499,7 +549,7 @@ public final class Section {
                                 + Range.text(kind, low, high) + ".");
                 return Double.NaN;
             }
-            reading.note(new Origin(
+            reading.note(new Found(
                     name(key),
                     scalar.text(),
                     kind,
@@ -522,7 +572,7 @@ public final class Section {
     }
 
     private void noteWord(String key, Value value, String reason) {
-        reading.note(new Origin(
+        reading.note(new Found(
                 name(key),
                 value.scalar().text().strip(),
                 null,
@@ -536,7 +586,7 @@ public final class Section {
     }
 
     private void noteDefault(String key, String text, QuantityKind kind, double usual, String why) {
-        reading.note(new Origin(
+        reading.note(new Found(
                 name(key),
                 text,
                 kind,
@@ -565,13 +615,13 @@ public final class Section {
 
     private Optional<String> standing(Mapping inner) {
         Optional<String> word = own("standing", inner);
-        if (word.isPresent() && !Origin.STANDINGS.contains(word.get())) {
+        if (word.isPresent() && !Found.STANDINGS.contains(word.get())) {
             report(
                     inner.find("standing").orElseThrow().value().at(),
                     "standing",
                     word.get(),
                     "\"" + shortened(word.get()) + "\" is not a standing; allowed are "
-                            + String.join(", ", Origin.STANDINGS) + ".");
+                            + String.join(", ", Found.STANDINGS) + ".");
             return Optional.empty();
         }
         return word;

@@ -9,7 +9,7 @@ public final class SheetReading {
     private final String file;
     private final Path folder;
     private final Problems problems = new Problems();
-    private final Map<String, Origin> origins = new LinkedHashMap<>();
+    private final Map<String, Found> found = new LinkedHashMap<>();
     private final Map<String, Path> tables = new LinkedHashMap<>();
 
     /**
@@ -46,8 +46,8 @@ public final class SheetReading {
      *
      * @return the live map
      */
-    public Map<String, Origin> origins() {
-        return origins;
+    public Map<String, Found> found() {
+        return found;
     }
 
     /**
@@ -59,12 +59,17 @@ public final class SheetReading {
         return tables;
     }
 
-    Path folder() {
+    /**
+     * The folder its tables must lie in.
+     *
+     * @return absolute and normal
+     */
+    public Path folder() {
         return folder;
     }
 
-    void note(Origin origin) {
-        origins.put(origin.path(), origin);
+    void note(Found origin) {
+        found.put(origin.path(), origin);
     }
 
     void problem(SheetNode.Place at, String field, String found, String sentence) {

@@ -4,7 +4,7 @@ import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
 /**
- * Where one value of a sheet comes from.
+ * One value of a sheet and where it stands.
  *
  * @param path its place in the sheet, such as {@code engine.bore}
  * @param text the value as it was found; for a default the words it would have
@@ -17,7 +17,7 @@ import org.shotledger.units.UnitSystem;
  * @param line the line from 1; for a default the line of its section
  * @param given whether the value stands in the file; false for a default
  */
-public record Origin(
+public record Found(
         String path,
         String text,
         QuantityKind kind,
@@ -41,16 +41,6 @@ public record Origin(
      */
     public double uncertainty() {
         return halfWidth / Math.sqrt(3);
-    }
-
-    /**
-     * The words a ledger shows as the source.
-     *
-     * @return the reason, then file and line
-     */
-    public String source() {
-        String place = file + ", line " + line;
-        return from.isEmpty() ? place : from + " (" + place + ")";
     }
 
     /**
