@@ -269,6 +269,20 @@ public final class CompressorMap {
     }
 
     @Override
+    public boolean equals(Object other) {
+        return other instanceof CompressorMap map
+                && name.equals(map.name)
+                && reference.equals(map.reference)
+                && lines.equals(map.lines)
+                && maximumRpm == map.maximumRpm;
+    }
+
+    @Override
+    public int hashCode() {
+        return lines.hashCode();
+    }
+
+    @Override
     public String toString() {
         return "compressor map " + name + ", " + lines.size() + " speed lines";
     }

@@ -1,10 +1,16 @@
 package org.shotledger.build;
 
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.shotledger.drive.Driveline;
 import org.shotledger.engine.Engine;
+import org.shotledger.engine.FrictionModel;
 import org.shotledger.engine.MoistAir;
+import org.shotledger.sheet.SheetException;
 import org.shotledger.wetkit.WetKit;
 
 /**
@@ -24,7 +30,12 @@ import org.shotledger.wetkit.WetKit;
  * @param bottle bottle, charge and heater
  * @param driveline driveline
  * @param limits what the builder allows
+ * @param friction friction of the engine
+ * @param vehicle the car, empty when the sheet does not describe it
+ * @param electrical electrical supply, empty when the sheet does not describe it
+ * @param controller controller channels, empty when the sheet does not describe them
  * @param origins where each figure comes from, by its path in the sheet, for example {@code "engine.bore"}
+ * @param source the text of the sheet and its tables, which {@link #save} and {@link #with} use
  */
 public record Build(
         String name,
@@ -41,12 +52,84 @@ public record Build(
         BottleSheet bottle,
         Driveline driveline,
         BuilderLimits limits,
-        Map<String, Origin> origins) {
+        FrictionModel friction,
+        Optional<Vehicle> vehicle,
+        Optional<Electrical> electrical,
+        Optional<Controller> controller,
+        Map<String, Origin> origins,
+        BuildSource source) {
 
     /** Copies the maps. */
     public Build {
         conditions = Map.copyOf(conditions);
-        origins = Map.copyOf(origins);
+        origins = Collections.unmodifiableMap(new LinkedHashMap<>(origins));
+    }
+
+    /**
+     * Reads a build sheet.
+     *
+     * @param file the sheet, or a folder that holds a {@code build.yaml}
+     * @return the build
+     * @throws SheetException with every problem found in the sheet and its tables
+     */
+    public static Build load(Path file) {
+        return BuildReader.load(file);
+    }
+
+    /**
+     * Reads a build sheet.
+     *
+     * @param file the sheet, or a folder that holds a {@code build.yaml}
+     * @return the build
+     * @throws SheetException with every problem found in the sheet and its tables
+     */
+    public static Build load(String file) {
+        return load(Path.of(file));
+    }
+
+    /**
+     * Reads a build sheet from its text.
+     *
+     * @param text the YAML text
+     * @param folder the folder in which its tables lie
+     * @return the build
+     * @throws SheetException with every problem found in the sheet and its tables
+     */
+    public static Build read(String text, Path folder) {
+        return BuildReader.read(text, "build.yaml", folder);
+    }
+
+    /**
+     * The same build with one value written anew. Everything else, comments included, stays as it is.
+     *
+     * @param path the value's place in the sheet, for example {@code "wet-kit.fuel.regulator.boost-reference"}
+     * @param text the new value as it would be written, for example {@code "1"} or {@code "84.5 mm"}
+     * @return the changed build
+     * @throws IllegalArgumentException when no such value stands in the sheet
+     * @throws SheetException when the changed sheet cannot be used
+     */
+    public Build with(String path, String text) {
+        return source.with(path, text);
+    }
+
+    /**
+     * Writes the sheet and its tables, each file whole or not at all. Comments, reasons and digits stay as they were
+     * read.
+     *
+     * @param file the sheet to write; its tables go into the same folder
+     */
+    public void save(Path file) {
+        source.save(file);
+    }
+
+    /**
+     * What differs between two builds, in physical terms: {@code 84.5 mm} and {@code 3.3268 in} do not.
+     *
+     * @param other the build to compare with
+     * @return the differences in the order of this sheet
+     */
+    public List<Difference> differences(Build other) {
+        return Difference.between(this, other);
     }
 
     /**

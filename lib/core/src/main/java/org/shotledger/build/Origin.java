@@ -1,15 +1,17 @@
 package org.shotledger.build;
 
+import org.shotledger.sheet.Found;
+
 /**
  * Where one figure of the sheet comes from.
  *
  * @param path place in the sheet, for example {@code "engine.bore"}
  * @param text the figure as written, for example {@code "84.5 mm"}
- * @param value its SI value
+ * @param value its SI value; NaN for a word, a name or a table
  * @param uncertainty standard uncertainty, SI; NaN when none is stated
  * @param from the builder's reason, may be empty
- * @param standing how the figure is known: {@code measured}, {@code published}, {@code common practice} or
- *     {@code assumed}
+ * @param standing how the figure is known: {@code measured}, {@code published}, {@code calculated}, {@code common practice}
+ *     or {@code assumed}
  * @param file name of the file
  * @param line line in it, from 1
  */
@@ -21,4 +23,29 @@ public record Origin(
         String from,
         String standing,
         String file,
-        int line) {}
+        int line) {
+
+    /** Makes the origin of a value found in a sheet; a writer who names no standing assumes. */
+    static Origin of(Found found) {
+        String standing = found.standing().isEmpty() ? "assumed" : found.standing();
+        return new Origin(
+                found.path(),
+                found.text(),
+                found.value(),
+                found.uncertainty(),
+                found.from(),
+                standing,
+                found.file(),
+                found.line());
+    }
+
+    /**
+     * The words a ledger shows as the source.
+     *
+     * @return the reason if there is one, and file and line
+     */
+    public String source() {
+        String place = file + ", line " + line;
+        return from.isEmpty() ? place : from + " (" + place + ")";
+    }
+}

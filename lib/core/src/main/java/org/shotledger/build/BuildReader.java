@@ -1,0 +1,139 @@
+package org.shotledger.build;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.shotledger.drive.Driveline;
+import org.shotledger.engine.Engine;
+import org.shotledger.engine.FrictionModel;
+import org.shotledger.engine.MoistAir;
+import org.shotledger.sheet.Problem;
+import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetException;
+import org.shotledger.sheet.SheetNode.Mapping;
+import org.shotledger.sheet.SheetReading;
+import org.shotledger.sheet.SheetText;
+import org.shotledger.sheet.YamlSheet;
+import org.shotledger.wetkit.WetKit;
+
+/** Reads a whole sheet section by section and gathers what was wrong in all of them. */
+final class BuildReader {
+    static final String USUAL_NAME = "build.yaml";
+    static final int FORMAT = 1;
+
+    private BuildReader() {}
+
+    static Build load(Path named) {
+        Path file = Files.isDirectory(named) ? named.resolve(USUAL_NAME) : named;
+        String text = SheetText.read(file, named.toString());
+        return read(text, file.getFileName().toString(), file.toAbsolutePath().getParent());
+    }
+
+    static Build read(String given, String file, Path folder) {
+        String text = SheetText.check(given, file);
+        SheetReading reading = new SheetReading(file, folder);
+        Optional<Mapping> root = YamlSheet.read(text, file, reading.problems());
+        Build build = root.filter(r -> format(r, reading))
+                .map(r -> build(Section.root(reading, r), reading, text))
+                .orElse(null);
+        reading.problems().throwIfAny();
+        return build;
+    }
+
+    private static boolean format(Mapping root, SheetReading reading) {
+        Section section =
+                Section.root(reading, new Mapping(root.find("format").stream().toList(), root.at()));
+        if (!section.has("format")) {
+            reading.problems()
+                    .add(new Problem(
+                            reading.file(),
+                            1,
+                            0,
+                            "format",
+                            "",
+                            "The sheet does not say its format; write \"format: " + FORMAT + "\" as its first line."));
+            return true;
+        }
+        int found = section.count("format", 0, 1_000_000);
+        if (found > FORMAT) {
+            reading.problems()
+                    .add(new Problem(
+                            reading.file(),
+                            root.find("format").orElseThrow().keyAt().line(),
+                            0,
+                            "format",
+                            String.valueOf(found),
+                            "The sheet has format " + found + ", newer than the " + FORMAT
+                                    + " this program reads; use a newer program."));
+            return false;
+        }
+        return true;
+    }
+
+    private static Build build(Section s, SheetReading reading, String text) {
+        s.has("format");
+        String name = s.text("name");
+        boolean invented = s.yesOr("invented", false, "taken as real");
+        Map<String, MoistAir> air = new LinkedHashMap<>();
+        s.section("conditions").namedSections().forEach((key, c) -> air.put(key, CarSections.conditions(c)));
+        Target target = CarSections.target(s.section("target"), air.keySet());
+        double ambient = Optional.ofNullable(target)
+                .map(t -> air.get(t.conditions()))
+                .map(MoistAir::pressure)
+                .orElse(Double.NaN);
+        Section engineSection = s.section("engine");
+        FrictionModel friction = EngineSections.friction(engineSection);
+        Engine engine = EngineSections.engine(engineSection);
+        FuelStreams fuels = EngineSections.fuels(s.section("fuels"));
+        Tune tune = EngineSections.tune(s.section("tune"));
+        BasePullSheet pull = EngineSections.basePull(s.section("base-pull"), air.keySet());
+        Injection injection = SupplySections.injection(s.section("injection"));
+        Turbo turbo = BoostSections.turbo(s.section("turbo"));
+        WetKit kit = KitSections.wetKit(s.section("wet-kit"));
+        BottleSheet bottle = KitSections.bottle(s.section("bottle"), ambient);
+        Driveline driveline = CarSections.driveline(s.section("driveline"));
+        BuilderLimits limits = KitSections.limits(s.section("limits"), ambient);
+        Optional<Vehicle> vehicle = s.sectionIf("vehicle").map(CarSections::vehicle);
+        Optional<Electrical> electrical = s.sectionIf("electrical").map(CarSections::electrical);
+        Optional<Controller> controller = s.sectionIf("controller").map(CarSections::controller);
+        return s.make(() -> new Build(
+                name,
+                invented,
+                air,
+                target,
+                engine,
+                fuels,
+                tune,
+                pull,
+                injection,
+                turbo,
+                kit,
+                bottle,
+                driveline,
+                limits,
+                friction,
+                vehicle,
+                electrical,
+                controller,
+                origins(reading),
+                new BuildSource(reading.file(), reading.folder(), text, reading.tables())));
+    }
+
+    private static Map<String, Origin> origins(SheetReading reading) {
+        Map<String, Origin> origins = new LinkedHashMap<>();
+        reading.found().forEach((path, found) -> origins.put(path, Origin.of(found)));
+        return origins;
+    }
+
+    /** Everything wrong with a sheet, without an exception. */
+    static java.util.List<Problem> problems(Path file) {
+        try {
+            load(file);
+            return java.util.List.of();
+        } catch (SheetException e) {
+            return e.problems();
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package org.shotledger.build;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.shotledger.sheet.AtomicFile;
+import org.shotledger.sheet.Problems;
+import org.shotledger.sheet.SheetNode;
+import org.shotledger.sheet.SheetNode.Mapping;
+import org.shotledger.sheet.SheetNode.Scalar;
+import org.shotledger.sheet.YamlSheet;
+
+/**
+ * The text a build was read from. Two are equal when the text is.
+ *
+ * @param file the sheet's own name
+ * @param folder the folder in which its tables lie
+ * @param text the YAML text
+ * @param tables the tables it names, by the name in the sheet
+ */
+public record BuildSource(String file, Path folder, String text, Map<String, Path> tables) {
+
+    /** Copies the map. */
+    public BuildSource {
+        tables = Map.copyOf(tables);
+    }
+
+    Build with(String path, String value) {
+        Mapping root = YamlSheet.read(text, file, new Problems()).orElseThrow();
+        Scalar old = scalar(root, path);
+        int start = text.offsetByCodePoints(0, old.at().offset());
+        int end = text.offsetByCodePoints(0, old.end());
+        return BuildReader.read(text.substring(0, start) + quoted(value) + text.substring(end), file, folder);
+    }
+
+    private Scalar scalar(SheetNode root, String path) {
+        SheetNode node = root;
+        for (String key : path.replace("[", ".[").split("\\.", -1)) {
+            node = child(node, key);
+        }
+        if (node instanceof Mapping reasoned && reasoned.find("value").isPresent()) {
+            node = reasoned.find("value").get().value();
+        }
+        if (node instanceof Scalar scalar) {
+            return scalar;
+        }
+        throw new IllegalArgumentException("The sheet " + file + " states no value at \"" + path
+                + "\"; write one there first, or name one that stands in it.");
+    }
+
+    private static SheetNode child(SheetNode node, String key) {
+        if (node instanceof Mapping mapping) {
+            return mapping.find(key).map(SheetNode.Entry::value).orElse(null);
+        }
+        if (node instanceof SheetNode.Items items && key.matches("\\[\\d{1,6}\\]")) {
+            int index = Integer.parseInt(key.substring(1, key.length() - 1));
+            return index < items.items().size() ? items.items().get(index) : null;
+        }
+        return null;
+    }
+
+    /** A value that plain YAML would read otherwise goes into quotes. */
+    private static String quoted(String value) {
+        return value.matches("[A-Za-z0-9.+-][A-Za-z0-9.+/%() _-]*")
+                ? value
+                : "\"" + value.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+    }
+
+    void save(Path target) {
+        Path goal = target.toAbsolutePath().normalize().getParent();
+        Map<Path, String> contents = new LinkedHashMap<>();
+        tables.forEach((name, path) -> {
+            Path to = goal.resolve(name.replace('\\', '/')).normalize();
+            if (!to.equals(path)) {
+                contents.put(to, content(path));
+            }
+        });
+        contents.forEach(AtomicFile::write);
+        AtomicFile.write(target, text);
+    }
+
+    private static String content(Path path) {
+        try {
+            return Files.readString(path);
+        } catch (IOException e) {
+            throw new UncheckedIOException("The table " + path + " cannot be read any more; nothing was written.", e);
+        }
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BuildSource source && text.equals(source.text);
+    }
+
+    @Override
+    public int hashCode() {
+        return text.hashCode();
+    }
+}

@@ -1,0 +1,110 @@
+package org.shotledger.build;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.shotledger.boost.Compressor;
+
+/** The shipped demonstration sheet, against the scenario it is to describe. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class HeronSheetTest {
+    static final Path HERON = Path.of("../../data/heron/build.yaml");
+    private static final double HP = 745.69987158227022;
+
+    private final Build build = Build.load(HERON);
+
+    @Test
+    void the_sheet_says_what_the_scenario_says() {
+        assertTrue(build.invented());
+        assertEquals(2.894e-3, build.engine().displacement(), 1e-6);
+        assertEquals(780 * HP, build.target().wheelPower(), 1e-6);
+        assertEquals(3, build.target().passes());
+        assertEquals(590 * HP, build.basePull().wheelPower(), 1e-6);
+        assertEquals(15 * HP / Math.sqrt(3), build.basePull().uncertainty(), 1e-6, "band of JCGM 100, 4.3.7");
+        assertEquals(125e5, build.limits().peakPressure());
+        assertEquals(900, build.limits().crankTorque());
+        assertEquals(4.5359237, build.bottle().charge(), 1e-12);
+        assertEquals(118_000, build.turbo().map().maximumRpm());
+        assertEquals(2, build.injection().pumps().pumps().size());
+        assertEquals(1.02, build.engine().volumetricEfficiency().at(6200));
+    }
+
+    @Test
+    void air_at_the_event_is_thinner_than_at_home() {
+        // ISO 2533 table 1: 87 176 Pa at 1250 m geometric (interpolated 87 718 at 1200, 86 639 at 1300)
+        assertEquals(87_180, build.air("event").pressure(), 60);
+        assertEquals(98_945, build.air("home").pressure(), 60);
+    }
+
+    @Test
+    void the_map_has_its_best_point_surge_and_choke_where_the_scenario_puts_them() {
+        var map = build.turbo().map();
+        assertEquals(0.76, map.locate(0.40, 2.8).efficiency(), 0.005);
+        assertEquals(0.19, map.surgeFlow(2.6), 0.002);
+        assertEquals(0.60, map.chokeFlow(118_000), 1e-9);
+        assertTrue(Compressor.at(map, 0.5, 291, 97_500, 2.96e5).place().efficiency() > 0.6);
+    }
+
+    @Test
+    void every_figure_has_its_place_and_reason() {
+        Origin bore = build.origin("engine.bore").orElseThrow();
+        assertEquals("84.5 mm +/- 0.02 mm", bore.text());
+        assertEquals("measured", bore.standing());
+        String line = lines().get(bore.line() - 1);
+        assertTrue(line.contains("bore:"), line);
+        assertEquals("bore gauge (build.yaml, line " + bore.line() + ")", bore.source());
+        assertEquals(
+                "common practice",
+                build.origin("limits.piston-speed").orElseThrow().standing());
+        assertEquals(
+                "dynamometer sheet of the base pull",
+                build.origin("base-pull.lambda").orElseThrow().from(),
+                "taken over from the section");
+    }
+
+    @Test
+    void saved_and_loaded_again_the_build_is_the_same(@TempDir Path folder) throws Exception {
+        Path copy = folder.resolve("job/build.yaml");
+        build.save(copy);
+        Build again = Build.load(folder.resolve("job"));
+        assertEquals(build, again);
+        assertEquals(List.of(), build.differences(again));
+        assertEquals(Files.readString(HERON), Files.readString(copy), "comments and digits stay");
+    }
+
+    @Test
+    void one_value_is_changed_and_the_rest_stays() {
+        Build changed =
+                build.with("wet-kit.fuel.regulator.boost-reference", "0").with("engine.bore", "3.3268 in");
+        assertEquals(0, changed.wetKit().fuel().regulator().boostReference());
+        assertEquals(0.08450072, changed.engine().bore(), 1e-12);
+        assertTrue(changed.source().text().contains("# 1 follows the boost, 0 does not; compare both"));
+        assertEquals(
+                List.of(
+                        "engine.bore: 84.5 mm +/- 0.02 mm -> 3.3268 in (+0.0 %)",
+                        "wet-kit.fuel.regulator.boost-reference: 1 -> 0 (-100.0 %)"),
+                build.differences(changed).stream().map(Difference::toString).toList());
+    }
+
+    @Test
+    void the_same_figure_in_another_unit_is_no_difference() {
+        assertEquals(
+                List.of(),
+                build.differences(build.with("bottle.charge", "4.5359237 kg").with("vehicle.mass", "1540000 g")));
+    }
+
+    private static List<String> lines() {
+        try {
+            return Files.readAllLines(HERON);
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+}
