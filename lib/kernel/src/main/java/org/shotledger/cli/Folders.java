@@ -1,0 +1,43 @@
+package org.shotledger.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * Where relative paths lead.
+ *
+ * <p>Paths on the command line start from the folder the command was given in. Paths inside a notebook start from the project
+ * folder: the nearest folder, from the notebook's own upwards, that holds a folder {@code data}; the notebook's own folder if
+ * there is none. The launcher starts this process there, in Jupyter as well as in a headless run.
+ */
+final class Folders {
+
+    /** Set by the launcher, which changes the folder. */
+    private static final String GIVEN_IN = "shotledger.cwd";
+
+    private Folders() {}
+
+    static Path fromCommandLine(Path given) {
+        return Path.of(System.getProperty(GIVEN_IN, ""))
+                .resolve(given)
+                .toAbsolutePath()
+                .normalize();
+    }
+
+    static Path projectOf(Path notebook) {
+        Path own = notebook.toAbsolutePath().normalize().getParent();
+        for (Path folder = own; folder != null; folder = folder.getParent()) {
+            if (Files.isDirectory(folder.resolve("data"))) {
+                return folder;
+            }
+        }
+        return own;
+    }
+
+    /** How to call a file in messages: short if it lies below the folder the command was given in. */
+    static String shown(Path file) {
+        Path base = fromCommandLine(Path.of(""));
+        Path absolute = file.toAbsolutePath().normalize();
+        return absolute.startsWith(base) ? base.relativize(absolute).toString() : absolute.toString();
+    }
+}

@@ -1,0 +1,71 @@
+package org.shotledger.snippet;
+
+import java.util.function.Consumer;
+import jdk.jshell.spi.ExecutionControl;
+
+/** Stops the running cell: first by asking, then by force, and says so when even that fails. */
+final class Interrupter {
+
+    private static final long ASK_MILLIS = 250;
+    private static final long FORCE_MILLIS = 3_000;
+    private static final int BURST = 100;
+
+    private final CellControl control;
+    private volatile boolean requested;
+
+    Interrupter(CellControl control) {
+        this.control = control;
+    }
+
+    void reset() {
+        requested = false;
+    }
+
+    boolean isRequested() {
+        return requested;
+    }
+
+    /** Returns when the cell has stopped, or after the sentence that it is still running. */
+    void interrupt(Consumer<String> say) throws InterruptedException {
+        requested = true;
+        Call call = control.lastCall();
+        if (call == null) {
+            return;
+        }
+        call.interrupt();
+        if (awaitEnd(call, ASK_MILLIS) || force(call)) {
+            return;
+        }
+        say.accept("The cell does not stop: it is still running. Restart the kernel to end it.");
+    }
+
+    /** Repeats in bursts, since a cell that catches everything can only be ended between two catches. */
+    private boolean force(Call call) throws InterruptedException {
+        long end = System.nanoTime() + FORCE_MILLIS * 1_000_000;
+        while (System.nanoTime() < end) {
+            for (int i = 0; i < BURST && !call.isDone(); i++) {
+                stopOnce();
+            }
+            if (awaitEnd(call, 10)) {
+                return true;
+            }
+        }
+        return call.isDone();
+    }
+
+    private void stopOnce() {
+        try {
+            control.stop();
+        } catch (ExecutionControl.EngineTerminationException | ExecutionControl.InternalException e) {
+            throw new IllegalStateException("the running cell cannot be stopped", e);
+        }
+    }
+
+    private static boolean awaitEnd(Call call, long millis) throws InterruptedException {
+        long end = System.nanoTime() + millis * 1_000_000;
+        while (!call.isDone() && System.nanoTime() < end) {
+            Thread.sleep(2);
+        }
+        return call.isDone();
+    }
+}

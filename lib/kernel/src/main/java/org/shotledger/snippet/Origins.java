@@ -1,0 +1,83 @@
+package org.shotledger.snippet;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import jdk.jshell.JShell;
+import jdk.jshell.Snippet;
+import jdk.jshell.SourceCodeAnalysis.SnippetWrapper;
+
+/** Remembers which cell and which line each snippet came from, to name places as a notebook's reader knows them. */
+final class Origins {
+
+    private record Origin(Cell cell, int line) {}
+
+    private final Map<String, Origin> bySnippet = new HashMap<>();
+    private final JShell shell;
+
+    Origins(JShell shell) {
+        this.shell = shell;
+    }
+
+    /** Notes that a snippet starts at an offset of a cell. */
+    void add(Snippet snippet, Cell cell, int offset) {
+        bySnippet.put(snippet.id(), new Origin(cell, cell.lineAt(offset)));
+    }
+
+    /** The place of a stack frame, if it lies in a cell. */
+    Optional<Place> place(StackTraceElement frame) {
+        if (!isInCell(frame)) {
+            return Optional.empty();
+        }
+        String outer = outerClass(frame.getClassName());
+        return shell.snippets()
+                .filter(s -> bySnippet.containsKey(s.id()))
+                .map(s -> locate(s, outer, frame))
+                .flatMap(Optional::stream)
+                .reduce((first, last) -> last);
+    }
+
+    static boolean isInCell(StackTraceElement frame) {
+        return frame.getClassName().startsWith("REPL.$JShell$");
+    }
+
+    private static String outerClass(String className) {
+        int inner = className.indexOf('$', "REPL.$JShell$".length());
+        return inner < 0 ? className : className.substring(0, inner);
+    }
+
+    private Optional<Place> locate(Snippet snippet, String className, StackTraceElement frame) {
+        SnippetWrapper wrapper = shell.sourceCodeAnalysis().wrapper(snippet);
+        if (!wrapper.fullClassName().equals(className)) {
+            return Optional.empty();
+        }
+        int line = sourceLine(wrapper, frame.getLineNumber());
+        if (line < 0) {
+            return Optional.empty();
+        }
+        Origin origin = bySnippet.get(snippet.id());
+        return Optional.of(origin.cell().place(origin.line() + line));
+    }
+
+    /** Line of the snippet, from 0, that was compiled as the given line, from 1, of its wrapper; -1 if none was. */
+    private static int sourceLine(SnippetWrapper wrapper, int wrappedLine) {
+        String wrapped = wrapper.wrapped();
+        String source = wrapper.source();
+        int line = 0;
+        for (int at = 0; at < source.length(); at++) {
+            // a declaration with a value is taken apart, so that one line can become several: any of them will do
+            if (lineOf(wrapped, wrapper.sourceToWrappedPosition(at)) == wrappedLine) {
+                return line;
+            }
+            if (source.charAt(at) == '\n') {
+                line++;
+            }
+        }
+        return -1;
+    }
+
+    private static int lineOf(String text, int position) {
+        int end = Math.max(0, Math.min(position, text.length()));
+        return 1 + (int) text.chars().limit(end).filter(c -> c == '\n').count();
+    }
+}
