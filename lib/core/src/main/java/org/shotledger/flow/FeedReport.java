@@ -41,7 +41,8 @@ final class FeedReport {
     }
 
     private FeedFlow result(double massFlow, String reason, FluidState start) {
-        FluidState inlet = jetInlet == null ? start : jetInlet;
+        FluidState inlet =
+                jetInlet == null ? start : NitrousOxide.atPressureEnthalpy(jetInlet.pressure(), jetInlet.enthalpy());
         return new FeedFlow(massFlow, choking, reason, nodes, jets, inlet, holdUp, volume);
     }
 
@@ -85,7 +86,7 @@ final class FeedReport {
         double enthalpy = before.enthalpy();
         double pressure = Roots.find(
                 p -> {
-                    FluidState state = NitrousOxide.atPressureEnthalpy(p, enthalpy);
+                    FluidState state = new Stream().to(p, enthalpy).state();
                     return FeedSolver.massFlow(rest, state, downstreamPressure) - flow;
                 },
                 low,

@@ -12,7 +12,8 @@ import org.shotledger.fluid.NitrousOxide;
  * flow, and the part that gave the negative side is the one that limits.
  */
 final class FeedSolver {
-    private static final double TOLERANCE = 1e-9;
+    private static final double TOLERANCE = 1e-7;
+    private static final int MAX_STEPS = 100;
 
     /** Part at which the last march ended; the number of parts when it went through. */
     private int stopped;
@@ -51,12 +52,13 @@ final class FeedSolver {
     }
 
     private Solution search() {
+        int end = elements.size() - 1;
         double low = 0;
         double atLow = margin(0);
         if (atLow <= 0) {
-            return new Solution(0, elements.size() - 1, false);
+            return new Solution(0, end, false);
         }
-        double high = atLow > 1e6 ? 1 : atLow;
+        double high = atLow;
         double atHigh = margin(high);
         while (atHigh > 0) {
             low = high;
@@ -65,27 +67,32 @@ final class FeedSolver {
             atHigh = margin(high);
         }
         int limiting = stopped;
-        double smallest = TOLERANCE * high;
-        for (int i = 0; i < 100 && high - low > TOLERANCE * high && high > smallest * 1e-6; i++) {
-            double trial = i % 4 == 3 ? 0.5 * (low + high) : low + atLow * (high - low) / (atLow - atHigh);
-            trial = Math.min(Math.max(trial, low + 1e-3 * TOLERANCE * high), high);
+        // false position after Anderson and Bjorck, halving where a choke inside the path makes the margin jump
+        for (int i = 0; i < MAX_STEPS && high - low > TOLERANCE * high; i++) {
+            double trial = i % 5 == 4 ? 0.5 * (low + high) : low + atLow * (high - low) / (atLow - atHigh);
+            trial = Math.min(Math.max(trial, low + 0.1 * TOLERANCE * high), high - 0.1 * TOLERANCE * high);
             double margin = margin(trial);
-            if (Math.abs(margin) <= TOLERANCE * trial && stopped >= elements.size() - 1) {
-                return new Solution(trial, stopped, endChokes(trial));
-            }
             if (margin > 0) {
+                atHigh *= weight(margin, atLow);
                 low = trial;
-                atHigh = i % 4 == 3 ? atHigh : 0.5 * atHigh;
                 atLow = margin;
             } else {
+                atLow *= weight(margin, atHigh);
                 high = trial;
-                atLow = i % 4 == 3 ? atLow : 0.5 * atLow;
                 atHigh = margin;
                 limiting = stopped;
             }
+            if (Math.abs(margin) <= TOLERANCE * trial && limiting == end) {
+                low = trial;
+                break;
+            }
         }
-        boolean inside = limiting < elements.size() - 1;
-        return new Solution(low, limiting, inside || endChokes(low));
+        return new Solution(low, limiting, limiting < end || endChokes(low));
+    }
+
+    private static double weight(double now, double before) {
+        double weight = 1 - now / before;
+        return weight > 0 ? weight : 0.5;
     }
 
     /** Tells whether the last part itself is choked at a flow. */
@@ -96,7 +103,7 @@ final class FeedSolver {
         }
         FeedElement last = elements.get(elements.size() - 1);
         if (last instanceof NitrousJet jet) {
-            return jet.massFlow(inlet, downstreamPressure) >= jet.massFlow(inlet, 0) * (1 - 1e-6);
+            return new HoleCurve(jet, inlet).chokingPressure() >= downstreamPressure;
         }
         if (last instanceof Manifold) {
             return false;
@@ -155,6 +162,6 @@ final class FeedSolver {
         if (Double.isNaN(pressure) || pressure < NitrousOxide.TRIPLE_PRESSURE) {
             return null;
         }
-        return NitrousOxide.atPressureEnthalpy(pressure, inlet.enthalpy());
+        return new Stream().to(pressure, inlet.enthalpy()).state();
     }
 }

@@ -1,7 +1,9 @@
 package org.shotledger.flow;
 
 import org.shotledger.fluid.FluidState;
+import org.shotledger.fluid.HelmholtzPoint;
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.fluid.SaturationCurve;
 
 /**
  * Frozen expansion with delayed boiling at the throat.
@@ -23,6 +25,7 @@ public record HenryFauske(double equilibriumQuality) implements OrificeFlow {
     private static final double TRIPLE = NitrousOxide.TRIPLE_TEMPERATURE;
     private static final double LAST = NitrousOxide.CRITICAL_TEMPERATURE - 0.02;
     private static final double SLOPE_STEP = 0.01;
+    private static final double FIRST_STEP = 1.5;
 
     /**
      * Checks the constant.
@@ -73,60 +76,99 @@ public record HenryFauske(double equilibriumQuality) implements OrificeFlow {
 
     @Override
     public Throat throat(FluidState stagnation, double downstreamPressure) {
-        boolean covered = stagnation.temperature() < LAST && (stagnation.isSaturated() || isLiquid(stagnation));
-        if (!covered || downstreamPressure >= stagnation.pressure()) {
+        Expansion late = expansion(stagnation);
+        if (late == null || downstreamPressure >= late.frozen.pressure) {
             return HomogeneousEquilibrium.throatAt(stagnation, downstreamPressure);
+        }
+        double choking = late.chokingPressure();
+        return downstreamPressure > choking
+                ? late.frozen.throat(downstreamPressure, Choking.NONE)
+                : late.frozen.throat(choking, Choking.SONIC);
+    }
+
+    /** The expansion from an inlet state, or null where homogeneous equilibrium answers instead. */
+    Expansion expansion(FluidState stagnation) {
+        boolean covered = stagnation.temperature() < LAST && (stagnation.isSaturated() || isLiquid(stagnation));
+        if (!covered) {
+            return null;
         }
         Isentrope path = new Isentrope(stagnation);
         if (!path.flashes() || path.saturationTemperature > LAST) {
-            return HomogeneousEquilibrium.throatAt(stagnation, downstreamPressure);
+            return null;
         }
-        Frozen frozen = new Frozen(stagnation, path.atSaturation());
-        if (downstreamPressure >= frozen.pressure) {
-            return HomogeneousEquilibrium.throatAt(stagnation, downstreamPressure);
-        }
+        Frozen frozen = new Frozen(stagnation, path);
         double temperature = chokingTemperature(frozen);
-        double choking = NitrousOxide.saturationPressure(temperature);
-        if (downstreamPressure > choking) {
-            return frozen.throat(downstreamPressure, Choking.NONE);
+        return Double.isNaN(temperature) ? null : new Expansion(path, frozen, SaturationCurve.pressure(temperature));
+    }
+
+    /** One inlet state with its choking point, for many pressures behind. */
+    static final class Expansion {
+        private final Isentrope path;
+        private final Frozen frozen;
+        private final double chokingPressure;
+
+        private Expansion(Isentrope path, Frozen frozen, double chokingPressure) {
+            this.path = path;
+            this.frozen = frozen;
+            this.chokingPressure = chokingPressure;
         }
-        return frozen.throat(choking, Choking.SONIC);
+
+        double chokingPressure() {
+            return chokingPressure;
+        }
+
+        double flux(double behind) {
+            return behind >= frozen.pressure ? path.fluxAt(behind) : frozen.flux(Math.max(behind, chokingPressure));
+        }
     }
 
     private static boolean isLiquid(FluidState state) {
-        return state.pressure() > NitrousOxide.saturationPressure(state.temperature());
+        return state.pressure() > SaturationCurve.pressure(state.temperature());
     }
 
+    /** First choking met on the way down; NaN when none is met above the triple point. */
     private double chokingTemperature(Frozen frozen) {
         double high = frozen.temperature;
-        if (excess(frozen, high) >= 0) {
+        double atHigh = excess(frozen, high);
+        if (atHigh >= 0) {
             return high;
         }
-        return Roots.find(t -> excess(frozen, t), TRIPLE + SLOPE_STEP, high, 1e-7);
+        double lowest = TRIPLE + SLOPE_STEP;
+        for (double step = FIRST_STEP; high > lowest; step *= 1.5) {
+            double low = Math.max(lowest, high - step);
+            double atLow = excess(frozen, low);
+            if (atLow >= 0) {
+                return Roots.find(t -> excess(frozen, t), low, atLow, high, atHigh, 1e-7);
+            }
+            high = low;
+            atHigh = atLow;
+        }
+        return Double.NaN;
     }
 
     /** G^2 times the compressibility of the throat, less one: negative before choking. */
     private double excess(Frozen frozen, double temperature) {
-        FluidState liquid = NitrousOxide.saturatedLiquid(temperature);
-        FluidState vapour = NitrousOxide.saturatedVapour(temperature);
-        double pressure = vapour.pressure();
-        double rise = vapour.entropy() - liquid.entropy();
-        double equilibrium = (frozen.entropy - liquid.entropy()) / rise;
+        double liquidEntropy = SaturationCurve.liquidEntropy(temperature);
+        double pressure = SaturationCurve.pressure(temperature);
+        double rise = SaturationCurve.vapourEntropy(temperature) - liquidEntropy;
+        double equilibrium = (frozen.entropy - liquidEntropy) / rise;
         double share = Math.min(Math.max(equilibrium, 0) / equilibriumQuality, 1);
         double boiling = (1 - frozen.quality) * share / rise * entropySlope(temperature);
         double x = frozen.quality;
-        double vapourVolume = frozen.vapourVolume(pressure);
+        double vapourVolume = x == 0 ? 0 : frozen.vapourVolume(pressure);
         double compressibility = x * vapourVolume / (frozen.polytropic() * pressure)
-                + (vapour.specificVolume() - frozen.liquidVolume) * (boiling - frozen.coolingTerm(pressure));
+                + (1 / SaturationCurve.vapourDensity(temperature) - frozen.liquidVolume)
+                        * (boiling - frozen.coolingTerm(pressure));
         double flux = frozen.flux(pressure);
         return flux * flux * compressibility - 1;
     }
 
     /** Slope of the saturated liquid's entropy over pressure, J/(kg K Pa), central difference. */
     private static double entropySlope(double temperature) {
-        FluidState above = NitrousOxide.saturatedLiquid(temperature + SLOPE_STEP);
-        FluidState below = NitrousOxide.saturatedLiquid(temperature - SLOPE_STEP);
-        return (above.entropy() - below.entropy()) / (above.pressure() - below.pressure());
+        double above = temperature + SLOPE_STEP;
+        double below = temperature - SLOPE_STEP;
+        return (SaturationCurve.liquidEntropy(above) - SaturationCurve.liquidEntropy(below))
+                / (SaturationCurve.pressure(above) - SaturationCurve.pressure(below));
     }
 
     /** The expansion at constant quality from the point where the path meets saturation. */
@@ -143,22 +185,25 @@ public record HenryFauske(double equilibriumQuality) implements OrificeFlow {
         private final double liquidHeat;
         private final double entropyRise;
 
-        Frozen(FluidState stagnation, FluidState saturated) {
+        Frozen(FluidState stagnation, Isentrope path) {
             boolean mixed = stagnation.isSaturated();
-            FluidState start = mixed ? stagnation : saturated;
-            temperature = start.temperature();
-            pressure = start.pressure();
+            temperature = path.saturationTemperature;
+            pressure = path.saturationPressure;
             entropy = stagnation.entropy();
             quality = mixed ? stagnation.quality() : 0;
-            FluidState liquid = NitrousOxide.saturatedLiquid(temperature);
-            FluidState vapour = NitrousOxide.saturatedVapour(temperature);
-            liquidVolume = liquid.specificVolume();
-            startVapourVolume = vapour.specificVolume();
-            startVelocitySquared = mixed ? 0 : Math.max(0, 2 * (stagnation.enthalpy() - start.enthalpy()));
-            exponent = vapour.density() * vapour.soundSpeed() * vapour.soundSpeed() / pressure;
-            vapourHeat = vapour.cp();
-            liquidHeat = liquid.cp();
-            entropyRise = vapour.entropy() - liquid.entropy();
+            liquidVolume = 1 / SaturationCurve.liquidDensity(temperature);
+            startVapourVolume = 1 / SaturationCurve.vapourDensity(temperature);
+            double start = SaturationCurve.liquidEnthalpy(temperature);
+            startVelocitySquared = mixed ? 0 : Math.max(0, 2 * (stagnation.enthalpy() - start));
+            double liquidEntropy = SaturationCurve.liquidEntropy(temperature);
+            entropyRise = SaturationCurve.vapourEntropy(temperature) - liquidEntropy;
+            HelmholtzPoint phase = new HelmholtzPoint().temperature(temperature);
+            // liquid without vapour needs no gas properties
+            boolean gas = quality > 0;
+            liquidHeat = gas ? phase.density(1 / liquidVolume).cp() : 0;
+            vapourHeat = gas ? phase.density(1 / startVapourVolume).cp() : 1;
+            double stiffness = gas ? phase.soundSpeedSquared() / (startVapourVolume * pressure) : 2;
+            exponent = Math.abs(stiffness - 1) < 1e-3 ? 1.001 : stiffness;
         }
 
         double vapourVolume(double p) {
@@ -166,12 +211,13 @@ public record HenryFauske(double equilibriumQuality) implements OrificeFlow {
         }
 
         double volume(double p) {
-            return (1 - quality) * liquidVolume + quality * vapourVolume(p);
+            return quality == 0 ? liquidVolume : (1 - quality) * liquidVolume + quality * vapourVolume(p);
         }
 
         /** Henry and Fauske eq. 12, with the head gained before saturation. */
         double flux(double p) {
-            double gas = exponent / (exponent - 1) * (pressure * startVapourVolume - p * vapourVolume(p));
+            double gas =
+                    quality == 0 ? 0 : exponent / (exponent - 1) * (pressure * startVapourVolume - p * vapourVolume(p));
             double head = (1 - quality) * liquidVolume * (pressure - p) + quality * gas;
             return Math.sqrt(startVelocitySquared + 2 * head) / volume(p);
         }
@@ -183,7 +229,7 @@ public record HenryFauske(double equilibriumQuality) implements OrificeFlow {
         }
 
         double coolingTerm(double p) {
-            return quality * vapourHeat * (1 / polytropic() - 1 / exponent) / (p * entropyRise);
+            return quality == 0 ? 0 : quality * vapourHeat * (1 / polytropic() - 1 / exponent) / (p * entropyRise);
         }
 
         Throat throat(double p, Choking choking) {

@@ -17,7 +17,8 @@ public final class HomogeneousEquilibrium implements OrificeFlow {
     /** The model as a swappable part. */
     public static final HomogeneousEquilibrium MODEL = new HomogeneousEquilibrium();
 
-    private static final double TEMPERATURE_TOLERANCE = 1e-8;
+    private static final double TEMPERATURE_TOLERANCE = 1e-6;
+    private static final double USUAL_RATIO = 0.93;
 
     private HomogeneousEquilibrium() {}
 
@@ -50,16 +51,13 @@ public final class HomogeneousEquilibrium implements OrificeFlow {
      * @return the throat: critical, or at the downstream pressure where that limits
      */
     public static Throat throatAt(FluidState stagnation, double downstreamPressure) {
-        if (downstreamPressure >= stagnation.pressure()) {
-            return throat(stagnation, 0, Choking.NONE);
-        }
         Isentrope path = new Isentrope(stagnation);
         Throat critical = critical(path);
         if (downstreamPressure <= critical.pressure()) {
             return critical;
         }
-        FluidState state = path.atPressure(downstreamPressure);
-        return throat(state, path.velocitySquared(state), Choking.NONE);
+        path.toPressure(Math.min(downstreamPressure, stagnation.pressure()));
+        return path.throat(Choking.NONE);
     }
 
     /**
@@ -70,58 +68,73 @@ public final class HomogeneousEquilibrium implements OrificeFlow {
      * @return flux, kg/(m2 s); falls again below the critical pressure
      */
     public static double unlimitedFlux(FluidState stagnation, double pressure) {
-        Isentrope path = new Isentrope(stagnation);
-        FluidState state = path.atPressure(pressure);
-        return state.density() * Math.sqrt(path.velocitySquared(state));
+        return new Isentrope(stagnation).fluxAt(pressure);
     }
 
-    private static Throat critical(Isentrope path) {
+    /** One inlet state with its choking point, for many pressures behind. */
+    static final class Expansion {
+        private final Isentrope path;
+        private final Throat critical;
+
+        Expansion(FluidState stagnation) {
+            path = new Isentrope(stagnation);
+            critical = critical(path);
+        }
+
+        double chokingPressure() {
+            return critical.pressure();
+        }
+
+        double flux(double behind) {
+            return behind <= critical.pressure() ? critical.massFlux() : path.fluxAt(behind);
+        }
+    }
+
+    static Throat critical(Isentrope path) {
         if (!path.flashes()) {
-            return singlePhaseThroat(path, path.lowestPressure());
+            path.toPressure(path.lowestPressure());
+            return singlePhaseThroat(path);
         }
-        FluidState kink = path.atSaturation();
-        boolean atKink = !path.stagnation.isSaturated();
-        if (atKink && path.excess(kink) >= 0) {
-            return singlePhaseThroat(path, kink.pressure());
-        }
-        if (atKink && path.excess(path.mixtureAt(path.saturationTemperature)) >= 0) {
-            return throat(kink, path.velocitySquared(kink), Choking.FLASH_INCEPTION);
+        if (!path.saturated) {
+            path.toSaturation();
+            if (path.excess() >= 0) {
+                return singlePhaseThroat(path);
+            }
+            if (path.mixtureExcess(path.saturationTemperature) >= 0) {
+                path.toSaturation();
+                return path.throat(Choking.FLASH_INCEPTION);
+            }
         }
         return twoPhaseThroat(path);
     }
 
-    private static Throat singlePhaseThroat(Isentrope path, double low) {
-        FluidState end = path.atPressure(low);
-        if (path.excess(end) < 0) {
-            return throat(end, path.velocitySquared(end), Choking.NONE);
+    /** The path stands at the low end of its single-phase part. */
+    private static Throat singlePhaseThroat(Isentrope path) {
+        if (path.excess() < 0) {
+            return path.throat(Choking.NONE);
         }
-        double pressure = Roots.find(p -> path.excess(path.atPressure(p)), low, path.stagnation.pressure(), 1e-9 * low);
-        FluidState state = path.atPressure(pressure);
-        return throat(state, path.velocitySquared(state), Choking.SONIC);
+        path.toPressure(path.sonicPressure(path.density()));
+        return path.throat(Choking.SONIC);
     }
 
     private static Throat twoPhaseThroat(Isentrope path) {
+        double lowest = NitrousOxide.TRIPLE_TEMPERATURE;
         double high = path.saturationTemperature;
-        double low = NitrousOxide.TRIPLE_TEMPERATURE;
-        FluidState end = path.mixtureAt(low);
-        if (path.excess(end) < 0) {
-            return throat(end, path.velocitySquared(end), Choking.NONE);
+        double atHigh = path.mixtureExcess(high);
+        double low = Math.max(USUAL_RATIO * high, lowest);
+        double atLow = path.mixtureExcess(low);
+        while (atLow < 0) {
+            if (low <= lowest) {
+                return path.throat(Choking.NONE);
+            }
+            high = low;
+            atHigh = atLow;
+            low = Math.max(USUAL_RATIO * low, lowest);
+            atLow = path.mixtureExcess(low);
         }
-        double temperature = Roots.find(t -> path.excess(path.mixtureAt(t)), low, high, TEMPERATURE_TOLERANCE);
-        FluidState state = path.mixtureAt(temperature);
-        return throat(state, path.velocitySquared(state), Choking.SONIC);
-    }
-
-    private static Throat throat(FluidState state, double velocitySquared, Choking choking) {
-        double velocity = Math.sqrt(velocitySquared);
-        return new Throat(
-                state.density() * velocity,
-                state.pressure(),
-                state.temperature(),
-                state.quality(),
-                state.density(),
-                velocity,
-                choking);
+        double temperature = Roots.find(path::mixtureExcess, high, atHigh, low, atLow, TEMPERATURE_TOLERANCE);
+        path.toMixture(temperature);
+        return path.throat(Choking.SONIC);
     }
 
     @Override

@@ -1,7 +1,6 @@
 package org.shotledger.flow;
 
 import org.shotledger.fluid.FluidState;
-import org.shotledger.fluid.NitrousOxide;
 
 /** Pressure loss {@code dp = q v} with the mean specific volume of inlet and outlet. */
 final class Losses {
@@ -21,12 +20,14 @@ final class Losses {
     static double outlet(FluidState inlet, double head) {
         double inletVolume = inlet.specificVolume();
         double drop = head * inletVolume;
+        Stream stream = new Stream();
         for (int i = 0; i < STEPS; i++) {
             if (!(drop < LARGEST_SHARE * inlet.pressure())) {
                 return Double.NaN;
             }
-            FluidState outlet = NitrousOxide.atPressureEnthalpy(inlet.pressure() - drop, inlet.enthalpy());
-            double next = 0.5 * head * (inletVolume + outlet.specificVolume());
+            double outletVolume =
+                    stream.to(inlet.pressure() - drop, inlet.enthalpy()).volume();
+            double next = 0.5 * head * (inletVolume + outletVolume);
             if (Math.abs(next - drop) <= 1e-9 * inlet.pressure()) {
                 return inlet.pressure() - next;
             }

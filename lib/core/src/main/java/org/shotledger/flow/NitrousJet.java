@@ -69,15 +69,7 @@ public record NitrousJet(String name, double bore, double lengthToBore, Edge edg
         if (bore == 0 || downstreamPressure >= inlet.pressure()) {
             return 0;
         }
-        double share = HoleLaw.liquidShare(inlet);
-        double flux = 0;
-        if (share > 0) {
-            flux += share * liquidCoefficient() * HoleLaw.delayed(lengthToBore).flux(inlet, downstreamPressure);
-        }
-        if (share < 1) {
-            flux += (1 - share) * flashingCoefficient() * HomogeneousEquilibrium.massFlux(inlet, downstreamPressure);
-        }
-        return area() * flux;
+        return new HoleCurve(this, inlet).flow(downstreamPressure);
     }
 
     /**
@@ -105,13 +97,13 @@ public record NitrousJet(String name, double bore, double lengthToBore, Edge edg
                 equilibrium);
     }
 
-    private double liquidCoefficient() {
+    double liquidCoefficient() {
         return Double.isNaN(dischargeCoefficient)
                 ? HoleLaw.liquidCoefficient(edge, lengthToBore)
                 : dischargeCoefficient;
     }
 
-    private double flashingCoefficient() {
+    double flashingCoefficient() {
         return Double.isNaN(dischargeCoefficient) ? HoleLaw.FLASHING_COEFFICIENT : dischargeCoefficient;
     }
 
@@ -123,12 +115,12 @@ public record NitrousJet(String name, double bore, double lengthToBore, Edge edg
     /** {@inheritDoc} A jet ends the path: what flows through it is asked of {@link #massFlow}. */
     @Override
     public double outletPressure(FluidState inlet, double massFlow) {
-        return Orifice.throatPressure(this, inlet, massFlow);
+        return new HoleCurve(this, inlet).pressureAt(massFlow);
     }
 
     @Override
     public double shortfall(FluidState inlet, double massFlow) {
-        return Math.min(0, massFlow(inlet, 0) - massFlow);
+        return Math.min(0, new HoleCurve(this, inlet).largestFlow() - massFlow);
     }
 
     @Override

@@ -1,7 +1,6 @@
 package org.shotledger.flow;
 
 import org.shotledger.fluid.FluidState;
-import org.shotledger.fluid.NitrousOxide;
 
 /**
  * A hole inside the path: solenoid seat, valve bore, filter throat, restrictor.
@@ -46,14 +45,13 @@ public record Orifice(NitrousJet hole, double lineBore) implements FeedElement {
 
     @Override
     public double outletPressure(FluidState inlet, double massFlow) {
-        double throat = throatPressure(hole, inlet, massFlow);
+        double throat = hole.outletPressure(inlet, massFlow);
         if (Double.isNaN(throat) || lineBore <= hole.bore() || massFlow == 0) {
             return throat;
         }
         double lineFlux = massFlow / (Math.PI / 4 * lineBore * lineBore);
         // the contracted jet is as narrow as its flux says: G_jet = ideal flux = sqrt(2 (p0 - p2) / v) nearly
-        double volume =
-                NitrousOxide.atPressureEnthalpy(throat, inlet.enthalpy()).specificVolume();
+        double volume = new Stream().to(throat, inlet.enthalpy()).volume();
         double jetFlux = Math.sqrt(2 * (inlet.pressure() - throat) / volume);
         double regain = lineFlux * volume * Math.max(0, jetFlux - lineFlux);
         return Math.min(throat + regain, throat + 0.9 * (inlet.pressure() - throat));
@@ -67,30 +65,5 @@ public record Orifice(NitrousJet hole, double lineBore) implements FeedElement {
     @Override
     public String blocked() {
         return hole.bore() > 0 ? "" : name() + " has no hole.";
-    }
-
-    /** Pressure behind the hole that makes it pass a flow; NaN when it chokes below. */
-    static double throatPressure(NitrousJet hole, FluidState inlet, double massFlow) {
-        if (massFlow <= 0) {
-            return inlet.pressure();
-        }
-        double high = inlet.pressure();
-        double low = 0.3 * high;
-        double most = hole.massFlow(inlet, low);
-        if (most <= massFlow) {
-            return Double.NaN;
-        }
-        // squares make the flow nearly linear in the pressure
-        double wanted = massFlow * massFlow;
-        return Roots.find(
-                p -> {
-                    double flow = hole.massFlow(inlet, p);
-                    return flow * flow - wanted;
-                },
-                high,
-                -wanted,
-                low,
-                most * most - wanted,
-                1e-7 * high);
     }
 }

@@ -30,7 +30,7 @@ final class Roots {
         if (fa == 0 || fb == 0) {
             return fa == 0 ? a : b;
         }
-        if (fa > 0 == fb > 0) {
+        if (!(fa * fb < 0)) {
             throw new IllegalStateException(
                     "No sign change between " + a + " (" + fa + ") and " + b + " (" + fb + ").");
         }

@@ -20,6 +20,7 @@ public record Tube(String name, double length, double bore, double roughness, do
     private static final double GRAVITY = 9.80665;
     private static final double SMALL_HEAD = 2e-3;
     private static final double LARGEST_STEP = 0.03;
+    private static final double SHORT_END = 3e-3;
     private static final int MAX_STEPS = 4000;
 
     /**
@@ -62,7 +63,7 @@ public record Tube(String name, double length, double bore, double roughness, do
         if (Double.isNaN(start)) {
             return Double.NaN;
         }
-        return march(inlet.enthalpy(), flux, start, false);
+        return new March(inlet.enthalpy(), flux).to(start, false);
     }
 
     @Override
@@ -72,7 +73,7 @@ public record Tube(String name, double length, double bore, double roughness, do
         if (Double.isNaN(start)) {
             return HomogeneousEquilibrium.criticalFlux(inlet).massFlux() * area() - massFlow;
         }
-        double reached = march(inlet.enthalpy(), flux, start, true) / Math.max(length, 1e-9);
+        double reached = new March(inlet.enthalpy(), flux).to(start, true) / Math.max(length, 1e-9);
         return Math.min(-1e-6, Math.sqrt(Math.max(0, reached)) - 1) * massFlow;
     }
 
@@ -86,84 +87,86 @@ public record Tube(String name, double length, double bore, double roughness, do
         if (throat.massFlux() <= flux) {
             return Double.NaN;
         }
-        return Roots.find(
-                p -> HomogeneousEquilibrium.massFlux(inlet, p) - flux,
-                throat.pressure(),
-                inlet.pressure(),
-                1e-7 * inlet.pressure());
+        Isentrope path = new Isentrope(inlet);
+        return Roots.find(p -> path.fluxAt(p) - flux, throat.pressure(), inlet.pressure(), 1e-7 * inlet.pressure());
     }
 
-    /** Marches down the tube; gives the outlet pressure (NaN when choked), or the length reached before choking. */
-    private double march(double enthalpy, double flux, double start, boolean lengthReached) {
-        double p = start;
-        double v = volume(
-                p, enthalpy, flux, NitrousOxide.atPressureEnthalpy(p, enthalpy).specificVolume());
-        double slope = slope(p, enthalpy, flux, v);
-        double z = 0;
-        for (int i = 0; i < MAX_STEPS; i++) {
-            double left = length - z;
-            double step = Math.min(LARGEST_STEP * p, Math.abs(slope) * left * 0.35 + 1e-5 * p);
-            if (slope <= 0 || Math.abs(slope) * left < 1e-3 * p) {
-                return lengthReached ? length : shortEnd(p, v, slope, left, enthalpy, flux);
-            }
-            double p2 = p - step;
-            if (p2 < NitrousOxide.TRIPLE_PRESSURE) {
-                return lengthReached ? z : Double.NaN;
-            }
-            double v2 = volume(p2, enthalpy, flux, v * p / p2);
-            double slope2 = slope(p2, enthalpy, flux, v2);
-            double dz = (step - flux * flux * (v2 - v)) / (0.5 * (slope + slope2));
-            if (!(dz > 0)) {
-                return lengthReached ? z : Double.NaN;
-            }
-            if (dz >= left) {
-                return lengthReached ? length : p - step * left / dz;
-            }
-            z += dz;
-            p = p2;
-            v = v2;
-            slope = slope2;
+    /** One way down the tube at a given flux. */
+    private final class March {
+        private final double enthalpy;
+        private final double flux;
+        private final Stream stream = new Stream();
+
+        March(double enthalpy, double flux) {
+            this.enthalpy = enthalpy;
+            this.flux = flux;
         }
-        return lengthReached ? z : Double.NaN;
-    }
 
-    /** One midpoint step where little pressure is left to lose. */
-    private double shortEnd(double p, double v, double slope, double left, double enthalpy, double flux) {
-        if (left == 0 || slope == 0) {
-            return p;
+        /** Gives the outlet pressure (NaN when choked), or the length reached before choking. */
+        double to(double start, boolean lengthReached) {
+            double p = start;
+            double v = volume(p, stream.to(p, enthalpy).volume());
+            double slope = slope(v);
+            double z = 0;
+            for (int i = 0; i < MAX_STEPS; i++) {
+                double left = length - z;
+                if (slope <= 0 || slope * left < SHORT_END * p) {
+                    return lengthReached ? length : shortEnd(p, v, slope, left);
+                }
+                double step = Math.min(LARGEST_STEP * p, slope * left * 0.35 + 1e-5 * p);
+                double p2 = p - step;
+                if (p2 < NitrousOxide.TRIPLE_PRESSURE) {
+                    break;
+                }
+                double v2 = volume(p2, v * p / p2);
+                double slope2 = slope(v2);
+                double dz = (step - flux * flux * (v2 - v)) / (0.5 * (slope + slope2));
+                if (!(dz > 0)) {
+                    break;
+                }
+                if (dz >= left) {
+                    return lengthReached ? length : p - step * left / dz;
+                }
+                z += dz;
+                p = p2;
+                v = v2;
+                slope = slope2;
+            }
+            return lengthReached ? z : Double.NaN;
         }
-        double guess = p - slope * left;
-        double v2 = volume(guess, enthalpy, flux, v);
-        return p - 0.5 * (slope + slope(guess, enthalpy, flux, v2)) * left - flux * flux * (v2 - v);
-    }
 
-    /** Specific volume of the moving stream; its enthalpy is the stagnation enthalpy less the kinetic energy. */
-    private static double volume(double pressure, double enthalpy, double flux, double guess) {
-        double velocity = flux * guess;
-        double v = NitrousOxide.atPressureEnthalpy(pressure, enthalpy - 0.5 * velocity * velocity)
-                .specificVolume();
-        if (Math.abs(v - guess) * flux * velocity > 1e-6 * enthalpy) {
-            velocity = flux * v;
-            v = NitrousOxide.atPressureEnthalpy(pressure, enthalpy - 0.5 * velocity * velocity)
-                    .specificVolume();
+        /** One trapezium step where little pressure is left to lose. */
+        private double shortEnd(double p, double v, double slope, double left) {
+            if (left == 0 || slope == 0) {
+                return p;
+            }
+            double guess = p - slope * left;
+            double v2 = volume(guess, v);
+            return p - 0.5 * (slope + slope(v2)) * left - flux * flux * (v2 - v);
         }
-        return v;
-    }
 
-    /** Friction and gravity, Pa/m, positive when pressure is lost. */
-    private double slope(double pressure, double enthalpy, double flux, double v) {
-        if (flux == 0) {
-            return gravity(v);
+        /** Specific volume of the moving stream; its enthalpy is the stagnation enthalpy less the kinetic energy. */
+        private double volume(double pressure, double guess) {
+            double v = guess;
+            for (int i = 0; i < 2; i++) {
+                double before = v;
+                double velocity = flux * before;
+                v = stream.to(pressure, enthalpy - 0.5 * velocity * velocity).volume();
+                if (Math.abs(v - before) * flux * velocity < 1e-6 * enthalpy) {
+                    break;
+                }
+            }
+            return v;
         }
-        double velocity = flux * v;
-        FluidState state = NitrousOxide.atPressureEnthalpy(pressure, enthalpy - 0.5 * velocity * velocity);
-        double x = state.isSaturated() ? state.quality() : state.density() > NitrousOxide.CRITICAL_DENSITY ? 0 : 1;
-        double mu = Friction.mcAdams(x, Viscosity.liquid(state.temperature()), Viscosity.vapour(state.temperature()));
-        double factor = Friction.churchill(flux * bore / mu, roughness / bore);
-        return 0.5 * factor * flux * flux * v / bore + gravity(v);
-    }
 
-    private double gravity(double v) {
-        return length == 0 ? 0 : GRAVITY * rise / length / v;
+        /** Friction and gravity where the stream stands, Pa/m, positive when pressure is lost. */
+        private double slope(double v) {
+            double gravity = length == 0 ? 0 : GRAVITY * rise / length / v;
+            if (flux == 0) {
+                return gravity;
+            }
+            double factor = Friction.churchill(flux * bore / stream.viscosity(), roughness / bore);
+            return 0.5 * factor * flux * flux * v / bore + gravity;
+        }
     }
 }

@@ -172,8 +172,14 @@ public final class SaturationPoint {
         return liquidEnthalpy + qualityAtVolume(volume) * heatOfVaporisation() - pressure * volume;
     }
 
-    // d(energyAtVolume)/dT from the slopes of the expansions: good to about 1e-9, meant for Newton's method
-    double heatCapacityAtVolume(double volume) {
+    /**
+     * Isochoric heat capacity of a mixture kept in equilibrium, {@code d(energyAtVolume)/dT}, from the slopes of the
+     * expansions; good to about 1e-9.
+     *
+     * @param volume specific volume, m3/kg, from that of the liquid to that of the vapour
+     * @return cv, J/(kg K)
+     */
+    public double heatCapacityAtVolume(double volume) {
         double x = qualityAtVolume(volume);
         double liquid = 1 / liquidDensity;
         double vapour = 1 / vapourDensity;
