@@ -66,7 +66,7 @@ class FeedPathTest {
             double flow = Roots.find(
                     m -> BOTTLE.pressure() - loss.outletPressure(BOTTLE, m) - row[0],
                     0.01 * area * 1e4,
-                    area * 4e4,
+                    area * 2.5e4,
                     1e-9);
             FluidState after = NitrousOxide.atPressureEnthalpy(loss.outletPressure(BOTTLE, flow), BOTTLE.enthalpy());
             assertEquals(row[1], after.quality(), 0.0006);
