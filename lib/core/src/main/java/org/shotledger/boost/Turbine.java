@@ -21,4 +21,20 @@ public record Turbine(
         Require.within("mechanical efficiency of " + name, mechanicalEfficiency, 0.8, 1, "");
         Require.given("exhaust loss of " + name, exhaustLoss);
     }
+
+    /**
+     * Temperature after an expansion, {@code T4 = T3 (1 - eta (1 - ER^(-(g-1)/g)))}.
+     *
+     * @param inletTemperature K
+     * @param expansionRatio 1 or more
+     * @param efficiency isentropic, 0.2 to 1
+     * @param gamma ratio of heat capacities
+     * @return K
+     */
+    public static double outletTemperature(
+            double inletTemperature, double expansionRatio, double efficiency, double gamma) {
+        Require.within("expansion ratio", expansionRatio, 1, 100, "");
+        Require.within("isentropic efficiency", efficiency, 0.2, 1, "");
+        return inletTemperature * (1 - efficiency * (1 - Math.pow(expansionRatio, (1 - gamma) / gamma)));
+    }
 }

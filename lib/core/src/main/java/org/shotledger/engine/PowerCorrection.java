@@ -8,25 +8,25 @@ package org.shotledger.engine;
  * the part from nitrous oxide does not follow the weather at all.
  */
 public enum PowerCorrection {
-    /** SAE J1349, June 1990: 99 kPa dry, 25 C, mechanical efficiency 0.8475; holds from 0.93 to 1.07. */
+    /** SAE J1349, June 1990: 99 kPa dry, 25 C, {@code 1.18 r - 0.18} (mechanical efficiency 0.8475); holds from 0.93 to 1.07. */
     SAE_J1349_1990("SAE J1349 JUN90", 0.93, 1.07) {
         @Override
         public double factor(MoistAir air) {
-            return withEfficiency(air, 0.8475);
+            return 1.18 * ratio(air) - 0.18;
         }
     },
     /** SAE J1349, August 2004: 99 kPa dry, 25 C, mechanical efficiency 0.85; holds from 0.93 to 1.07. */
     SAE_J1349_2004("SAE J1349 AUG2004", 0.93, 1.07) {
         @Override
         public double factor(MoistAir air) {
-            return withEfficiency(air, 0.85);
+            return (ratio(air) - 0.15) / 0.85;
         }
     },
     /** ISO 1585 (UN R85) for spark ignition: {@code (99/p_dry)^1.2 (T/298)^0.6}; holds from 0.93 to 1.07. */
     ISO_1585("ISO 1585", 0.93, 1.07) {
         @Override
         public double factor(MoistAir air) {
-            return Math.pow(DRY_REFERENCE / air.dryPressure(), 1.2) * Math.pow(air.temperature() / 298, 0.6);
+            return AtmosphericFactor.SPARK_IGNITION.of(DRY_REFERENCE, 298, air.dryPressure(), air.temperature());
         }
     },
     /** DIN 70020: {@code (101300/p) sqrt(T/293)} with the total pressure; holds from 0.9 to 1.1. */
@@ -85,8 +85,7 @@ public enum PowerCorrection {
         return words;
     }
 
-    private static double withEfficiency(MoistAir air, double mechanicalEfficiency) {
-        double ratio = DRY_REFERENCE / air.dryPressure() * Math.sqrt(air.temperature() / 298);
-        return ratio / mechanicalEfficiency - (1 - mechanicalEfficiency) / mechanicalEfficiency;
+    private static double ratio(MoistAir air) {
+        return DRY_REFERENCE / air.dryPressure() * Math.sqrt(air.temperature() / 298);
     }
 }

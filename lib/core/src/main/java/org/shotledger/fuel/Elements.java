@@ -67,6 +67,15 @@ public record Elements(double carbon, double hydrogen, double oxygen, double nit
     }
 
     /**
+     * Steam formed by complete combustion.
+     *
+     * @return kg of H2O per kg of fuel
+     */
+    public double steamFormed() {
+        return hydrogen * (1 + OXYGEN / (2 * HYDROGEN));
+    }
+
+    /**
      * Carbon atoms in the fuel.
      *
      * @return mol of atoms per kg

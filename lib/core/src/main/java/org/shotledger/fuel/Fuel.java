@@ -99,15 +99,14 @@ public record Fuel(
     }
 
     /**
-     * Heat of vaporisation at another temperature by Kirchhoff's law with constant heat capacities.
+     * Heat of vaporisation at another temperature.
      *
      * @param temperature K, 230 to 420
      * @return J/kg
      */
     public double vaporisationHeat(double temperature) {
         Require.within("temperature of " + name, temperature, 230, 420, "K");
-        return vaporisation.heat()
-                + (vapourHeatCapacity - liquidHeatCapacity) * (temperature - vaporisation.temperature());
+        return vaporisation.at(temperature);
     }
 
     /**

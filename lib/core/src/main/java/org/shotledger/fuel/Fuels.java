@@ -8,7 +8,8 @@ import org.shotledger.units.Require;
  * Pure fuels and the blends made of them.
  *
  * <p>Heating values follow from the enthalpies of formation of the liquids (CRC Handbook; CO2 -393.51, H2O gas -241.83
- * kJ/mol); heats of vaporisation are those at 25 C. Densities, expansions and heat capacities are handbook values quoted
+ * kJ/mol); heats of vaporisation are those at 25 C, with the change that leads to the printed values at the boiling point
+ * (Heywood, table D.4, from memory). Densities, expansions and heat capacities are handbook values quoted
  * from memory to the digits shown.
  */
 public final class Fuels {
@@ -19,19 +20,59 @@ public final class Fuels {
 
     /** 2,2,4-trimethylpentane, C8H18, the octane-number reference. */
     public static final Fuel ISO_OCTANE = molecule(
-            "iso-octane", new Atoms(8, 18, 0), -259.2e3, 696.0, 1.20e-3, 308e3, 2110, 1750, new Octane(100, 100));
+            "iso-octane",
+            new Atoms(8, 18, 0),
+            -259.2e3,
+            696.0,
+            1.20e-3,
+            new Vaporisation(308e3, KELVIN_25C, -490),
+            2110,
+            1750,
+            new Octane(100, 100));
     /** n-heptane, C7H16, the other octane-number reference. */
-    public static final Fuel N_HEPTANE =
-            molecule("n-heptane", new Atoms(7, 16, 0), -224.2e3, 688.0, 1.24e-3, 365e3, 2240, 1760, new Octane(0, 0));
+    public static final Fuel N_HEPTANE = molecule(
+            "n-heptane",
+            new Atoms(7, 16, 0),
+            -224.2e3,
+            688.0,
+            1.24e-3,
+            new Vaporisation(365e3, KELVIN_25C, -660),
+            2240,
+            1760,
+            new Octane(0, 0));
     /** Toluene, C7H8; octane numbers after Morgan et al. 2010. */
     public static final Fuel TOLUENE = molecule(
-            "toluene", new Atoms(7, 8, 0), 12.2e3, 871.6, 1.08e-3, 412e3, 1705, 1240, new Octane(118.3, 103.5));
+            "toluene",
+            new Atoms(7, 8, 0),
+            12.2e3,
+            871.6,
+            1.08e-3,
+            new Vaporisation(412e3, KELVIN_25C, -600),
+            1705,
+            1240,
+            new Octane(118.3, 103.5));
     /** Ethanol, C2H6O; heat of vaporisation and octane numbers of the US DOE fuel property table. */
-    public static final Fuel ETHANOL =
-            molecule("ethanol", new Atoms(2, 6, 1), -277.0e3, 793.6, 1.09e-3, 921e3, 2440, 1520, new Octane(108, 92));
-    /** Methanol, CH4O; octane numbers after Heywood, table D.4. */
-    public static final Fuel METHANOL =
-            molecule("methanol", new Atoms(1, 4, 1), -238.9e3, 795.9, 1.19e-3, 1170e3, 2530, 1450, new Octane(106, 92));
+    public static final Fuel ETHANOL = molecule(
+            "ethanol",
+            new Atoms(2, 6, 1),
+            -277.0e3,
+            793.6,
+            1.09e-3,
+            new Vaporisation(921e3, KELVIN_25C, -1520),
+            2440,
+            1520,
+            new Octane(108, 92));
+    /** Methanol, CH4O; heat of vaporisation of the US DOE fuel property table, octane numbers after Heywood, table D.4. */
+    public static final Fuel METHANOL = molecule(
+            "methanol",
+            new Atoms(1, 4, 1),
+            -238.9e3,
+            795.9,
+            1.19e-3,
+            new Vaporisation(1177e3, KELVIN_25C, -1860),
+            2530,
+            1450,
+            new Octane(106, 92));
     /** Water in a fuel: it burns nothing and its evaporation counts against the heating value. */
     public static final Fuel WATER = new Fuel(
             "water",
@@ -40,7 +81,7 @@ public final class Fuels {
             999.1,
             2.1e-4,
             -2442e3,
-            new Vaporisation(2442e3, KELVIN_25C),
+            new Vaporisation(2442e3, KELVIN_25C, -2470),
             4181,
             1870,
             Optional.empty(),
@@ -116,13 +157,39 @@ public final class Fuels {
                 name, List.of(new Part(ETHANOL, ethanol), new Part(WATER, water), new Part(base, 1 - ethanol - water)));
     }
 
+    /**
+     * Lower heating value of a data sheet that states the higher one.
+     *
+     * @param higherHeatingValue with the water condensed, J/kg
+     * @param steam steam formed, kg per kg of fuel; see {@link Elements#steamFormed()}
+     * @param steamHeat heat of vaporisation of water at the reference temperature, J/kg, 2.2 to 2.5 MJ/kg
+     * @return J/kg
+     */
+    public static double lowerHeatingValue(double higherHeatingValue, double steam, double steamHeat) {
+        Require.positive("higher heating value", higherHeatingValue, "J/kg");
+        Require.notNegative("steam formed", steam, "kg/kg");
+        Require.within("heat of vaporisation of water", steamHeat, 2.2e6, 2.5e6, "J/kg");
+        return higherHeatingValue - steam * steamHeat;
+    }
+
+    /**
+     * Density of a data sheet that states the API gravity, {@code SG = 141.5 / (131.5 + API)} (ASTM D1298).
+     *
+     * @param api API gravity, degrees, 0 to 100
+     * @return specific gravity at 60 F against water at 60 F
+     */
+    public static double specificGravity(double api) {
+        Require.within("API gravity", api, 0, 100, "deg");
+        return 141.5 / (131.5 + api);
+    }
+
     private static Fuel molecule(
             String name,
             Atoms atoms,
             double liquidFormation,
             double density,
             double expansion,
-            double vaporisation,
+            Vaporisation vaporisation,
             double liquidHeatCapacity,
             double vapourHeatCapacity,
             Octane octane) {
@@ -135,7 +202,7 @@ public final class Fuels {
                 density,
                 expansion,
                 heat,
-                new Vaporisation(vaporisation, KELVIN_25C),
+                vaporisation,
                 liquidHeatCapacity,
                 vapourHeatCapacity,
                 Optional.of(octane),

@@ -29,6 +29,19 @@ public final class DryAir {
     }
 
     /**
+     * Entropy at 1 bar without the part from mixing, which never changes.
+     *
+     * @param t temperature, K, 200 to 6000
+     * @return J/(mol K)
+     */
+    public static double entropy(double t) {
+        return NITROGEN * Gases.N2.entropy(t)
+                + OXYGEN * Gases.O2.entropy(t)
+                + ARGON * Gases.AR.entropy(t)
+                + CARBON_DIOXIDE * Gases.CO2.entropy(t);
+    }
+
+    /**
      * Heat capacity at constant pressure.
      *
      * @param t temperature, K, 200 to 6000

@@ -117,6 +117,11 @@ public final class Gas {
         return (enthalpy(t) / t - entropy(t)) / MOLAR_CONSTANT;
     }
 
+    /** The coefficients of the range that holds a temperature. */
+    double[] coefficients(double t) {
+        return part(t);
+    }
+
     private double[] part(double t) {
         return t > range[1] ? hot : cold;
     }
