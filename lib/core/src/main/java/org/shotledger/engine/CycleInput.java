@@ -50,15 +50,6 @@ public record CycleInput(
      */
     public CycleInput withBurning(Wiebe newBurning) {
         return new CycleInput(
-                rpm,
-                mass,
-                temperature,
-                unburned,
-                burned,
-                heat,
-                newBurning,
-                wallTemperature,
-                exhaustPressure,
-                octane);
+                rpm, mass, temperature, unburned, burned, heat, newBurning, wallTemperature, exhaustPressure, octane);
     }
 }

@@ -22,6 +22,8 @@ public final class Cylinder {
     private final double[] volume;
     private final double[] area;
     private final double[] motored;
+    private final double[] inverseVolume;
+    private final double[] dLogVolume;
     private final double bottomVolume;
 
     /**
@@ -46,12 +48,16 @@ public final class Cylinder {
         volume = new double[steps + 1];
         area = new double[steps + 1];
         motored = new double[steps + 1];
+        inverseVolume = new double[steps + 1];
+        dLogVolume = new double[steps + 1];
         Crank crank = new Crank(engine);
         for (int i = 0; i <= steps; i++) {
             angle[i] = intakeClosing + i * this.step;
             volume[i] = crank.volume(angle[i]);
             area[i] = crank.area(angle[i]);
             motored[i] = Math.pow(volume[0] / volume[i], MOTORING_EXPONENT);
+            inverseVolume[i] = 1 / volume[i];
+            dLogVolume[i] = i == 0 ? 0 : Math.log(volume[i] / volume[i - 1]);
         }
         bottomVolume = crank.volume(180);
     }
@@ -100,19 +106,24 @@ public final class Cylinder {
     private Cycle run(CycleInput in, CycleTrace trace) {
         double m = in.mass();
         double dt = step / (6 * in.rpm());
-        double pistonSpeed = engine.meanPistonSpeed(in.rpm());
+        double calm = heatTransfer.motoredSpeed(engine.meanPistonSpeed(in.rpm()));
+        double slopeT = heatTransfer.temperatureExponent();
+        double slopeV = heatTransfer.volumeExponent();
         double rUnburned = in.unburned().gasConstant();
         double rStep = in.burned().gasConstant() - rUnburned;
         double t = in.temperature();
         double p0 = m * rUnburned * t / volume[0];
         double speedPerPressure = heatTransfer.combustionSpeed(engine.cylinderDisplacement(), t, p0, volume[0]);
-        double knockConstant = dt / Knock.constant(in.octane());
-        Wiebe burning = in.burning();
-        double burnStart = burning.start();
+        double knockConstant = Math.log(dt / Knock.constant(in.octane()));
+        double burnStart = in.burning().start();
         double p = p0;
+        double logP = Math.log(p / Knock.ATMOSPHERE);
+        double speed = calm;
+        double h = heatTransfer.coefficient(engine.bore(), volume[0], p, t, calm);
         double x = 0;
         double energy = m * in.unburned().energy(t);
         double endGas = t;
+        double lastRise = 0;
         double work = 0;
         double loss = 0;
         double knock = 0;
@@ -123,42 +134,49 @@ public final class Cylinder {
             trace.set(0, angle[0], volume[0], p, t, 0);
         }
         for (int i = 1; i < angle.length; i++) {
-            double x2 = angle[i] > burnStart ? burning.burned(angle[i]) : 0;
-            double speed = x2 > 0 ? speedPerPressure * (p - p0 * motored[i - 1]) : 0;
-            double h = heatTransfer.coefficient(engine.bore(), volume[i - 1], p, t, pistonSpeed, speed);
+            double x2 = angle[i] > burnStart ? in.burning().burned(angle[i]) : 0;
+            double dV = volume[i] - volume[i - 1];
             double wall = h * area[i] * (t - in.wallTemperature()) * dt;
             double released = in.heat() * (x2 - x);
-            double dV = volume[i] - volume[i - 1];
-            double stiff = 0.5 * m * (rUnburned + x2 * rStep) * dV / volume[i];
-            double exchange = x2 > x ? m * (x2 - x) * (in.burned().energy(t) - in.unburned().energy(t)) : 0;
-            double gain = released - wall - exchange - 0.5 * p * dV;
-            double cv = m * heatCapacity(in, t, x2);
-            double t2 = (t * cv + gain) / (cv + stiff);
-            cv = m * heatCapacity(in, 0.5 * (t + t2), x2);
-            t2 = (t * cv + gain) / (cv + stiff);
-            double p2 = m * (rUnburned + x2 * rStep) * t2 / volume[i];
-            double done = 0.5 * (p + p2) * dV;
+            double exchange = x2 > x
+                    ? m * (x2 - x) * (in.burned().energy(t) - in.unburned().energy(t))
+                    : 0;
+            double pressurePerKelvin = m * (rUnburned + x2 * rStep) * inverseVolume[i];
+            double cv = m * heatCapacity(in, t + 0.5 * lastRise, x2);
+            double inverse = 1 / (cv + 0.5 * pressurePerKelvin * dV);
+            double t2 = (t * cv + released - wall - exchange - 0.5 * p * dV) * inverse;
+            double done = 0.5 * (p + pressurePerKelvin * t2) * dV;
             energy += released - wall - done;
-            t2 -= (m * energy(in, t2, x2) - energy) / cv;
-            p2 = m * (rUnburned + x2 * rStep) * t2 / volume[i];
+            t2 -= (m * energy(in, t2, x2) - energy) * inverse;
+            double p2 = pressurePerKelvin * t2;
             work += done;
             loss += wall;
+            double speed2 = x2 > 0 ? calm + Math.max(0, speedPerPressure * (p2 - p0 * motored[i])) : calm;
+            // Three logarithms of ratios near one for a single division.
+            double sumP = p2 + p;
+            double sumT = t2 + t;
+            double sumW = speed2 + speed;
+            double all = 1 / (sumP * sumT * sumW);
+            double dLogP = logRatio((p2 - p) * sumT * sumW * all);
+            double dLogT = logRatio((t2 - t) * sumP * sumW * all);
+            double dLogW = logRatio((speed2 - speed) * sumP * sumT * all);
+            h *= expSmall(HeatTransfer.SPEED_EXPONENT * (dLogP + dLogW) + slopeT * dLogT + slopeV * dLogVolume[i]);
+            logP += dLogP;
             if (x2 == 0) {
                 endGas = t2;
-            } else {
-                double rise = 2 * (p2 - p) / (p2 + p) * rUnburned / (in.unburned().heatCapacity(endGas) + rUnburned);
-                endGas *= 1 + rise * (1 + rise * (0.5 + rise / 6));
+            } else if (x2 < KNOCK_TO_BURNED) {
+                endGas *= expSmall(dLogP * rUnburned / (in.unburned().heatCapacity(endGas) + rUnburned));
             }
             if (angle[i] > KNOCK_FROM && x2 < KNOCK_TO_BURNED) {
-                knock += knockConstant
-                        * Math.exp(
-                                Knock.PRESSURE_EXPONENT * Math.log(p2 / Knock.ATMOSPHERE) - Knock.ACTIVATION / endGas);
+                knock += Math.exp(knockConstant + Knock.PRESSURE_EXPONENT * logP - Knock.ACTIVATION / endGas);
             }
             if (p2 > peakP) {
                 peakP = p2;
                 peak = i;
             }
             peakT = Math.max(peakT, t2);
+            lastRise = t2 - t;
+            speed = speed2;
             p = p2;
             t = t2;
             x = x2;
@@ -171,17 +189,7 @@ public final class Cylinder {
         double share = heatCapacity(in, t, x) / (heatCapacity(in, t, x) + gas);
         double exhaust = t * (share + (1 - share) * Math.min(1, in.exhaustPressure() / p));
         return new Cycle(
-                gross,
-                gross / engine.cylinderDisplacement(),
-                peakP,
-                angle[peak],
-                peakT,
-                loss,
-                exhaust,
-                knock,
-                x,
-                t,
-                p);
+                gross, gross / engine.cylinderDisplacement(), peakP, angle[peak], peakT, loss, exhaust, knock, x, t, p);
     }
 
     /** Work between the valve events and bottom dead centre: intake pressure before, a straight fall after. */
@@ -191,13 +199,30 @@ public final class Cylinder {
         return before + after;
     }
 
+    /** {@code ln(b/a)} from {@code z = (b-a)/(b+a)}; neighbours of a cycle differ by less than a third: good to 1e-6. */
+    private static double logRatio(double z) {
+        double z2 = z * z;
+        return 2 * z * (1 + z2 * (1.0 / 3 + z2 * (1.0 / 5 + z2 * (1.0 / 7))));
+    }
+
+    /** {@code exp(x)} by its series, good to 1e-6 up to a third. */
+    private static double expSmall(double x) {
+        return 1 + x * (1 + x * (0.5 + x * (1.0 / 6 + x * (1.0 / 24 + x * (1.0 / 120)))));
+    }
+
     private static double heatCapacity(CycleInput in, double t, double x) {
+        if (x == 1) {
+            return in.burned().heatCapacity(t);
+        }
         double u = in.unburned().heatCapacity(t);
-        return u + x * (in.burned().heatCapacity(t) - u);
+        return x == 0 ? u : u + x * (in.burned().heatCapacity(t) - u);
     }
 
     private static double energy(CycleInput in, double t, double x) {
+        if (x == 1) {
+            return in.burned().energy(t);
+        }
         double u = in.unburned().energy(t);
-        return u + x * (in.burned().energy(t) - u);
+        return x == 0 ? u : u + x * (in.burned().energy(t) - u);
     }
 }

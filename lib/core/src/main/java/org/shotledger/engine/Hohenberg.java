@@ -8,24 +8,31 @@ import org.shotledger.units.Require;
  * @param factor on the coefficient, 0.3 to 3
  */
 public record Hohenberg(double factor) implements HeatTransfer {
+    private static final double PASCALS = 1e5;
+
     /** Checks the factor. */
     public Hohenberg {
         Require.within("factor on the heat transfer", factor, 0.3, 3, "");
     }
 
     @Override
-    public double coefficient(
-            double bore,
-            double volume,
-            double pressure,
-            double temperature,
-            double meanPistonSpeed,
-            double combustionSpeed) {
-        return factor
-                * 130
-                * Math.exp(0.8 * Math.log(pressure * 1e-5 * (meanPistonSpeed + 1.4))
-                        - 0.4 * Math.log(temperature)
-                        - 0.06 * Math.log(volume));
+    public double logConstant(double bore) {
+        return Math.log(130 * factor) - SPEED_EXPONENT * Math.log(PASCALS);
+    }
+
+    @Override
+    public double volumeExponent() {
+        return -0.06;
+    }
+
+    @Override
+    public double temperatureExponent() {
+        return -0.4;
+    }
+
+    @Override
+    public double motoredSpeed(double meanPistonSpeed) {
+        return meanPistonSpeed + 1.4;
     }
 
     @Override

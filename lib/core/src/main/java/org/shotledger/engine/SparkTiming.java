@@ -28,7 +28,8 @@ public record SparkTiming(CycleInput input, Cycle cycle, double retard, double w
         while (high - low > 0.01) {
             double left = high - GOLDEN * (high - low);
             double right = low + GOLDEN * (high - low);
-            if (cylinder.run(at(input, left)).work() > cylinder.run(at(input, right)).work()) {
+            if (cylinder.run(at(input, left)).work()
+                    > cylinder.run(at(input, right)).work()) {
                 high = right;
             } else {
                 low = left;
@@ -48,8 +49,7 @@ public record SparkTiming(CycleInput input, Cycle cycle, double retard, double w
      * @return the timing
      * @throws IllegalArgumentException when not even burning 40 degrees after best keeps them
      */
-    public static SparkTiming within(
-            Cylinder cylinder, CycleInput input, double peakPressure, double knockIntegral) {
+    public static SparkTiming within(Cylinder cylinder, CycleInput input, double peakPressure, double knockIntegral) {
         Require.positive("peak pressure limit", peakPressure, "Pa");
         SparkTiming best = best(cylinder, input);
         if (keeps(best.cycle, peakPressure, knockIntegral)) {

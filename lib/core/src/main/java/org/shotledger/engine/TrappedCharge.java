@@ -1,7 +1,7 @@
 package org.shotledger.engine;
 
-import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.FrozenProducts;
+import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.HeatRelease;
 import org.shotledger.fuel.Mixture;
 import org.shotledger.fuel.Oxidisers;
@@ -68,9 +68,8 @@ public record TrappedCharge(
         Mixture mix = charge.mixture();
         double fresh = mix.totalFlow() / cycles;
         GasPolynomial products = burned(mix);
-        double residual = inside.exhaustPressure()
-                * engine.clearance()
-                / (products.gasConstant() * inside.temperature());
+        double residual =
+                inside.exhaustPressure() * engine.clearance() / (products.gasConstant() * inside.temperature());
         GasPolynomial unburned = unburned(mix, residual / fresh);
         double late = inside.liquidFraction() * inside.lateEvaporation();
         double evaporation = late
@@ -90,8 +89,8 @@ public record TrappedCharge(
             GasPolynomial products,
             Inside inside,
             double evaporation) {
-        double target = residualMass * (enthalpy(products, inside.temperature()) - enthalpy(products, fresh))
-                - evaporation;
+        double target =
+                residualMass * (enthalpy(products, inside.temperature()) - enthalpy(products, fresh)) - evaporation;
         double cold = enthalpy(unburned, fresh);
         double t = fresh;
         for (int i = 0; i < 20; i++) {
@@ -160,18 +159,8 @@ public record TrappedCharge(
      * @param octane octane number for the knock index
      * @return ready for {@link Cylinder#run}
      */
-    public CycleInput cycle(
-            double rpm, Wiebe burning, double wallTemperature, double exhaustPressure, double octane) {
+    public CycleInput cycle(double rpm, Wiebe burning, double wallTemperature, double exhaustPressure, double octane) {
         return new CycleInput(
-                rpm,
-                mass(),
-                temperature,
-                unburned,
-                burned,
-                heat,
-                burning,
-                wallTemperature,
-                exhaustPressure,
-                octane);
+                rpm, mass(), temperature, unburned, burned, heat, burning, wallTemperature, exhaustPressure, octane);
     }
 }

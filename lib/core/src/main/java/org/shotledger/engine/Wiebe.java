@@ -11,6 +11,9 @@ import org.shotledger.units.Require;
  * @param formFactor m, 0.5 to 5
  */
 public record Wiebe(double start, double duration, double efficiencyFactor, double formFactor) {
+    /** Beyond this exponent the rest is below the rounding of a double. */
+    private static final double COMPLETE = 37;
+
     /** Checks the ranges. */
     public Wiebe {
         Require.within("start of burning", start, -90, 60, "deg");
@@ -42,7 +45,8 @@ public record Wiebe(double start, double duration, double efficiencyFactor, doub
             return 0;
         }
         double power = formFactor == 2 ? share * share * share : Math.pow(share, formFactor + 1);
-        return 1 - Math.exp(-efficiencyFactor * power);
+        double exponent = efficiencyFactor * power;
+        return exponent < COMPLETE ? 1 - Math.exp(-exponent) : 1;
     }
 
     /**

@@ -9,36 +9,31 @@ import org.shotledger.units.Require;
  * @param factor on the coefficient, 0.3 to 3; calibrate on a heat balance or an exhaust temperature
  */
 public record Woschni(double factor) implements HeatTransfer {
+    private static final double PASCALS = 1e3;
+
     /** Checks the factor. */
     public Woschni {
         Require.within("factor on the heat transfer", factor, 0.3, 3, "");
     }
 
-    /**
-     * The published correlation.
-     *
-     * @param bore m
-     * @param pressure Pa
-     * @param temperature K
-     * @param gasSpeed w, m/s
-     * @return W/(m2 K)
-     */
-    public static double of(double bore, double pressure, double temperature, double gasSpeed) {
-        return 3.26
-                * Math.exp(0.8 * Math.log(pressure * 1e-3 * gasSpeed)
-                        - 0.55 * Math.log(temperature)
-                        - 0.2 * Math.log(bore));
+    @Override
+    public double logConstant(double bore) {
+        return Math.log(3.26 * factor) - 0.2 * Math.log(bore) - SPEED_EXPONENT * Math.log(PASCALS);
     }
 
     @Override
-    public double coefficient(
-            double bore,
-            double volume,
-            double pressure,
-            double temperature,
-            double meanPistonSpeed,
-            double combustionSpeed) {
-        return factor * of(bore, pressure, temperature, 2.28 * meanPistonSpeed + Math.max(0, combustionSpeed));
+    public double volumeExponent() {
+        return 0;
+    }
+
+    @Override
+    public double temperatureExponent() {
+        return -0.55;
+    }
+
+    @Override
+    public double motoredSpeed(double meanPistonSpeed) {
+        return 2.28 * meanPistonSpeed;
     }
 
     @Override

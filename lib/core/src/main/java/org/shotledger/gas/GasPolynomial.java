@@ -16,11 +16,17 @@ public final class GasPolynomial {
     private final double gasConstant;
     private final double[] cold;
     private final double[] hot;
+    private final double[] coldEnergy;
+    private final double[] hotEnergy;
 
     private GasPolynomial(double gasConstant, double[] cold, double[] hot) {
         this.gasConstant = gasConstant;
         this.cold = cold;
         this.hot = hot;
+        this.coldEnergy = integrated(cold);
+        this.hotEnergy = integrated(hot);
+        coldEnergy[0] = -energy(coldEnergy, ZERO);
+        hotEnergy[0] = energy(coldEnergy, JOINT) - energy(hotEnergy, JOINT);
     }
 
     /** Adds gases by mass; some may be scaled stand-ins. */
@@ -67,8 +73,8 @@ public final class GasPolynomial {
          */
         public GasPolynomial build() {
             Require.positive("mass of the mixture", mass, "kg");
-            double[] cold = new double[6];
-            double[] hot = new double[6];
+            double[] cold = new double[5];
+            double[] hot = new double[5];
             double moles = 0;
             for (int j = 0; j < gases.size(); j++) {
                 double n = terms.get(j)[0];
@@ -76,23 +82,19 @@ public final class GasPolynomial {
                 addTo(cold, gases.get(j).coefficients(COLD_END), n * terms.get(j)[1]);
                 addTo(hot, gases.get(j).coefficients(JOINT + 1), n * terms.get(j)[1]);
             }
-            for (int i = 0; i < 6; i++) {
+            for (int i = 0; i < 5; i++) {
                 cold[i] *= Gas.MOLAR_CONSTANT / mass;
                 hot[i] *= Gas.MOLAR_CONSTANT / mass;
             }
             double r = moles * Gas.MOLAR_CONSTANT / mass;
-            // From cp and h to cv and u.
+            // From the heat capacity at constant pressure to that at constant volume.
             cold[0] -= r;
             hot[0] -= r;
-            cold[5] = 0;
-            cold[5] = -energy(cold, ZERO);
-            hot[5] = 0;
-            hot[5] = energy(cold, JOINT) - energy(hot, JOINT);
             return new GasPolynomial(r, cold, hot);
         }
 
         private static void addTo(double[] sum, double[] coefficients, double n) {
-            for (int i = 0; i < 6; i++) {
+            for (int i = 0; i < 5; i++) {
                 sum[i] += n * coefficients[i];
             }
         }
@@ -125,10 +127,19 @@ public final class GasPolynomial {
      * @return J/kg
      */
     public double energy(double t) {
-        return energy(t > JOINT ? hot : cold, t);
+        return energy(t > JOINT ? hotEnergy : coldEnergy, t);
     }
 
-    private static double energy(double[] a, double t) {
-        return a[5] + t * (a[0] + t * (a[1] / 2 + t * (a[2] / 3 + t * (a[3] / 4 + t * a[4] / 5))));
+    private static double energy(double[] e, double t) {
+        return e[0] + t * (e[1] + t * (e[2] + t * (e[3] + t * (e[4] + t * e[5]))));
+    }
+
+    /** Coefficients of the energy, starting at zero; divided here once, not in every call. */
+    private static double[] integrated(double[] cv) {
+        double[] energy = new double[6];
+        for (int i = 0; i < 5; i++) {
+            energy[i + 1] = cv[i] / (i + 1);
+        }
+        return energy;
     }
 }

@@ -67,8 +67,7 @@ final class FuelChecks {
         m.put("H04-34", r -> new double[] {Fuels.specificGravity(32), Fuels.specificGravity(35)});
         m.put("H04-35", r -> {
             double ethanol = ethanolByMass(0.10);
-            return new double[] {ethanol * 9 + (1 - ethanol) * 14.6, 100 * (0.10 * 76330 / 116090 + 0.90)
-            };
+            return new double[] {ethanol * 9 + (1 - ethanol) * 14.6, 100 * (0.10 * 76330 / 116090 + 0.90)};
         });
         m.put(
                 "H07-20",

@@ -12,8 +12,8 @@ import org.shotledger.fuel.HeatRelease;
 import org.shotledger.fuel.WaterGasCombustion;
 
 class CylinderTest {
-    static final Engine ENGINE = new Engine(
-            "six", 6, 0.0845, 0.086, 0.1455, 9.2, Curve.constant("volumetric efficiency", 0.95), 8000);
+    static final Engine ENGINE =
+            new Engine("six", 6, 0.0845, 0.086, 0.1455, 9.2, Curve.constant("volumetric efficiency", 0.95), 8000);
 
     static CycleInput input(Engine engine, double rpm, double pressure, double nitrous, double lambda) {
         var fuel = new Intake.FuelSupplied(Fuels.GASOLINE, 298.15, 0.3);
@@ -37,12 +37,14 @@ class CylinderTest {
 
     @Test
     void a_naturally_aspirated_engine_peaks_where_engines_do() {
-        // Grieve, University of Plymouth design notes (2008): 2 to 5 MPa at wide open throttle for petrol of that day; with a
+        // Grieve, University of Plymouth design notes (2008): 2 to 5 MPa at wide open throttle for petrol of that day;
+        // with a
         // compression ratio of 9.2 and best timing the upper half, a little above it at best timing.
         Cylinder cylinder = Cylinder.of(ENGINE);
         SparkTiming best = SparkTiming.best(cylinder, input(ENGINE, 4000, 95e3, 0, 0.9));
         assertTrue(best.cycle().peakPressure() > 2e6 && best.cycle().peakPressure() < 7.5e6, best.cycle()::toString);
-        // Heywood: best torque has half of the charge burned 8 to 10 degrees after top dead centre; the single zone agrees
+        // Heywood: best torque has half of the charge burned 8 to 10 degrees after top dead centre; the single zone
+        // agrees
         // within a few degrees.
         assertEquals(8, best.input().burning().angleOf(0.5), 5);
         assertEquals(12, best.cycle().peakAngle(), 6);
@@ -62,7 +64,8 @@ class CylinderTest {
         }
         double x = c.burnedAtOpening();
         double end = in.mass()
-                * ((1 - x) * in.unburned().energy(c.endTemperature()) + x * in.burned().energy(c.endTemperature()));
+                * ((1 - x) * in.unburned().energy(c.endTemperature())
+                        + x * in.burned().energy(c.endTemperature()));
         double start = in.mass() * in.unburned().energy(in.temperature());
         assertEquals(0, (start + in.heat() * x - c.heatLoss() - work - end) / in.heat(), 2e-4);
     }
@@ -82,8 +85,16 @@ class CylinderTest {
         Cylinder cylinder = Cylinder.of(ENGINE);
         CycleInput in = input(ENGINE, 6000, 250e3, 0, 0.85);
         CycleInput motored = new CycleInput(
-                20000, in.mass(), in.temperature(), in.unburned(), in.burned(), 0, in.burning().startingAt(59), 450,
-                in.exhaustPressure(), 95);
+                20000,
+                in.mass(),
+                in.temperature(),
+                in.unburned(),
+                in.burned(),
+                0,
+                in.burning().startingAt(59),
+                450,
+                in.exhaustPressure(),
+                95);
         Cycle c = cylinder.run(motored);
         assertTrue(c.peakPressure() > 3e6);
         assertEquals(0, c.peakAngle(), 2.01);
