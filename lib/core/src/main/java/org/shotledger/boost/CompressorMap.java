@@ -3,6 +3,7 @@ package org.shotledger.boost;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.shotledger.curve.Bracket;
 import org.shotledger.curve.Curve;
 import org.shotledger.units.Require;
 
@@ -13,7 +14,7 @@ import org.shotledger.units.Require;
  * <p>Lines may come in any order; they are sorted by speed.
  */
 public final class CompressorMap {
-    private static final int PLACES = 33;
+    private static final int PLACES = 129;
 
     private final String name;
     private final MapReference reference;
@@ -168,15 +169,8 @@ public final class CompressorMap {
         if (pressureRatio <= start.at(low)) {
             return flow[0].at(low);
         }
-        for (int i = 0; i < 60 && high - low > 1e-9 * high; i++) {
-            double middle = (low + high) / 2;
-            if (start.at(middle) < pressureRatio) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return flow[0].at((low + high) / 2);
+        double rpm = Bracket.root(speed -> start.at(speed) - pressureRatio, low, high, 1e-9 * high);
+        return flow[0].at(rpm);
     }
 
     /**
@@ -190,17 +184,7 @@ public final class CompressorMap {
     }
 
     private double speedFor(double correctedFlow, double pressureRatio, double from, double to) {
-        double low = from;
-        double high = to;
-        for (int i = 0; i < 60 && high - low > 1e-10 * high; i++) {
-            double middle = (low + high) / 2;
-            if (ratioAt(middle, correctedFlow) < pressureRatio) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        return Bracket.root(rpm -> ratioAt(rpm, correctedFlow) - pressureRatio, from, to, 1e-10 * to);
     }
 
     /** Pressure ratio of a speed at a flow: 0 beyond choke, the surge value before surge, so that it grows with speed. */

@@ -1,5 +1,6 @@
 package org.shotledger.boost;
 
+import org.shotledger.curve.Bracket;
 import org.shotledger.units.Require;
 
 /**
@@ -12,6 +13,8 @@ import org.shotledger.units.Require;
  *     enough to hold the boost
  */
 public record ShaftBalance(double expansionRatio, double exhaustPressure, double turbineFlow, double wastegateShare) {
+    private static final double HIGHEST_RATIO = 12;
+
     /**
      * Expansion ratio that drives a compressor with a given flow through the turbine,
      * {@code ER = (1 - P/(eta_m m cp T3 eta_t))^(-g/(g-1))}.
@@ -37,21 +40,18 @@ public record ShaftBalance(double expansionRatio, double exhaustPressure, double
      * @param compressorPower W, 0 or more
      * @param outletPressure after the turbine, Pa
      * @return the balance; see {@link #holdsBoost()}
+     * @throws IllegalArgumentException when no expansion ratio up to 12 gives that power
      */
     public static ShaftBalance solve(Turbine turbine, ExhaustGas gas, double compressorPower, double outletPressure) {
         Require.notNegative("compressor power", compressorPower, "W");
         Require.positive("pressure after the turbine", outletPressure, "Pa");
-        double low = 1;
-        double high = 12;
-        for (int i = 0; i < 60 && high - low > 1e-12; i++) {
-            double middle = (low + high) / 2;
-            if (shaftPower(turbine, gas, middle, outletPressure) < compressorPower) {
-                low = middle;
-            } else {
-                high = middle;
-            }
+        if (shaftPower(turbine, gas, HIGHEST_RATIO, outletPressure) < compressorPower) {
+            throw new IllegalArgumentException("The turbine " + turbine.name() + " cannot give " + compressorPower
+                    + " W even at an expansion ratio of " + HIGHEST_RATIO
+                    + "; its effective area is too small for this compressor. Check both.");
         }
-        double ratio = (low + high) / 2;
+        double ratio = Bracket.root(
+                er -> shaftPower(turbine, gas, er, outletPressure) - compressorPower, 1, HIGHEST_RATIO, 1e-10);
         double swallowed = swallowed(turbine, gas, ratio, outletPressure);
         return new ShaftBalance(ratio, ratio * outletPressure, swallowed, 1 - swallowed / gas.flow());
     }

@@ -73,6 +73,25 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
     }
 
     /**
+     * Spare flow over the flow needed, at the worst of some conditions.
+     *
+     * @param needed m3/s, above zero
+     * @param rises pressure rises that may come, Pa
+     * @param supplyVoltages voltages that may come, V
+     * @return least {@code capacity/needed - 1}; negative where the pumps run short
+     */
+    public double worstMargin(double needed, double[] rises, double[] supplyVoltages) {
+        Require.positive("fuel flow needed", needed, "m3/s");
+        double worst = Double.POSITIVE_INFINITY;
+        for (double rise : rises) {
+            for (double voltage : supplyVoltages) {
+                worst = Math.min(worst, capacity(rise, voltage) / needed - 1);
+            }
+        }
+        return worst;
+    }
+
+    /**
      * Voltage left at a pump after the wiring, {@code U = U_supply - R I(U)}.
      *
      * @param pump one of the pumps

@@ -1,0 +1,41 @@
+package org.shotledger.engine;
+
+import org.shotledger.units.Require;
+
+/**
+ * What exhaust back pressure does to volumetric efficiency through the residual gas that expands in the cylinder, without
+ * valve overlap: {@code r/(r-1) - (p_e/p_i + g - 1)/(g (r-1))} (Heywood, eq. 6.2, from memory).
+ */
+public final class BackPressure {
+    private BackPressure() {}
+
+    /**
+     * Volumetric efficiency of an ideal engine at intake conditions.
+     *
+     * @param pressureRatio exhaust over intake pressure, 0 to 5
+     * @param compressionRatio 2 to 30
+     * @param gamma of the residual gas, 1.2 to 1.4
+     * @return share of the displacement filled afresh
+     */
+    public static double idealVolumetricEfficiency(double pressureRatio, double compressionRatio, double gamma) {
+        Require.within("exhaust to intake pressure ratio", pressureRatio, 0, 5, "");
+        Require.within("compression ratio", compressionRatio, 2, 30, "");
+        Require.within("gamma of the residual gas", gamma, 1.2, 1.4, "");
+        return compressionRatio / (compressionRatio - 1)
+                - (pressureRatio + gamma - 1) / (gamma * (compressionRatio - 1));
+    }
+
+    /**
+     * Factor from the back pressure at which a volumetric efficiency was found to another one.
+     *
+     * @param measuredRatio exhaust over intake pressure where it was found
+     * @param pressureRatio exhaust over intake pressure now
+     * @param compressionRatio 2 to 30
+     * @param gamma of the residual gas
+     * @return to be multiplied with the volumetric efficiency; below one where back pressure rose
+     */
+    public static double factor(double measuredRatio, double pressureRatio, double compressionRatio, double gamma) {
+        return idealVolumetricEfficiency(pressureRatio, compressionRatio, gamma)
+                / idealVolumetricEfficiency(measuredRatio, compressionRatio, gamma);
+    }
+}
