@@ -34,17 +34,30 @@ final class Band {
 
     /** The points of a pair of jets over the band; speeds at which the map has no answer are left out. */
     List<Evaluation> with(JetPair jets) {
-        return points(
-                rpm -> evaluate(rpm, Demand.boost(boost.plenumPressure(rpm)).with(jets)));
+        return points(rpm -> one(rpm, jets));
     }
 
     /** The same band with the nitrous off. */
     List<Evaluation> without() {
-        return points(rpm -> evaluator.at(at, rpm, Demand.boost(boost.plenumPressure(rpm))));
+        return points(this::without);
     }
 
+    /** One speed with the nitrous off. */
+    Evaluation without(double rpm) {
+        return evaluator.at(at, rpm, Demand.boost(boost.plenumPressure(rpm)));
+    }
+
+    boolean covers(double rpm) {
+        return boost.covers(rpm);
+    }
+
+    /** One speed with the nitrous on, boost tapered where it must be. */
     Evaluation one(double rpm, JetPair jets) {
-        return evaluate(rpm, Demand.boost(boost.plenumPressure(rpm)).with(jets));
+        return Taper.point(
+                evaluator.build().limits(),
+                boost.plenumPressure(rpm),
+                at.air().pressure(),
+                plenum -> evaluate(rpm, Demand.boost(plenum).with(jets)));
     }
 
     private Evaluation evaluate(double rpm, Demand demand) {

@@ -4,9 +4,8 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.exception.MathIllegalArgumentException;
 import org.shotledger.build.BasePullSheet;
 import org.shotledger.build.Build;
+import org.shotledger.engine.Cylinder;
 import org.shotledger.engine.IndicatedEfficiency;
-import org.shotledger.engine.PeakPressure;
-import org.shotledger.engine.WideOpenThrottleFriction;
 import org.shotledger.fuel.WaterGasCombustion;
 
 /**
@@ -30,8 +29,9 @@ public final class Calibration {
         BasePullSheet pull = build.basePull();
         Conditions at = Conditions.of(build, pull.conditions());
         Demand demand = Demand.boost(at.air().pressure() + pull.gaugePressure());
-        double low = wheelPower(build, at, demand, LEAST);
-        double high = wheelPower(build, at, demand, MOST);
+        Cylinder cylinder = Cylinder.of(build.engine());
+        double low = wheelPower(build, at, demand, cylinder, LEAST);
+        double high = wheelPower(build, at, demand, cylinder, MOST);
         if (!(low <= pull.wheelPower() && pull.wheelPower() <= high)) {
             throw new IllegalArgumentException("The base pull of " + build.name() + " gives " + pull.wheelPower()
                     + " W at the wheels at " + pull.rpm()
@@ -40,24 +40,26 @@ public final class Calibration {
         }
         try {
             double share = new BracketingNthOrderBrentSolver(1e-10, 1e-6, 5)
-                    .solve(100, x -> wheelPower(build, at, demand, x) - pull.wheelPower(), LEAST, MOST);
-            return new Evaluator(build, model(share));
+                    .solve(100, x -> wheelPower(build, at, demand, cylinder, x) - pull.wheelPower(), LEAST, MOST);
+            return new Evaluator(build, model(build, cylinder, share));
         } catch (MathIllegalArgumentException e) {
             throw new IllegalStateException("The calibration of " + build.name() + " did not settle.", e);
         }
     }
 
-    private static double wheelPower(Build build, Conditions at, Demand demand, double share) {
-        return new Evaluator(build, model(share))
+    private static double wheelPower(Build build, Conditions at, Demand demand, Cylinder cylinder, double share) {
+        return new Evaluator(build, model(build, cylinder, share))
                 .at(at, build.basePull().rpm(), demand)
                 .wheelPower();
     }
 
-    private static EngineModel model(double share) {
+    private static EngineModel model(Build build, Cylinder cylinder, double share) {
         return new EngineModel(
                 WaterGasCombustion.DEFAULT,
                 IndicatedEfficiency.TYPICAL.withFraction(share),
-                new WideOpenThrottleFriction(1),
-                PeakPressure.TYPICAL);
+                build.friction(),
+                cylinder,
+                BurnTiming.USUAL,
+                EngineModel.USUAL_EFFECTIVENESS);
     }
 }

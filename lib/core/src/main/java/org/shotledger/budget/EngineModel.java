@@ -1,8 +1,8 @@
 package org.shotledger.budget;
 
+import org.shotledger.engine.Cylinder;
 import org.shotledger.engine.FrictionModel;
 import org.shotledger.engine.IndicatedEfficiency;
-import org.shotledger.engine.PeakPressure;
 import org.shotledger.fuel.CombustionModel;
 
 /**
@@ -11,10 +11,21 @@ import org.shotledger.fuel.CombustionModel;
  * @param combustion heat released by a mixture
  * @param efficiency share of it that becomes indicated work
  * @param friction friction of the engine
- * @param peakPressure peak cylinder pressure
+ * @param cylinder closed cycle of one cylinder, for its peak pressure and its end gas
+ * @param timing when and how fast the charge burns
+ * @param nitrousEffectiveness share of the heat added by the nitrous circuit that works as well as the engine's own heat,
+ *     0 to 1; it covers spark retard, heat loss and dissociation that grow with nitrous
  */
 public record EngineModel(
         CombustionModel combustion,
         IndicatedEfficiency efficiency,
         FrictionModel friction,
-        PeakPressure peakPressure) {}
+        Cylinder cylinder,
+        BurnTiming timing,
+        double nitrousEffectiveness) {
+    /**
+     * Effectiveness with which the model gives the trade's 0.8 lb of nitrous oxide in 10 s for each 100 hp: common practice,
+     * no source. Peak pressure is computed with the whole heat, which is the safe side.
+     */
+    public static final double USUAL_EFFECTIVENESS = 0.80;
+}

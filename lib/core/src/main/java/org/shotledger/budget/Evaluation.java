@@ -56,10 +56,13 @@ public record Evaluation(
      * Load of one cylinder.
      *
      * @param peakPressure peak pressure, Pa absolute
+     * @param peakAngle crank angle of it, deg after top dead centre
+     * @param knockIntegral Livengood-Wu integral of the end gas; to be compared only with that of a safe base
      * @param retard spark retard from the builder's own timing, crank degrees
      * @param indicatedEfficiency gross indicated work over released heat
      */
-    public record CylinderLoad(double peakPressure, double retard, double indicatedEfficiency) {}
+    public record CylinderLoad(
+            double peakPressure, double peakAngle, double knockIntegral, double retard, double indicatedEfficiency) {}
 
     /**
      * Mixture of all streams.

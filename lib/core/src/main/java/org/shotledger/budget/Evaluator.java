@@ -10,13 +10,17 @@ import org.shotledger.build.Injection;
 import org.shotledger.build.Turbo;
 import org.shotledger.engine.Charge;
 import org.shotledger.engine.ChargeMixing;
+import org.shotledger.engine.Cycle;
+import org.shotledger.engine.CycleInput;
 import org.shotledger.engine.Intake;
 import org.shotledger.engine.Intake.FuelSupplied;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.engine.Power;
+import org.shotledger.engine.TrappedCharge;
 import org.shotledger.flow.FeedFlow;
 import org.shotledger.fuel.HeatRelease;
 import org.shotledger.fuel.Mixture;
+import org.shotledger.fuel.Octane;
 import org.shotledger.wetkit.FuelCircuit.FuelFlow;
 import org.shotledger.wetkit.FuelCircuit.Pressures;
 import org.shotledger.wetkit.JetPair;
@@ -36,6 +40,12 @@ public record Evaluator(Build build, EngineModel model) {
     private static final double EXHAUST_GAS_CONSTANT = 290;
 
     private static final double EXHAUST_GAMMA = 1.30;
+    /** Common practice, no source: residual gas, wall, octane where unknown; late evaporation left out, on the safe side. */
+    private static final double RESIDUAL_TEMPERATURE = 1100;
+
+    private static final double LATE_EVAPORATION = 0;
+    private static final double WALL_TEMPERATURE = 450;
+    private static final double UNKNOWN_OCTANE = 100;
     private static final double FLOW_TOLERANCE = 1e-10;
     private static final int MOST_ROUNDS = 60;
 
@@ -84,13 +94,13 @@ public record Evaluator(Build build, EngineModel model) {
         Charge charge = breath.charge;
         HeatRelease heat = model.combustion().burn(charge.mixture());
         ShaftBalance shaft = shaft(at.air(), charge.mixture(), breath.compressor.power());
-        Evaluation.CylinderLoad load = load(demand, charge, heat);
+        Evaluation.CylinderLoad load = load(rpm, demand, charge, heat, shaft.exhaustPressure());
         double friction = model.friction()
                 .meanEffectivePressure(load.peakPressure(), build.engine().meanPistonSpeed(rpm), rpm);
         Power power = Power.of(
                 build.engine(),
                 rpm,
-                heat.total(),
+                workingHeat(charge.mixture(), heat),
                 load.indicatedEfficiency(),
                 demand.plenumPressure(),
                 shaft.exhaustPressure(),
@@ -204,15 +214,45 @@ public record Evaluator(Build build, EngineModel model) {
         return ShaftBalance.solve(turbo.turbine(), gas, compressorPower, back);
     }
 
-    private Evaluation.CylinderLoad load(Demand demand, Charge charge, HeatRelease heat) {
-        double retard = demand.jets().isPresent() ? build.tune().nitrousRetard() : 0;
-        double ratio = build.engine().compressionRatio();
-        double peak = model.peakPressure()
-                .estimate(
-                        ratio,
-                        demand.plenumPressure(),
-                        charge.temperature(),
-                        heat.total() / charge.mixture().totalFlow());
-        return new Evaluation.CylinderLoad(peak, retard, model.efficiency().at(ratio, retard));
+    /** The engine's own heat, and of what the nitrous circuit adds the effective share. */
+    private double workingHeat(Mixture mixture, HeatRelease heat) {
+        if (mixture.nitrous() == 0 && mixture.nitrousFuelFlow() == 0) {
+            return heat.total();
+        }
+        Mixture own = Mixture.ofAir(mixture.dryAir(), mixture.waterVapour(), mixture.mainFuel(), mixture.mainFlow());
+        double base = model.combustion().burn(own).total();
+        return base + model.nitrousEffectiveness() * (heat.total() - base);
+    }
+
+    private Evaluation.CylinderLoad load(
+            double rpm, Demand demand, Charge charge, HeatRelease heat, double exhaustPressure) {
+        boolean on = demand.jets().isPresent();
+        double retard = on ? build.tune().nitrousRetard() : 0;
+        FuelStreams fuels = build.fuels();
+        TrappedCharge trapped = TrappedCharge.of(
+                build.engine(),
+                rpm,
+                charge,
+                heat,
+                new TrappedCharge.Inside(
+                        exhaustPressure, RESIDUAL_TEMPERATURE, LATE_EVAPORATION, 1 - fuels.mainEvaporated()));
+        Cycle cycle = model.cylinder()
+                .run(new CycleInput(
+                        rpm,
+                        trapped.freshMass() + trapped.residualMass(),
+                        trapped.temperature(),
+                        trapped.unburned(),
+                        trapped.burned(),
+                        trapped.heat(),
+                        model.timing().burning(retard, on),
+                        WALL_TEMPERATURE,
+                        exhaustPressure,
+                        fuels.main().octane().map(Octane::research).orElse(UNKNOWN_OCTANE)));
+        return new Evaluation.CylinderLoad(
+                cycle.peakPressure(),
+                cycle.peakAngle(),
+                cycle.knockIntegral(),
+                retard,
+                model.efficiency().at(build.engine().compressionRatio(), retard));
     }
 }

@@ -403,6 +403,17 @@ final class LedgerWriter {
                 "nitrous-fuel-flow",
                 "main-fuel-heat",
                 "nitrous-fuel-heat");
+        add(new Entry(
+                "nitrous-effectiveness",
+                "share of the nitrous heat that works as well as the engine's own",
+                "k",
+                QuantityKind.RATIO,
+                evaluator.model().nitrousEffectiveness(),
+                0.1,
+                "chosen so that the model meets the trade's 0.8 lb in 10 s per 100 hp; to be replaced by this engine's own pulls",
+                "common practice, no source",
+                List.of(),
+                Standing.COMMON_PRACTICE));
         calculated(
                 "indicated",
                 "indicated power",
@@ -410,8 +421,9 @@ final class LedgerWriter {
                 QuantityKind.POWER,
                 peak.power().indicated(),
                 Double.NaN,
-                "f (1 - r^(1-g)) Q, less the loss by spark retard",
+                "f (1 - r^(1-g)) (Q_own + k Q_nitrous), less the loss by spark retard",
                 "Heywood chapter 5, calibrated",
+                "nitrous-effectiveness",
                 "heat",
                 "cycle-share",
                 "compression-ratio");
@@ -497,8 +509,8 @@ final class LedgerWriter {
                 QuantityKind.ABSOLUTE_PRESSURE,
                 peak.cylinder().peakPressure(),
                 Double.NaN,
-                "polytropic compression, then a share of the heat at constant volume",
-                "estimate, common practice constants",
+                "closed cycle of one zone: slider-crank, Wiebe burning, heat to the walls",
+                "Heywood chapters 9 and 12; Woschni, SAE 670931; burn timing common practice",
                 "heat",
                 "compression-ratio",
                 "plenum-pressure",

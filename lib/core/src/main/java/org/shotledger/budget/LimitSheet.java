@@ -14,6 +14,9 @@ public final class LimitSheet {
     /** Margin below which a kept limit is called tight: common practice, no source. */
     private static final double CAUTION = 0.05;
 
+    /** Coldest mixed charge in which the fuels still burn evenly, K: common practice, no source. */
+    private static final double COLDEST_CHARGE = 220;
+
     private LimitSheet() {}
 
     /**
@@ -131,6 +134,13 @@ public final class LimitSheet {
     private static void wetKit(Build build, Evaluation at, JetPair pair, List<Limit> to) {
         BuilderLimits allowed = build.limits();
         double bottle = at.conditions().bottleLiquid().pressure();
+        to.add(atLeast(
+                "charge-cold",
+                "temperature of the mixed charge",
+                QuantityKind.TEMPERATURE,
+                at.charge().temperature(),
+                COLDEST_CHARGE,
+                "so cold that fuel stays liquid: uneven mixture, and outside what the models cover"));
         to.add(atMost(
                 "kit-pump",
                 "nitrous fuel pump",

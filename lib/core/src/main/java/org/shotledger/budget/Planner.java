@@ -22,6 +22,9 @@ final class Planner {
     /** A pair of the ladder meets the wish when it gives at least this share of it. */
     private static final double MET = 0.995;
 
+    /** Splits whose least margins differ by less than this are equal; the one with less nitrous is taken. */
+    private static final double SAME_MARGIN = 0.005;
+
     private final Build build;
     private final Wish wish;
     private final Evaluator evaluator;
@@ -45,7 +48,8 @@ final class Planner {
         refuseWhatBoostMakes();
         List<SplitCandidate> candidates = candidates();
         SplitCandidate best = candidates.stream()
-                .max(Comparator.comparingDouble(SplitCandidate::leastMargin))
+                .max(Comparator.comparingDouble((SplitCandidate c) -> Math.floor(c.leastMargin() / SAME_MARGIN))
+                        .thenComparing(c -> -c.nitrousFlow()))
                 .orElseThrow(this::outOfReach);
         if (best.verdict() == Verdict.BROKEN) {
             throw broken(best);
@@ -56,7 +60,7 @@ final class Planner {
         Evaluation peak = Band.strongest(band.with(pair));
         Limits limits = BandLimits.withPower(build, band, pair);
         BottlePlan bottle = new BottleRun(evaluator, peak).plan(wish);
-        Split split = split(at.air().pressure() + best.gaugePressure(), pair);
+        Split split = split(band, pair);
         Ledger ledger = new LedgerWriter(build, wish, evaluator, peak, bottle).write();
         return new Budget(build, wish, evaluator, at, alone, candidates, split, jets, peak, bottle, limits, ledger);
     }
@@ -103,13 +107,16 @@ final class Planner {
             return Optional.empty();
         }
         JetPair jets = sizing.pairFor(wheelPower);
-        List<Evaluation> points = band.with(jets);
+        return evaluated(band, jets).map(points -> candidate(plenumPressure, jets, points));
+    }
+
+    private SplitCandidate candidate(double plenumPressure, JetPair jets, List<Evaluation> points) {
         Evaluation peak = Band.strongest(points);
         double boost = evaluator
                 .at(at, peak.rpm(), Demand.boost(peak.demand().plenumPressure()))
                 .wheelPower();
         Limits limits = BandLimits.of(build, points);
-        return Optional.of(new SplitCandidate(
+        return new SplitCandidate(
                 plenumPressure - at.air().pressure(),
                 peak.rpm(),
                 boost,
@@ -117,7 +124,7 @@ final class Planner {
                 jets,
                 peak.nitrous().massFlow(),
                 limits.leastMargin(),
-                limits.first().orElseThrow().name()));
+                limits.first().orElseThrow().name());
     }
 
     private Band band(double plenumPressure) {
@@ -135,16 +142,36 @@ final class Planner {
     private JetChoice choose(Band band, JetPair exact) {
         List<JetChoice.Option> options = new ArrayList<>();
         for (JetPair pair : new Sizing(build, band).around(exact)) {
-            options.add(option(band, pair));
+            option(band, pair).ifPresent(options::add);
         }
         options.sort(Comparator.comparing((JetChoice.Option o) -> o.wheelPower() < MET * wish.wheelPower())
                 .thenComparing(o -> o.leastMargin() < 0)
-                .thenComparing(o -> -o.leastMargin()));
+                .thenComparingDouble(this::distance));
         return new JetChoice(build.wetKit().nozzles(), exact, options);
     }
 
-    private JetChoice.Option option(Band band, JetPair pair) {
-        List<Evaluation> points = band.with(pair);
+    /** How far a pair is from the wish: power above it costs nitrous, a mixture leaner than wanted counts double. */
+    private double distance(JetChoice.Option option) {
+        double power = Math.abs(option.wheelPower() / wish.wheelPower() - 1);
+        double lean = option.lambda() / build.tune().nitrousLambda() - 1;
+        return power + (lean > 0 ? 2 * lean : -lean);
+    }
+
+    private Optional<JetChoice.Option> option(Band band, JetPair pair) {
+        return evaluated(band, pair).map(points -> option(pair, points));
+    }
+
+    /** The points of a pair, or nothing where a model refuses it, for example a charge too cold to balance. */
+    private static Optional<List<Evaluation>> evaluated(Band band, JetPair pair) {
+        try {
+            List<Evaluation> points = band.with(pair);
+            return points.isEmpty() ? Optional.empty() : Optional.of(points);
+        } catch (IllegalArgumentException refused) {
+            return Optional.empty();
+        }
+    }
+
+    private JetChoice.Option option(JetPair pair, List<Evaluation> points) {
         Evaluation peak = Band.strongest(points);
         Limits limits = BandLimits.of(build, points);
         return new JetChoice.Option(
@@ -158,22 +185,21 @@ final class Planner {
                 limits.first().orElseThrow().name());
     }
 
-    private Split split(double plenumPressure, JetPair pair) {
-        BoostSchedule boost = BoostSchedule.of(alone, plenumPressure);
+    private Split split(Band band, JetPair pair) {
         List<Split.Point> points = new ArrayList<>();
         for (double rpm : speeds) {
-            if (boost.covers(rpm)) {
-                splitPoint(rpm, boost.plenumPressure(rpm), pair).ifPresent(points::add);
+            if (band.covers(rpm)) {
+                splitPoint(band, rpm, pair).ifPresent(points::add);
             }
         }
         return new Split(wish.wheelPower(), wish.rpmLow(), wish.rpmHigh(), points);
     }
 
-    private Optional<Split.Point> splitPoint(double rpm, double plenum, JetPair pair) {
+    private Optional<Split.Point> splitPoint(Band band, double rpm, JetPair pair) {
         try {
-            Evaluation off = evaluator.at(at, rpm, Demand.boost(plenum));
             boolean open = build.wetKit().window().contains(rpm);
-            Evaluation on = open ? evaluator.at(at, rpm, off.demand().with(pair)) : off;
+            Evaluation on = open ? band.one(rpm, pair) : band.without(rpm);
+            Evaluation off = evaluator.at(at, rpm, Demand.boost(on.demand().plenumPressure()));
             Limit first = LimitSheet.of(build, on).first().orElseThrow();
             return Optional.of(new Split.Point(
                     rpm,
@@ -210,19 +236,14 @@ final class Planner {
                 hp(mostInsideLimits())));
     }
 
-    /** The most wheel power for which some boost level keeps every limit, to 1 %. */
+    /** The most wheel power for which some boost level keeps every limit, to 2 %. */
     private double mostInsideLimits() {
         double low = bestInBand().wheelPower();
         double high = wish.wheelPower();
         double most = bestInBand().gaugePressure();
-        while (high - low > 0.01 * low) {
+        while (high - low > 0.02 * low) {
             double middle = (low + high) / 2;
-            boolean kept = false;
-            for (double share : Band.grid(LOWEST_SHARE, 1, BOOST_LEVELS)) {
-                kept |= candidate(at.air().pressure() + share * most, middle)
-                        .filter(c -> c.leastMargin() >= 0)
-                        .isPresent();
-            }
+            boolean kept = reachable(middle, most);
             if (kept) {
                 low = middle;
             } else {
@@ -230,6 +251,13 @@ final class Planner {
             }
         }
         return low;
+    }
+
+    private boolean reachable(double wheelPower, double most) {
+        return java.util.stream.DoubleStream.of(Band.grid(LOWEST_SHARE, 1, BOOST_LEVELS))
+                .mapToObj(share -> candidate(at.air().pressure() + share * most, wheelPower))
+                .flatMap(Optional::stream)
+                .anyMatch(c -> c.leastMargin() >= 0);
     }
 
     private static String hp(double watts) {

@@ -1,37 +1,46 @@
 package org.shotledger.budget;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.stream.DoubleStream;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.shotledger.build.Build;
+import org.shotledger.fuel.Mixture;
 import org.shotledger.wetkit.JetLadder;
 import org.shotledger.wetkit.JetPair;
 
 /**
  * Finds the jets that meet a wheel power at a wanted mixture under one boost schedule.
  *
- * <p>For each nitrous jet the fuel jet follows from the mixture of all streams at the speed of most power; the nitrous jet
- * follows from the power. Both are roots of the full evaluation, not of a shortened copy of it.
+ * <p>For each nitrous jet the fuel jet follows from the oxygen balance at the speed of most power; the nitrous jet follows from
+ * the power there. Both are roots of the full evaluation, not of a shortened copy of it.
  */
 final class Sizing {
     private static final double BORE_TOLERANCE = 1e-8;
+    private static final double FUEL_BORE_TOLERANCE = 1e-9;
+    private static final double LARGEST_TOLERANCE = 2e-5;
     private static final int MOST_EVALUATIONS = 60;
+    private static final int MOST_ROUNDS = 25;
     /** Smallest jet tried, m: no jet of the trade is finer. */
     private static final double SMALLEST_BORE = 0.15e-3;
 
     private final Build build;
     private final Band band;
+    private final double largest;
     private final double peakRpm;
 
     Sizing(Build build, Band band) {
         this.build = build;
         this.band = band;
-        this.peakRpm = Band.strongest(band.without()).rpm();
+        this.largest = largestThatBurns();
+        this.peakRpm = strongest(largest, Band.strongest(band.without()).rpm());
     }
 
     /** The most wheel power the ladder's largest jets give. */
     double most() {
-        return power(largest());
+        return power(largest);
     }
 
     /** The least wheel power with the nitrous on. */
@@ -41,30 +50,83 @@ final class Sizing {
 
     /** The exact pair; the wish must lie between {@link #least()} and {@link #most()}. */
     JetPair pairFor(double wheelPower) {
-        double bore = root(b -> power(b) - wheelPower, SMALLEST_BORE, largest());
-        return new JetPair(bore, fuelBore(bore));
+        double bore = root(b -> power(b) - wheelPower, SMALLEST_BORE, largest);
+        return new JetPair(bore, fuelBore(bore, peakRpm));
     }
 
     private double power(double nitrousBore) {
-        return Band.strongest(band.with(new JetPair(nitrousBore, fuelBore(nitrousBore))))
+        return band.one(peakRpm, new JetPair(nitrousBore, fuelBore(nitrousBore, peakRpm)))
                 .wheelPower();
     }
 
-    /** The fuel jet that gives the wanted mixture; the ladder's end where the mixture cannot be reached. */
-    double fuelBore(double nitrousBore) {
-        double wanted = build.tune().nitrousLambda();
-        UnivariateFunction lean =
-                bore -> band.one(peakRpm, new JetPair(nitrousBore, bore)).lambda() - wanted;
-        if (lean.value(SMALLEST_BORE) <= 0) {
-            return SMALLEST_BORE;
-        }
-        if (lean.value(largest()) >= 0) {
-            return largest();
-        }
-        return root(lean, SMALLEST_BORE, largest());
+    private double strongest(double nitrousBore, double mixtureRpm) {
+        JetPair pair = new JetPair(nitrousBore, fuelBore(nitrousBore, mixtureRpm));
+        return Band.strongest(band.with(pair)).rpm();
     }
 
-    private double largest() {
+    /**
+     * The fuel jet that gives the wanted mixture at a speed: the oxygen balance gives the flow, the flow gives the jet, and the
+     * jet changes the air a little, so the two are repeated until the jet stands still.
+     */
+    private double fuelBore(double nitrousBore, double rpm) {
+        double bore = nitrousBore;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            double next = balanced(band.one(rpm, new JetPair(nitrousBore, bore)));
+            if (Math.abs(next - bore) < FUEL_BORE_TOLERANCE) {
+                return next;
+            }
+            bore = next;
+        }
+        return bore;
+    }
+
+    private double balanced(Evaluation point) {
+        Mixture mixture = point.charge().mixture();
+        double oxygen = mixture.oxygenSupplied() / build.tune().nitrousLambda()
+                - mixture.mainFlow() * mixture.mainFuel().oxygenDemand();
+        double flow = oxygen / mixture.nitrousFuel().oxygenDemand();
+        if (flow <= 0) {
+            return SMALLEST_BORE;
+        }
+        double density = build.fuels().nitrous().density(build.fuels().temperature());
+        double bore = build.wetKit()
+                .fuel()
+                .boreFor(
+                        flow,
+                        density,
+                        build.wetKit().nozzles(),
+                        Evaluator.pressures(point.conditions(), point.demand()));
+        return Math.min(Math.max(bore, SMALLEST_BORE), lastRung());
+    }
+
+    /** The ladder's last rung, or the largest jet below it whose charge the engine can still take in. */
+    private double largestThatBurns() {
+        double high = lastRung();
+        double rpm = Band.strongest(band.without()).rpm();
+        if (burns(high, rpm)) {
+            return high;
+        }
+        double low = SMALLEST_BORE;
+        while (high - low > LARGEST_TOLERANCE) {
+            double middle = (low + high) / 2;
+            if (burns(middle, rpm)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private boolean burns(double nitrousBore, double rpm) {
+        try {
+            return strongest(nitrousBore, rpm) > 0;
+        } catch (IllegalArgumentException | NoSuchElementException refused) {
+            return false;
+        }
+    }
+
+    private double lastRung() {
         double[] bores = ladder().bores();
         return bores[bores.length - 1];
     }
@@ -75,17 +137,16 @@ final class Sizing {
 
     /** The pairs on the ladder around an exact pair: each jet a rung below and two above. */
     List<JetPair> around(JetPair exact) {
-        double[] nitrous = rungs(exact.nitrousBore());
         double[] fuel = rungs(exact.fuelBore());
-        return java.util.Arrays.stream(nitrous)
+        return DoubleStream.of(rungs(exact.nitrousBore()))
                 .boxed()
-                .flatMap(n -> java.util.Arrays.stream(fuel).mapToObj(f -> new JetPair(n, f)))
+                .flatMap(n -> Arrays.stream(fuel).mapToObj(f -> new JetPair(n, f)))
                 .toList();
     }
 
     private double[] rungs(double bore) {
         double above = ladder().above(bore);
-        return java.util.stream.DoubleStream.of(ladder().below(bore), above, ladder().above(above * (1 + 1e-9)))
+        return DoubleStream.of(ladder().below(bore), above, ladder().above(above * (1 + 1e-9)))
                 .distinct()
                 .toArray();
     }

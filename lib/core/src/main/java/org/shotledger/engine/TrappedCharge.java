@@ -72,10 +72,12 @@ public record TrappedCharge(
                 inside.exhaustPressure() * engine.clearance() / (products.gasConstant() * inside.temperature());
         GasPolynomial unburned = unburned(mix, residual / fresh);
         double late = inside.liquidFraction() * inside.lateEvaporation();
-        double evaporation = late
-                * (mix.mainFlow() * mix.mainFuel().vaporisationHeat(charge.temperature())
-                        + mix.nitrousFuelFlow() * mix.nitrousFuel().vaporisationHeat(charge.temperature()))
-                / cycles;
+        double evaporation = late == 0
+                ? 0
+                : late
+                        * (mix.mainFlow() * mix.mainFuel().vaporisationHeat(charge.temperature())
+                                + mix.nitrousFuelFlow() * mix.nitrousFuel().vaporisationHeat(charge.temperature()))
+                        / cycles;
         double temperature = mixed(charge.temperature(), fresh, unburned, residual, products, inside, evaporation);
         return new TrappedCharge(fresh, residual, temperature, unburned, products, release.total() / cycles);
     }
