@@ -6,7 +6,7 @@ final class IsobarSolver {
     private static final int MAX_STEPS = 200;
     private static final int POLISH_STEPS = 8;
     // steps of this relative size are left to Newton's method in temperature and density together
-    private static final double NEAR = 1e-3;
+    private static final double NEAR = 0.15;
     // relative errors allowed to a state on the saturation line, so that rounding does not put it beyond: next to the
     // critical point the last digit of the temperature moves the density by this much
     private static final double TEMPERATURE_EDGE = 1e-11;
@@ -106,6 +106,9 @@ final class IsobarSolver {
                 liquid ? boiling : FluidRange.MAX_TEMPERATURE,
                 liquid);
         double t = search.clamp(start);
+        if (startsClose(t, boiling)) {
+            return;
+        }
         double guess = Double.NaN;
         for (int i = 0; i < MAX_STEPS; i++) {
             point.temperature(t);
@@ -131,6 +134,19 @@ final class IsobarSolver {
         }
         throw new IllegalStateException("No temperature of nitrous oxide found at " + pressure + " Pa with "
                 + given.text + " " + wanted + " " + given.unit + ".");
+    }
+
+    // below the critical pressure the saturated phase is often close enough to polish at once
+    private boolean startsClose(double t, double boiling) {
+        if (branch == Branch.LIQUID) {
+            point.temperature(t).density(SaturationCurve.liquidDensity(t));
+            return polish(t, point.density());
+        }
+        if (branch == Branch.GAS && boiling > FluidRange.MIN_TEMPERATURE) {
+            point.temperature(t).density(gasLimit * boiling / t);
+            return polish(t, point.density());
+        }
+        return false;
     }
 
     /**

@@ -16,7 +16,7 @@ import org.hipparchus.dfp.Dfp;
  * <p>Idea after I. H. Bell and B. K. Alpert, "Efficient and precise representation of pure fluid phase equilibria with
  * Chebyshev expansions", Int. J. Thermophys. 42 (2021) 75. Variable: {@code theta = sqrt(1 - T/Tc)}, in which both
  * branches of an analytic equation of state stay analytic up to the critical point. Intervals are halved until the
- * dropped coefficients are below 1e-15 of the value.
+ * dropped coefficients are below 1e-15 of the value, or one cell remains (2e-14 next to the critical point).
  *
  * <p>Run the main method with the path of the file to write. Layout, big-endian: cells, terms and interval count as
  * int; per interval its first cell and cell count as int and seven rows of coefficients as double (p, rho', rho'', h',
