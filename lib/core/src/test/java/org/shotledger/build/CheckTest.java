@@ -1,0 +1,74 @@
+package org.shotledger.build;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class CheckTest {
+
+    @Test
+    void the_shipped_sheet_and_its_tables_are_good() throws IOException {
+        try (Stream<Path> files = Files.list(HeronSheetTest.HERON.getParent())) {
+            assertEquals(List.of(), Check.files(files.sorted().toList()));
+        }
+    }
+
+    @Test
+    void each_invented_file_says_so() throws IOException {
+        try (Stream<Path> files = Files.list(HeronSheetTest.HERON.getParent())) {
+            for (Path file : files.toList()) {
+                String first = Files.readAllLines(file).get(0);
+                assertTrue(
+                        first.startsWith("#")
+                                && first.toLowerCase(java.util.Locale.ROOT).contains("invented"),
+                        file.toString());
+            }
+        }
+    }
+
+    @Test
+    void a_new_folder_can_be_used_at_once_and_is_never_overwritten(@TempDir Path folder) {
+        Path job = folder.resolve("job");
+        List<Path> written = Starter.write(job);
+        assertEquals(7, written.size());
+        assertEquals(List.of(), Check.files(written));
+        Build build = Build.load(job);
+        assertTrue(build.invented());
+        assertTrue(build.source().text().contains("EVERY FIGURE HERE IS INVENTED"));
+        String message = assertThrows(IllegalArgumentException.class, () -> Starter.write(job))
+                .getMessage();
+        assertTrue(
+                message.endsWith("exists already and is not overwritten; name a new folder, or move the file away."));
+    }
+
+    @Test
+    void problems_of_several_files_come_together(@TempDir Path folder) throws IOException {
+        Path jets = Files.writeString(folder.resolve("jets.csv"), "bore [thou]\n20\nwide\n500\n");
+        Path odd = Files.writeString(folder.resolve("odd.csv"), "apples,pears\n1,2\n");
+        Path text = Files.writeString(folder.resolve("notes.txt"), "x");
+        List<String> found = Check.files(List.of(jets, odd, text)).stream()
+                .map(p -> p.toString().replace(folder + "/", ""))
+                .toList();
+        assertEquals(
+                List.of(
+                        "jets.csv, line 3, column 1, bore: \"wide\" is not a number; write one without its unit.",
+                        "jets.csv, line 4, column 1, bore: \"500\" is not plausible; allowed is 3.93701 to 393.701 thou.",
+                        "odd.csv, line 1: No column of any known table stands in the heading; known tables are compressor map"
+                                + " (speed, flow, volume flow, pressure ratio, efficiency); fuel pump (voltage, pressure,"
+                                + " flow, current); volumetric efficiency (engine speed, volumetric efficiency); injector"
+                                + " dead time (voltage, dead time); jet ladder (bore).",
+                        "notes.txt: This is neither a build sheet (.yaml) nor a table (.csv); name one of them."),
+                found);
+    }
+}
