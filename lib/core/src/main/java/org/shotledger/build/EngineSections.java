@@ -122,10 +122,10 @@ final class EngineSections {
 
     private static Fuel gasoline(Section s) {
         String name = s.textOr("name", "gasoline");
-        double hydrogen = s.figureOr("hydrogen-to-carbon", RATIO, 1.2, 2.5, 1.87, "Heywood table D.4, from memory");
-        double density = s.figureOr("density", DENSITY, 650, 850, 750, "Heywood table D.4, from memory");
+        double hydrogen = s.figureOr("hydrogen-to-carbon", RATIO, 1.2, 2.5, 1.87, "US DOE fuel property table");
+        double density = s.figureOr("density", DENSITY, 650, 850, 745, "US DOE fuel property table");
         double heat =
-                s.figureOr("lower-heating-value", SPECIFIC_ENERGY, 38e6, 46e6, 44e6, "Heywood table D.4, from memory");
+                s.figureOr("lower-heating-value", SPECIFIC_ENERGY, 38e6, 46e6, 43.4e6, "US DOE fuel property table");
         Optional<Octane> octane = Optional.empty();
         if (s.has("research-octane")) {
             double research = s.figure("research-octane", RATIO, 60, 130);

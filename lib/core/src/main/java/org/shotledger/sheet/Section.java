@@ -51,7 +51,7 @@ public final class Section {
         this.missing = missing;
         this.problemsBefore = reading.problems().count();
         this.from = own("from", mapping).orElse(from);
-        this.standing = standing(mapping).orElse(standing);
+        this.standing = standing("standing", mapping).orElse(standing);
     }
 
     /**
@@ -528,7 +528,9 @@ public final class Section {
         }
         if (inner.find("value").orElseThrow().value() instanceof Scalar scalar) {
             return Optional.of(new Value(
-                    scalar, own("from", inner).orElse(from), standing(inner).orElse(standing)));
+                    scalar,
+                    own("from", inner).orElse(from),
+                    standing(key + ".standing", inner).orElse(standing)));
         }
         report(inner.at(), key, "", "\"value\" must be a plain figure or word.");
         return Optional.empty();
@@ -613,12 +615,12 @@ public final class Section {
                 .map(e -> ((Scalar) e.value()).text().strip());
     }
 
-    private Optional<String> standing(Mapping inner) {
+    private Optional<String> standing(String key, Mapping inner) {
         Optional<String> word = own("standing", inner);
         if (word.isPresent() && !Found.STANDINGS.contains(word.get())) {
             report(
                     inner.find("standing").orElseThrow().value().at(),
-                    "standing",
+                    key,
                     word.get(),
                     "\"" + shortened(word.get()) + "\" is not a standing; allowed are "
                             + String.join(", ", Found.STANDINGS) + ".");

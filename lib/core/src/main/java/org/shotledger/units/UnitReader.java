@@ -33,7 +33,7 @@ final class UnitReader {
         }
         if (unit.dimension() != kind.dimension()) {
             throw new UnitException(quoted + " is " + unit.dimension().words() + "; "
-                    + kind.dimension().words() + " is wanted, in " + units(kind) + ".");
+                    + kind.dimension().words() + " is wanted, " + units(kind) + ".");
         }
         checkReference(unit, reference, kind, number, quoted);
         return kind == QuantityKind.TEMPERATURE_DIFFERENCE
@@ -147,7 +147,7 @@ final class UnitReader {
         Optional<String> nearest = NearestName.of(unit, spellings);
         return new UnitException(quoted + " has the unknown unit \"" + unit + "\"; "
                 + nearest.map(name -> "the nearest name is \"" + name + "\"; ").orElse("")
-                + kind.dimension().words() + " is written in " + units(kind) + ".");
+                + kind.dimension().words() + " is written " + units(kind) + ".");
     }
 
     private static String choices(String number, List<String> units) {
@@ -155,7 +155,7 @@ final class UnitReader {
     }
 
     private static String units(QuantityKind kind) {
-        return String.join(", ", names(kind));
+        return kind.dimension() == Dimension.NUMBER ? "without a unit or in %" : "in " + String.join(", ", names(kind));
     }
 
     /** The names for a kind, the customary ones first, with the words a kind of pressure needs. */
