@@ -33,7 +33,6 @@ import org.shotledger.units.UnitSystem;
  */
 public final class Section {
     private static final Set<String> OWN = Set.of("from", "standing", "note");
-    private static final Map<String, Boolean> YES_NO = Map.of("yes", true, "no", false, "true", true, "false", false);
 
     private final SheetReading reading;
     private final String path;
@@ -312,7 +311,8 @@ public final class Section {
         Map<String, Boolean> ordered = new LinkedHashMap<>();
         ordered.put("no", false);
         ordered.put("yes", true);
-        ordered.putAll(YES_NO);
+        ordered.put("false", false);
+        ordered.put("true", true);
         return choice(key, ordered);
     }
 

@@ -50,7 +50,7 @@ class BadSheetTest {
                 "format: 1|format: 7|format: The sheet has format 7, newer than the 1 this program reads; use a newer program.",
                 "format: 1|invented-note: x|format: The sheet does not say its format; write \"format: 1\" as its first line.",
                 "charge: 10 lb|charge: 30 lb|bottle: Bottle: a charge of 13.6077711 kg in 6.7 L is not possible; allowed are above 0 to 8.375 kg.",
-                "invented: yes|invented: maybe|invented: \"maybe\" is not a choice for \"invented\"; allowed are no, yes, true, false.",
+                "invented: yes|invented: maybe|invented: \"maybe\" is not a choice for \"invented\"; allowed are no, yes, false, true.",
             })
     void a_wrong_value_is_named_with_what_is_allowed(String good, String bad, String message) {
         List<Problem> problems = problems(GOOD.replaceFirst(java.util.regex.Pattern.quote(good), bad));
