@@ -17,6 +17,15 @@ final class Folders {
 
     private Folders() {}
 
+    /** The project's top folder, which holds the launcher. */
+    static Path home() {
+        String home = System.getProperty("shotledger.home");
+        if (home == null) {
+            throw new IllegalStateException("this command needs the launcher: run ./shotledger from the project's folder.");
+        }
+        return Path.of(home);
+    }
+
     static Path fromCommandLine(Path given) {
         return Path.of(System.getProperty(GIVEN_IN, ""))
                 .resolve(given)

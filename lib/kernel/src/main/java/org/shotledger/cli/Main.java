@@ -2,9 +2,11 @@ package org.shotledger.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -12,7 +14,7 @@ import picocli.CommandLine.Command;
 @Command(
         name = "shotledger",
         description = "Budgets an engine's power between a turbocharger and a wet nitrous-oxide system.",
-        subcommands = {RunCommand.class, EvalCommand.class, WarmUpCommand.class},
+        subcommands = {RunCommand.class, EvalCommand.class, LabCommand.class, KernelCommand.class, CheckCommand.class, DoctorCommand.class, WarmUpCommand.class},
         footer = {
             "",
             "Exit codes: 0 done; 1 the notebook or check failed; 2 the command was wrong.",
@@ -28,7 +30,22 @@ public final class Main {
      * @param arguments as given on the command line
      */
     public static void main(String[] arguments) {
+        if (arguments.length == 3 && arguments[0].equals("kernel") && arguments[1].equals("serve")) {
+            serve(Path.of(arguments[2]));
+        }
         System.exit(run(arguments));
+    }
+
+    /** The one command somebody waits for: without the cost of a command-line parser. */
+    private static void serve(Path connection) {
+        try {
+            System.exit(KernelServeCommand.serve(connection));
+        } catch (IOException | IllegalArgumentException e) {
+            System.err.println(e.getMessage());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        System.exit(1);
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import org.shotledger.kernel.SelfCheck;
 import org.shotledger.runner.RunRequest;
 import org.shotledger.runner.Runner;
 import picocli.CommandLine.Command;
@@ -29,7 +30,8 @@ final class WarmUpCommand implements Callable<Integer> {
             """;
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() throws IOException, InterruptedException {
+        SelfCheck.run(Sessions::open, "var warm = 1;\nSystem.out.println(warm);\nwarm + 1");
         Path folder = Files.createTempDirectory("shotledger");
         try {
             Path notebook = folder.resolve("warm-up.ipynb");

@@ -24,6 +24,9 @@ import jdk.jshell.UnresolvedReferenceException;
  */
 public final class JavaSession implements AutoCloseable {
 
+    /** Longest cell that is compiled; the compiler would be busy for minutes with a longer one. */
+    static final int LONGEST_CELL = 2_000_000;
+
     private static final Set<SubKind> SHOWN =
             Set.of(SubKind.TEMP_VAR_EXPRESSION_SUBKIND, SubKind.VAR_VALUE_SUBKIND, SubKind.OTHER_EXPRESSION_SUBKIND);
 
@@ -75,6 +78,11 @@ public final class JavaSession implements AutoCloseable {
      */
     public CellResult evaluate(String source, String label) {
         interrupter.reset();
+        if (source.length() > LONGEST_CELL) {
+            String sentence = label + " has " + source.length() + " characters; a cell may have " + LONGEST_CELL
+                    + ". Read large data from a file instead.";
+            return new CellResult(false, null, ErrorText.plain("CellTooLong", sentence, null), List.of());
+        }
         Cell cell = new Cell(label, source);
         Evaluation run = new Evaluation(cell);
         try {

@@ -24,9 +24,14 @@ final class Splitter {
                 case EMPTY -> {
                     return pieces;
                 }
-                case COMPLETE, COMPLETE_WITH_SEMI, CONSIDERED_INCOMPLETE -> {
+                case COMPLETE, COMPLETE_WITH_SEMI -> {
                     pieces.add(new Piece(info.source(), at, true));
                     rest = info.remaining();
+                }
+                case CONSIDERED_INCOMPLETE -> {
+                    // could go on, but stands for itself as well; it is always the last
+                    pieces.add(new Piece(info.source(), at, true));
+                    return pieces;
                 }
                 case DEFINITELY_INCOMPLETE, UNKNOWN -> {
                     pieces.add(new Piece(rest, at, false));

@@ -1,0 +1,54 @@
+package org.shotledger.kernel;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import java.util.Collection;
+import java.util.List;
+import org.shotledger.snippet.CellError;
+
+/** Contents that several messages share. */
+final class Json {
+
+    private Json() {}
+
+    static JsonObject ok() {
+        return status("ok");
+    }
+
+    static JsonObject status(String status) {
+        JsonObject content = new JsonObject();
+        content.addProperty("status", status);
+        return content;
+    }
+
+    static JsonObject error(CellError error) {
+        JsonObject content = status("error");
+        content.addProperty("ename", error.name());
+        content.addProperty("evalue", error.message());
+        content.add("traceback", strings(error.report()));
+        return content;
+    }
+
+    static JsonArray strings(Collection<String> values) {
+        JsonArray array = new JsonArray();
+        values.forEach(array::add);
+        return array;
+    }
+
+    static JsonObject one(String name, String value) {
+        JsonObject content = new JsonObject();
+        content.addProperty(name, value);
+        return content;
+    }
+
+    static JsonObject object(String name, JsonElement value) {
+        JsonObject content = new JsonObject();
+        content.add(name, value);
+        return content;
+    }
+
+    static List<JsonElement> elements(JsonElement array) {
+        return array != null && array.isJsonArray() ? array.getAsJsonArray().asList() : List.of();
+    }
+}

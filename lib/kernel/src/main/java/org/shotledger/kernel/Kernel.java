@@ -1,0 +1,213 @@
+package org.shotledger.kernel;
+
+import com.google.gson.JsonObject;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.Supplier;
+import org.shotledger.display.Display;
+import org.shotledger.snippet.Assistant;
+import org.shotledger.snippet.JavaSession;
+import org.shotledger.snippet.OutputRouter;
+import org.zeromq.SocketType;
+import org.zeromq.ZContext;
+import org.zeromq.ZMQ;
+
+/** A kernel: four channels and a heartbeat around one Java session. */
+public final class Kernel {
+
+    private static final long PARENT_CHECK_MILLIS = 2_000;
+
+    private final ConnectionFile connection;
+    private final Supplier<JavaSession> sessions;
+    private final Set<String> preferred;
+    private final CountDownLatch end = new CountDownLatch(1);
+    private volatile JavaSession session;
+
+    /**
+     * A kernel, not yet started.
+     *
+     * @param connection where to listen
+     * @param sessions makes the session
+     * @param preferred names that completion lists first
+     */
+    public Kernel(ConnectionFile connection, Supplier<JavaSession> sessions, Set<String> preferred) {
+        this.connection = connection;
+        this.sessions = sessions;
+        this.preferred = Set.copyOf(preferred);
+    }
+
+    /**
+     * Serves until a front end asks for the end, or the process that started this one is gone.
+     *
+     * @throws InterruptedException if the calling thread is interrupted
+     */
+    public void serve() throws InterruptedException {
+        // the compiler takes longest to start: let it start while the sockets are opened
+        CompletableFuture<JavaSession> starting = CompletableFuture.supplyAsync(sessions);
+        ZContext context = new ZContext();
+        Wire wire = new Wire(connection.key());
+        Channel shell = channel(context, SocketType.ROUTER, connection.shell(), wire);
+        Channel control = channel(context, SocketType.ROUTER, connection.control(), wire);
+        Channel stdin = channel(context, SocketType.ROUTER, connection.stdin(), wire);
+        IoPub iopub = new IoPub(channel(context, SocketType.PUB, connection.iopub(), wire));
+        iopub.status("starting", new JsonObject());
+        daemon("heartbeat", () -> heartbeat(context));
+        daemon("control", () -> control(control, iopub));
+        daemon("shell", () -> shell(shell, iopub, stdin, starting));
+        awaitEnd();
+        Display.install(null);
+        context.close();
+    }
+
+    private void awaitEnd() throws InterruptedException {
+        Optional<ProcessHandle> parent = ProcessHandle.current().parent();
+        while (!end.await(PARENT_CHECK_MILLIS, java.util.concurrent.TimeUnit.MILLISECONDS)) {
+            if (parent.isPresent() && !parent.get().isAlive()) {
+                return;
+            }
+        }
+    }
+
+    private Channel channel(ZContext context, SocketType type, int port, Wire wire) {
+        return new Channel(context, type, connection.address(port), wire);
+    }
+
+    private static void daemon(String name, Runnable task) {
+        Thread thread = new Thread(task, name);
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    private void heartbeat(ZContext context) {
+        try (ZMQ.Socket socket = context.createSocket(SocketType.REP)) {
+            socket.bind(connection.address(connection.heartbeat()));
+            while (end.getCount() > 0) {
+                byte[] beat = socket.recv();
+                if (beat != null) {
+                    socket.send(beat);
+                }
+            }
+        }
+    }
+
+    private void control(Channel channel, IoPub iopub) {
+        while (end.getCount() > 0) {
+            channel.receive().ifPresent(message -> guarded(() -> {
+                iopub.status("busy", message.header());
+                switch (message.type()) {
+                    case "interrupt_request" -> {
+                        reply(channel, message, Json.ok());
+                        interrupt(iopub, message);
+                    }
+                    case "shutdown_request" -> shutdown(channel, iopub, message);
+                    case "kernel_info_request" -> reply(channel, message, Requests.kernelInfo());
+                    default -> {
+                        // not spoken here: the protocol says to ignore what is unknown
+                    }
+                }
+                iopub.status("idle", message.header());
+            }));
+        }
+    }
+
+    private void interrupt(IoPub iopub, Message message) {
+        JavaSession running = session;
+        if (running == null) {
+            return;
+        }
+        try {
+            running.interrupt(sentence -> iopub.stream("stderr", sentence + "\n", message.header()));
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void shutdown(Channel channel, IoPub iopub, Message message) {
+        JsonObject content = Json.ok();
+        content.addProperty("restart", message.flag("restart", false));
+        reply(channel, message, content);
+        iopub.comm("shutdown_reply", content, message.header());
+        iopub.status("idle", message.header());
+        end.countDown();
+    }
+
+    private void shell(Channel channel, IoPub iopub, Channel stdin, CompletableFuture<JavaSession> starting) {
+        OutputRouter router = new OutputRouter((stream, text) -> iopub.stream(stream, text, new JsonObject()));
+        FrontEnd frontEnd = new FrontEnd(iopub, stdin, router);
+        System.setIn(new AskedInput(frontEnd));
+        Display.install(frontEnd);
+        // the kernel describes itself while the session still starts
+        Message pending = null;
+        while (!starting.isDone() && pending == null) {
+            pending = channel.receive()
+                    .filter(m -> !answeredInfo(channel, iopub, m))
+                    .orElse(null);
+        }
+        session = starting.join();
+        Executor executor = new Executor(session, iopub, router, frontEnd);
+        Requests requests = new Requests(new Assistant(session, preferred));
+        if (pending != null) {
+            handle(channel, iopub, pending, executor, requests);
+        }
+        while (end.getCount() > 0) {
+            channel.receive().ifPresent(message -> handle(channel, iopub, message, executor, requests));
+        }
+    }
+
+    private boolean answeredInfo(Channel channel, IoPub iopub, Message message) {
+        boolean info = message.type().equals("kernel_info_request");
+        if (info) {
+            handle(channel, iopub, message, null, null);
+        }
+        return info;
+    }
+
+    private void handle(Channel channel, IoPub iopub, Message message, Executor executor, Requests requests) {
+        guarded(() -> {
+            iopub.status("busy", message.header());
+            try {
+                answer(channel, iopub, message, executor, requests);
+            } finally {
+                iopub.status("idle", message.header());
+            }
+        });
+    }
+
+    private void answer(Channel channel, IoPub iopub, Message message, Executor executor, Requests requests) {
+        switch (message.type()) {
+            case "kernel_info_request" -> reply(channel, message, Requests.kernelInfo());
+            case "execute_request" -> reply(channel, message, executor.execute(message));
+            case "complete_request" -> reply(channel, message, requests.complete(message));
+            case "inspect_request" -> reply(channel, message, requests.inspect(message));
+            case "is_complete_request" -> reply(channel, message, requests.isComplete(message));
+            case "history_request" -> reply(channel, message, executor.history().reply(message));
+            case "comm_info_request" -> reply(channel, message, requests.commInfo(message));
+            case "comm_open" -> {
+                requests.comm(message);
+                // nobody here listens on any target: the protocol wants it closed again
+                iopub.comm("comm_close", Json.one("comm_id", message.text("comm_id", "")), message.header());
+            }
+            case "comm_msg", "comm_close" -> requests.comm(message);
+            case "shutdown_request" -> shutdown(channel, iopub, message);
+            default -> {
+                // not spoken here: the protocol says to ignore what is unknown
+            }
+        }
+    }
+
+    private static void reply(Channel channel, Message request, JsonObject content) {
+        String type = request.type().replace("_request", "_reply");
+        channel.send(request.identities(), type, request.header(), content);
+    }
+
+    /** Whatever goes wrong with one message must not end the channel. */
+    private static void guarded(Runnable work) {
+        try {
+            work.run();
+        } catch (RuntimeException | Error e) {
+            System.err.println("A message could not be answered: " + e);
+        }
+    }
+}

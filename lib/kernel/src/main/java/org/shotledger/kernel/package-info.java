@@ -1,0 +1,10 @@
+/**
+ * One job: speak the Jupyter messaging protocol 5.3 for a Java session.
+ *
+ * <p>Written directly on JeroMQ and Gson. The published kernel bases keep the shell loop, the signature check and the handling
+ * of {@code silent}, {@code stop_on_error} and interrupts in classes that cannot be replaced, so that little of them could be
+ * used.
+ *
+ * <p>Allowed imports: the JDK, JeroMQ, Gson, {@code org.shotledger.display}, {@code snippet}, {@code ipynb}.
+ */
+package org.shotledger.kernel;

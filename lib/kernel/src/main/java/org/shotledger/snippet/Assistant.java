@@ -1,0 +1,155 @@
+package org.shotledger.snippet;
+
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import jdk.jshell.SourceCodeAnalysis;
+import jdk.jshell.SourceCodeAnalysis.Documentation;
+import jdk.jshell.SourceCodeAnalysis.Suggestion;
+
+/** Helps the person who writes a cell: completes, explains, and tells whether a cell is whole. */
+public final class Assistant {
+
+    private static final int LIMIT = 200;
+    private static final Set<String> FROM_OBJECT = Set.of(
+            "equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "toString()", "wait(", "class");
+
+    private final SourceCodeAnalysis analysis;
+    private final Set<String> preferred;
+
+    /**
+     * An assistant.
+     *
+     * @param session whose names are known
+     * @param preferred names to list first, such as the job's verbs
+     */
+    public Assistant(JavaSession session, Set<String> preferred) {
+        this.analysis = session.analysis();
+        this.preferred = Set.copyOf(preferred);
+    }
+
+    /**
+     * What can stand at the cursor.
+     *
+     * @param source the cell
+     * @param cursor position in UTF-16 units
+     * @return continuations: of the expected type first, then the preferred names, then the rest by name
+     */
+    public Completion complete(String source, int cursor) {
+        if (source.length() > JavaSession.LONGEST_CELL) {
+            return new Completion(List.of(), cursor, cursor);
+        }
+        int[] anchor = {cursor};
+        int start = snippetStart(source, cursor);
+        List<Suggestion> found =
+                analysis.completionSuggestions(source.substring(start), cursor - start, anchor);
+        if (found.isEmpty()) {
+            return new Completion(List.of(), cursor, cursor);
+        }
+        List<String> matches = found.stream()
+                .sorted(Comparator.comparing((Suggestion s) -> !s.matchesType())
+                        .thenComparing(s -> !preferred.contains(name(s)))
+                        .thenComparing(s -> FROM_OBJECT.contains(s.continuation()))
+                        .thenComparing(Suggestion::continuation))
+                .map(Suggestion::continuation)
+                .collect(Collectors.toCollection(LinkedHashSet::new))
+                .stream()
+                .limit(LIMIT)
+                .toList();
+        return new Completion(matches, start + anchor[0], cursor);
+    }
+
+    private static String name(Suggestion suggestion) {
+        return suggestion.continuation().replaceAll("\\(.*", "");
+    }
+
+    /**
+     * What stands at the cursor: declaration and, where its source is known, its documentation.
+     *
+     * @param source the cell
+     * @param cursor position in UTF-16 units
+     * @return text, or nothing if nothing is known
+     */
+    public Optional<String> explain(String source, int cursor) {
+        if (source.length() > JavaSession.LONGEST_CELL) {
+            return Optional.empty();
+        }
+        int start = snippetStart(source, cursor);
+        int end = cursor;
+        while (end < source.length() && Character.isJavaIdentifierPart(source.charAt(end))) {
+            end++;
+        }
+        String before = source.substring(start, end);
+        List<Documentation> found = documentation(before);
+        return found.isEmpty()
+                ? Optional.empty()
+                : Optional.of(found.stream().map(Assistant::text).distinct().collect(Collectors.joining("\n\n")));
+    }
+
+    private List<Documentation> documentation(String before) {
+        List<Documentation> found = analysis.documentation(before, before.length(), true);
+        if (found.isEmpty()) {
+            // the name of a method is explained once its parenthesis is open
+            found = analysis.documentation(before + "(", before.length() + 1, true);
+        }
+        return found;
+    }
+
+    private static String text(Documentation documentation) {
+        String javadoc = documentation.javadoc();
+        return documentation.signature() + (javadoc == null ? "" : "\n" + javadoc.strip());
+    }
+
+    /** Where the snippet with the cursor starts, so that what stands before it need not be understood. */
+    private int snippetStart(String source, int cursor) {
+        int start = 0;
+        String rest = source.substring(0, cursor);
+        while (!rest.isBlank()) {
+            SourceCodeAnalysis.CompletionInfo info = analysis.analyzeCompletion(rest);
+            String remaining = info.remaining();
+            boolean last = remaining == null || remaining.isBlank() || remaining.length() >= rest.length();
+            if (last || !info.completeness().isComplete()) {
+                return start;
+            }
+            start = cursor - info.remaining().length();
+            rest = info.remaining();
+        }
+        return start;
+    }
+
+    /**
+     * Whether a cell can be run as it is.
+     *
+     * @param source the cell
+     * @return {@code complete}, {@code incomplete} or {@code invalid}
+     */
+    public String completeness(String source) {
+        if (source.length() > JavaSession.LONGEST_CELL) {
+            return "invalid";
+        }
+        String rest = source;
+        while (true) {
+            SourceCodeAnalysis.CompletionInfo info = analysis.analyzeCompletion(rest);
+            switch (info.completeness()) {
+                case DEFINITELY_INCOMPLETE, CONSIDERED_INCOMPLETE -> {
+                    return "incomplete";
+                }
+                case UNKNOWN -> {
+                    return "invalid";
+                }
+                case EMPTY -> {
+                    return "complete";
+                }
+                default -> {
+                    if (info.remaining().isBlank()) {
+                        return "complete";
+                    }
+                    rest = info.remaining();
+                }
+            }
+        }
+    }
+}
