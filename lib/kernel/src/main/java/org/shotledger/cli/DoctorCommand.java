@@ -42,7 +42,10 @@ final class DoctorCommand implements Callable<Integer> {
             double seconds = (System.nanoTime() - start) / 1e9;
             good("cells", String.format(Locale.ROOT, "run over the notebook's channels, the first in %.1f s", seconds));
         } else {
-            bad("cells", "a trivial cell is answered with " + status.orElse("nothing"), "Rebuild: mvn clean, then try again");
+            bad(
+                    "cells",
+                    "a trivial cell is answered with " + status.orElse("nothing"),
+                    "Rebuild: mvn clean, then try again");
         }
     }
 

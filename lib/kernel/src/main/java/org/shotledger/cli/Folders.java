@@ -21,7 +21,8 @@ final class Folders {
     static Path home() {
         String home = System.getProperty("shotledger.home");
         if (home == null) {
-            throw new IllegalStateException("this command needs the launcher: run ./shotledger from the project's folder.");
+            throw new IllegalStateException(
+                    "this command needs the launcher: run ./shotledger from the project's folder.");
         }
         return Path.of(home);
     }

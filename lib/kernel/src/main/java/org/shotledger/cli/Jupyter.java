@@ -69,7 +69,8 @@ record Jupyter(Path python, String module) {
     /** First line a command prints, if it can be run. */
     static Optional<String> says(String... command) throws InterruptedException {
         try {
-            Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+            Process process =
+                    new ProcessBuilder(command).redirectErrorStream(true).start();
             process.getOutputStream().close();
             String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
             return process.waitFor() == 0 ? text.lines().findFirst() : Optional.empty();

@@ -54,7 +54,11 @@ final class KernelSpec {
         spec.addProperty("language", "java");
         spec.addProperty("interrupt_mode", "message");
         spec.add("env", environment());
-        String json = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create().toJson(spec);
+        String json = new GsonBuilder()
+                .setPrettyPrinting()
+                .disableHtmlEscaping()
+                .create()
+                .toJson(spec);
         AtomicFile.write(folder.resolve("kernel.json"), (json + "\n").getBytes(StandardCharsets.UTF_8));
     }
 

@@ -61,7 +61,14 @@ final class LabCommand implements Callable<Integer> {
         for (Path python : Jupyter.onPath().toList()) {
             out.println("No Jupyter found: making a private one in " + Folders.shown(environment) + " ...");
             boolean made = Jupyter.succeeds(python.toString(), "-m", "venv", environment.toString())
-                    && run(Jupyter.python(environment).toString(), "-m", "pip", "install", "-q", "jupyterlab", "notebook")
+                    && run(
+                                    Jupyter.python(environment).toString(),
+                                    "-m",
+                                    "pip",
+                                    "install",
+                                    "-q",
+                                    "jupyterlab",
+                                    "notebook")
                             == 0;
             if (made) {
                 return Jupyter.find();
@@ -71,7 +78,11 @@ final class LabCommand implements Callable<Integer> {
     }
 
     private int start(Jupyter jupyter, Path opened) throws IOException, InterruptedException {
-        Path registered = Folders.home().resolve("lib").resolve("kernel").resolve("target").resolve("jupyter-kernels");
+        Path registered = Folders.home()
+                .resolve("lib")
+                .resolve("kernel")
+                .resolve("target")
+                .resolve("jupyter-kernels");
         KernelSpec.write(registered.resolve("share/jupyter/kernels").resolve(KernelSpec.NAME), Folders.home());
         List<String> command = new ArrayList<>(List.of(
                 jupyter.python().toString(),

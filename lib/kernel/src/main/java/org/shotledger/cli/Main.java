@@ -14,7 +14,15 @@ import picocli.CommandLine.Command;
 @Command(
         name = "shotledger",
         description = "Budgets an engine's power between a turbocharger and a wet nitrous-oxide system.",
-        subcommands = {RunCommand.class, EvalCommand.class, LabCommand.class, KernelCommand.class, CheckCommand.class, DoctorCommand.class, WarmUpCommand.class},
+        subcommands = {
+            RunCommand.class,
+            EvalCommand.class,
+            LabCommand.class,
+            KernelCommand.class,
+            CheckCommand.class,
+            DoctorCommand.class,
+            WarmUpCommand.class
+        },
         footer = {
             "",
             "Exit codes: 0 done; 1 the notebook or check failed; 2 the command was wrong.",

@@ -37,8 +37,9 @@ public record ConnectionFile(String ip, int shell, int control, int iopub, int s
         require(json, "signature_scheme", "hmac-sha256");
         String ip = json.get("ip").getAsString();
         if (!LOOPBACK.contains(ip)) {
-            throw new IllegalArgumentException("the kernel runs code for whoever reaches it and so listens on this machine"
-                    + " only; the connection file asks for " + ip + ". Start it with 127.0.0.1.");
+            throw new IllegalArgumentException(
+                    "the kernel runs code for whoever reaches it and so listens on this machine"
+                            + " only; the connection file asks for " + ip + ". Start it with 127.0.0.1.");
         }
         return new ConnectionFile(
                 ip,

@@ -1,7 +1,6 @@
 package org.shotledger.kernel;
 
 import com.google.gson.JsonObject;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.shotledger.display.DisplaySink;

@@ -26,12 +26,11 @@ final class History {
     }
 
     synchronized JsonObject reply(Message request) {
-        List<Entry> found =
-                switch (request.text("hist_access_type", "tail")) {
-                    case "range" -> range(request);
-                    case "search" -> search(request);
-                    default -> last(entries, request.number("n", Integer.MAX_VALUE));
-                };
+        List<Entry> found = switch (request.text("hist_access_type", "tail")) {
+            case "range" -> range(request);
+            case "search" -> search(request);
+            default -> last(entries, request.number("n", Integer.MAX_VALUE));
+        };
         JsonArray history = new JsonArray();
         boolean output = request.flag("output", false);
         found.forEach(entry -> history.add(row(entry, output)));

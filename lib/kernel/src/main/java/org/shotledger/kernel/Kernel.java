@@ -94,21 +94,22 @@ public final class Kernel {
 
     private void control(Channel channel, IoPub iopub) {
         while (end.getCount() > 0) {
-            channel.receive().ifPresent(message -> guarded(() -> {
-                iopub.status("busy", message.header());
-                switch (message.type()) {
-                    case "interrupt_request" -> {
-                        reply(channel, message, Json.ok());
-                        interrupt(iopub, message);
-                    }
-                    case "shutdown_request" -> shutdown(channel, iopub, message);
-                    case "kernel_info_request" -> reply(channel, message, Requests.kernelInfo());
-                    default -> {
-                        // not spoken here: the protocol says to ignore what is unknown
-                    }
-                }
-                iopub.status("idle", message.header());
-            }));
+            channel.receive()
+                    .ifPresent(message -> guarded(() -> {
+                        iopub.status("busy", message.header());
+                        switch (message.type()) {
+                            case "interrupt_request" -> {
+                                reply(channel, message, Json.ok());
+                                interrupt(iopub, message);
+                            }
+                            case "shutdown_request" -> shutdown(channel, iopub, message);
+                            case "kernel_info_request" -> reply(channel, message, Requests.kernelInfo());
+                            default -> {
+                                // not spoken here: the protocol says to ignore what is unknown
+                            }
+                        }
+                        iopub.status("idle", message.header());
+                    }));
         }
     }
 

@@ -48,8 +48,7 @@ public final class SelfCheck {
             for (String type : List.of("kernel_info_request", "is_complete_request", "complete_request")) {
                 ask(shell, wire, type, code);
             }
-            Optional<String> status =
-                    ask(shell, wire, "execute_request", code).map(reply -> reply.text("status", ""));
+            Optional<String> status = ask(shell, wire, "execute_request", code).map(reply -> reply.text("status", ""));
             ask(shell, wire, "shutdown_request", "");
             serving.join();
             return status;

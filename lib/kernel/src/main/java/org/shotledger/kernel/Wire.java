@@ -42,7 +42,8 @@ final class Wire {
             return Optional.empty();
         }
         try {
-            return Optional.of(new Message(List.copyOf(frames.subList(0, at)), object(parts.get(0)), object(parts.get(3))));
+            return Optional.of(
+                    new Message(List.copyOf(frames.subList(0, at)), object(parts.get(0)), object(parts.get(3))));
         } catch (JsonParseException | IllegalStateException | StackOverflowError e) {
             return Optional.empty();
         }
@@ -54,8 +55,7 @@ final class Wire {
 
     /** The frames of a message to send. */
     List<byte[]> encode(List<byte[]> identities, String type, JsonObject parent, JsonObject content) {
-        List<byte[]> parts =
-                List.of(bytes(header(type)), bytes(parent), bytes(new JsonObject()), bytes(content));
+        List<byte[]> parts = List.of(bytes(header(type)), bytes(parent), bytes(new JsonObject()), bytes(content));
         List<byte[]> frames = new ArrayList<>(identities);
         frames.add(DELIMITER);
         frames.add(signature.sign(parts));

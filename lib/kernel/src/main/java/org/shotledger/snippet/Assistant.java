@@ -14,8 +14,8 @@ import jdk.jshell.SourceCodeAnalysis.Suggestion;
 public final class Assistant {
 
     private static final int LIMIT = 200;
-    private static final Set<String> FROM_OBJECT = Set.of(
-            "equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "toString()", "wait(", "class");
+    private static final Set<String> FROM_OBJECT =
+            Set.of("equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "toString()", "wait(", "class");
 
     private final SourceCodeAnalysis analysis;
     private final Set<String> preferred;
@@ -44,8 +44,7 @@ public final class Assistant {
         }
         int[] anchor = {cursor};
         int start = snippetStart(source, cursor);
-        List<Suggestion> found =
-                analysis.completionSuggestions(source.substring(start), cursor - start, anchor);
+        List<Suggestion> found = analysis.completionSuggestions(source.substring(start), cursor - start, anchor);
         if (found.isEmpty()) {
             return new Completion(List.of(), cursor, cursor);
         }
