@@ -3,7 +3,6 @@ package org.shotledger.kernel;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
@@ -19,7 +18,7 @@ import java.util.Set;
  * @param heartbeat port of the echo
  * @param key secret both sides sign with; empty for no signature
  */
-public record ConnectionFile(String ip, int shell, int control, int iopub, int stdin, int heartbeat, byte[] key) {
+public record ConnectionFile(String ip, int shell, int control, int iopub, int stdin, int heartbeat, String key) {
 
     private static final Set<String> LOOPBACK = Set.of("127.0.0.1", "localhost", "::1");
 
@@ -48,7 +47,7 @@ public record ConnectionFile(String ip, int shell, int control, int iopub, int s
                 port(json, "iopub_port"),
                 port(json, "stdin_port"),
                 port(json, "hb_port"),
-                json.get("key").getAsString().getBytes(StandardCharsets.UTF_8));
+                json.get("key").getAsString());
     }
 
     private static int port(JsonObject json, String name) {

@@ -56,13 +56,19 @@ final class FrontEnd implements DisplaySink {
                     + "\" here: this front end takes no input. Set the value in a cell instead.");
         }
         router.flush();
-        while (stdin.receive().isPresent()) {
-            continue; // an answer to a question that was given up
-        }
+        dropStaleAnswers();
         JsonObject content = Json.one("prompt", prompt);
         content.addProperty("password", hidden);
         stdin.send(current.identities(), "input_request", current.header(), content);
         return answer();
+    }
+
+    /** Answers to questions that were given up. */
+    private void dropStaleAnswers() {
+        Optional<Message> stale = stdin.receive();
+        while (stale.isPresent()) {
+            stale = stdin.receive();
+        }
     }
 
     private String answer() {

@@ -27,7 +27,7 @@ record Message(List<byte[]> identities, JsonObject header, JsonObject content) {
 
     boolean flag(String name, boolean fallback) {
         JsonElement value = content.get(name);
-        return value != null && value.isJsonPrimitive() ? value.getAsBoolean() : fallback;
+        return (value != null && value.isJsonPrimitive()) ? value.getAsBoolean() : fallback;
     }
 
     int number(String name, int fallback) {

@@ -4,7 +4,6 @@ import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -95,7 +94,7 @@ public final class SelfCheck {
                     held.get(2).getLocalPort(),
                     held.get(3).getLocalPort(),
                     held.get(4).getLocalPort(),
-                    UUID.randomUUID().toString().getBytes(StandardCharsets.UTF_8));
+                    UUID.randomUUID().toString());
         } finally {
             for (ServerSocket socket : held) {
                 socket.close();

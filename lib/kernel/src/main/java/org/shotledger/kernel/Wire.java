@@ -24,8 +24,8 @@ final class Wire {
     private final Signature signature;
     private final String session = UUID.randomUUID().toString();
 
-    Wire(byte[] key) {
-        this.signature = new Signature(key);
+    Wire(String key) {
+        this.signature = new Signature(key.getBytes(StandardCharsets.UTF_8));
     }
 
     /** The message in these frames; empty if they are malformed or badly signed, which concerns nobody but the sender. */

@@ -20,7 +20,7 @@ import org.shotledger.snippet.SessionOptions;
 
 class KernelTest {
 
-    private static final byte[] KEY = "a secret".getBytes(StandardCharsets.UTF_8);
+    private static final String KEY = "a secret";
 
     @Test
     void aKernelAnswersAFrontEndAndEndsWhenAsked() throws IOException, InterruptedException {
