@@ -70,6 +70,8 @@ final class BoostSearch {
                     : "";
         } catch (OutsideMapException outside) {
             return outside.edge().words() + " of the compressor map";
+        } catch (IllegalArgumentException refused) {
+            return "the turbine: it cannot drive the compressor";
         }
     }
 }

@@ -61,16 +61,7 @@ public record Budget(
      * @throws WishException when no combination meets the target; the message says what could be asked instead
      */
     public static Budget plan(Build build) {
-        var target = build.target();
-        return plan(
-                build,
-                new Wish(
-                        target.conditions(),
-                        target.wheelPower(),
-                        target.rpmLow(),
-                        target.rpmHigh(),
-                        target.passes(),
-                        target.passSeconds()));
+        return plan(build, Wish.of(build.target()));
     }
 
     /**
@@ -105,8 +96,9 @@ public record Budget(
         JetChoice.Option chosen = jets.chosen();
         return String.format(
                 Locale.ROOT,
-                "%s: %s at the wheels under '%s' from %s of boost and %d nozzle%s of %s nitrous and %s fuel; %s, the first limit"
-                        + " is %s with %.1f %% left. An estimate, to be proven in small steps.",
+                "%s: %s at the wheels under '%s' from %s of boost and %d nozzle%s of %s nitrous and %s fuel; every limit together: %s,"
+                        + " the closest is %s with %.1f %% left; one bottle gives %d of the %d passes asked. An estimate, to be"
+                        + " proven in small steps.",
                 build.name(),
                 QuantityKind.POWER.text(peak.wheelPower(), UnitSystem.US),
                 wish.conditions(),
@@ -117,6 +109,8 @@ public record Budget(
                 QuantityKind.BORE.text(chosen.pair().fuelBore(), UnitSystem.US),
                 limits.verdict().word(),
                 first.name(),
-                100 * first.relativeMargin());
+                100 * first.relativeMargin(),
+                bottle.passes(),
+                wish.passes());
     }
 }

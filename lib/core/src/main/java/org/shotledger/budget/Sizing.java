@@ -22,7 +22,7 @@ final class Sizing {
     private static final double FUEL_BORE_TOLERANCE = 1e-9;
     private static final double LARGEST_TOLERANCE = 2e-5;
     private static final int MOST_EVALUATIONS = 60;
-    private static final int MOST_ROUNDS = 25;
+    private static final int MOST_ROUNDS = 20;
     /** Smallest jet tried, m: no jet of the trade is finer. */
     private static final double SMALLEST_BORE = 0.15e-3;
 
@@ -40,22 +40,36 @@ final class Sizing {
 
     /** The most wheel power the ladder's largest jets give. */
     double most() {
-        return power(largest);
+        return power(largest, peakRpm);
     }
 
     /** The least wheel power with the nitrous on. */
     double least() {
-        return power(SMALLEST_BORE);
+        return power(SMALLEST_BORE, peakRpm);
     }
 
     /** The exact pair; the wish must lie between {@link #least()} and {@link #most()}. */
     JetPair pairFor(double wheelPower) {
-        double bore = root(b -> power(b) - wheelPower, SMALLEST_BORE, largest);
-        return new JetPair(bore, fuelBore(bore, peakRpm));
+        double rpm = peakRpm;
+        JetPair pair = pairFor(wheelPower, rpm);
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            double strongest = Band.strongest(band.with(pair)).rpm();
+            if (strongest == rpm) {
+                break;
+            }
+            rpm = strongest;
+            pair = pairFor(wheelPower, rpm);
+        }
+        return pair;
     }
 
-    private double power(double nitrousBore) {
-        return band.one(peakRpm, new JetPair(nitrousBore, fuelBore(nitrousBore, peakRpm)))
+    private JetPair pairFor(double wheelPower, double rpm) {
+        double bore = root(b -> power(b, rpm) - wheelPower, SMALLEST_BORE, largest);
+        return new JetPair(bore, fuelBore(bore, rpm));
+    }
+
+    private double power(double nitrousBore, double rpm) {
+        return band.one(rpm, new JetPair(nitrousBore, fuelBore(nitrousBore, rpm)))
                 .wheelPower();
     }
 

@@ -1,5 +1,8 @@
 package org.shotledger.budget;
 
+import org.shotledger.build.Target;
+import org.shotledger.units.Amount;
+
 /**
  * What the customer asks for.
  *
@@ -26,13 +29,39 @@ public record Wish(
     }
 
     /**
+     * The wish written in a build sheet.
+     *
+     * @param target the sheet's target
+     * @return the wish
+     */
+    public static Wish of(Target target) {
+        return new Wish(
+                target.conditions(),
+                target.wheelPower(),
+                target.rpmLow(),
+                target.rpmHigh(),
+                target.passes(),
+                target.passSeconds());
+    }
+
+    /**
      * The same wish for another power.
      *
-     * @param power power at the wheels, W
+     * @param power power at the wheels, for example {@code hp(780)}
      * @return the changed wish
      */
-    public Wish withWheelPower(double power) {
-        return new Wish(conditions, power, rpmLow, rpmHigh, passes, passSeconds);
+    public Wish withWheelPower(Amount power) {
+        return new Wish(conditions, power.si(), rpmLow, rpmHigh, passes, passSeconds);
+    }
+
+    /**
+     * The same wish under other conditions.
+     *
+     * @param named name of the place and weather in the build sheet
+     * @return the changed wish
+     */
+    public Wish under(String named) {
+        return new Wish(named, wheelPower, rpmLow, rpmHigh, passes, passSeconds);
     }
 
     private static void require(boolean good, String name, String value, String allowed) {
