@@ -1,7 +1,7 @@
 package org.shotledger.bottle;
 
 /** A model of what the bottle's contents do while something is taken out. */
-public sealed interface BottleModel permits EquilibriumBottle {
+public sealed interface BottleModel permits EquilibriumBottle, TwoNodeBottle {
     /**
      * Name for reports.
      *

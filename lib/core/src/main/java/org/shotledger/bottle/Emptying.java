@@ -117,4 +117,13 @@ public record Emptying(
     public History equilibrium() {
         return EquilibriumBottle.MODEL.run(this);
     }
+
+    /**
+     * Runs with the two-node model, which knows the boiling delay.
+     *
+     * @return what happened
+     */
+    public History twoNode() {
+        return TwoNodeBottle.MODEL.run(this);
+    }
 }

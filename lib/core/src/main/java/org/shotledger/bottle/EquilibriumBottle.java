@@ -1,14 +1,8 @@
 package org.shotledger.bottle;
 
-import java.util.ArrayList;
-import java.util.List;
-import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.ODEStateAndDerivative;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
-import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
-import org.hipparchus.ode.sampling.ODEStateInterpolator;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.fluid.StatePoint;
 
 /**
  * Liquid and vapour at one temperature: {@code dU/dt = -m h_out + Q}, {@code dM/dt = -m}, with a lumped shell.
@@ -22,6 +16,7 @@ public final class EquilibriumBottle implements BottleModel {
     public static final EquilibriumBottle MODEL = new EquilibriumBottle();
 
     private static final double RELATIVE_TOLERANCE = 1e-9;
+    private static final double LARGEST_ENERGY = 4.8e5;
 
     private EquilibriumBottle() {}
 
@@ -37,125 +32,24 @@ public final class EquilibriumBottle implements BottleModel {
 
     @Override
     public History run(Emptying emptying) {
-        return new Run(emptying).go();
+        return new Run(emptying).go(this);
     }
 
     /** One run; y = mass, internal energy, shell temperature. */
-    private static final class Run implements OrdinaryDifferentialEquation {
-        private static final double SMALLEST_SHARE = 1e-3;
-        private static final double LOWEST_PRESSURE = 2e5;
-        private static final double LARGEST_STEP_SHARE = 0.05;
-
-        private final Emptying task;
-        private final Bottle bottle;
-        private final Warmth warmth;
-        private final double wallCapacity;
-        private final List<Moment> moments = new ArrayList<>();
-        private final List<BottleEvent> events = new ArrayList<>();
-        private boolean uncovered;
-        private boolean heating;
-        private boolean belowLimit;
-        private double nextRow;
+    private static final class Run extends BottleRun {
+        private final StatePoint point = new StatePoint();
 
         Run(Emptying task) {
-            this.task = task;
-            bottle = task.charge().bottle();
-            warmth = task.warmth();
-            wallCapacity = bottle.wallMass() * bottle.wallSpecificHeat();
+            super(task);
+            uncovered = task.charge().liquidMass() <= 0;
         }
 
-        History go() {
+        @Override
+        double[] start() {
             Charge charge = task.charge();
-            uncovered = charge.liquidMass() <= 0;
-            heating = warmth.heaterPower() > 0 && charge.pressure() < warmth.heaterOff();
-            double[] y = {charge.mass(), charge.mass() * charge.state().internalEnergy(), charge.wallTemperature()};
-            double time = 0;
-            moments.add(moment(0, y));
-            nextRow = task.rows();
-            while (time < task.duration()) {
-                List<Crossing> crossings = crossings(y);
-                ODEStateAndDerivative end = leg(time, y, crossings);
-                time = end.getTime();
-                y = end.getPrimaryState();
-                Crossing hit = hit(crossings);
-                if (hit == null) {
-                    note(BottleEvent.Kind.TIME_UP, time, y);
-                    break;
-                }
-                note(hit.kind, time, y);
-                if (ends(hit.kind)) {
-                    break;
-                }
-            }
-            if (moments.get(moments.size() - 1).time() < time) {
-                moments.add(moment(time, y));
-            }
-            return new History(MODEL.title(), MODEL.expectedError(), moments, events);
-        }
-
-        private static Crossing hit(List<Crossing> crossings) {
-            for (Crossing crossing : crossings) {
-                if (crossing.happened) {
-                    return crossing;
-                }
-            }
-            return null;
-        }
-
-        private boolean ends(BottleEvent.Kind kind) {
-            switch (kind) {
-                case LIQUID_UNCOVERED -> uncovered = true;
-                case PRESSURE_BELOW -> belowLimit = true;
-                case THERMOSTAT -> heating = !heating;
-                default -> {
-                    return true;
-                }
-            }
-            return kind == BottleEvent.Kind.LIQUID_UNCOVERED && task.stopUncovered();
-        }
-
-        private List<Crossing> crossings(double[] y) {
-            List<Crossing> list = new ArrayList<>();
-            if (!uncovered) {
-                list.add(new Crossing(BottleEvent.Kind.LIQUID_UNCOVERED, true, this::liquidShare));
-            }
-            double limit = task.pressureLimit();
-            if (limit > 0 && !belowLimit && state(y).pressure() > limit) {
-                list.add(new Crossing(BottleEvent.Kind.PRESSURE_BELOW, true, s -> state(s).pressure() / limit - 1));
-            }
-            if (warmth.heaterPower() > 0) {
-                double level = heating ? warmth.heaterOff() : warmth.heaterOn();
-                list.add(new Crossing(BottleEvent.Kind.THERMOSTAT, !heating, s -> state(s).pressure() / level - 1));
-            }
-            double smallest = SMALLEST_SHARE * task.charge().mass();
-            list.add(new Crossing(
-                    BottleEvent.Kind.EMPTY,
-                    true,
-                    s -> Math.min(s[0] / smallest - 1, state(s).pressure() / LOWEST_PRESSURE - 1)));
-            return list;
-        }
-
-        private ODEStateAndDerivative leg(double time, double[] y, List<Crossing> crossings) {
-            double flow = task.draw().massFlow(time, outlet(state(y)));
-            double largest = Math.max(1e-6, Math.min(task.duration() / 10, LARGEST_STEP_SHARE * y[0] / flow));
-            double[] absolute = {1e-10 * y[0], 1e-10 * y[0] * 1e5, 1e-8};
-            double[] relative = {RELATIVE_TOLERANCE, RELATIVE_TOLERANCE, RELATIVE_TOLERANCE};
-            DormandPrince853Integrator integrator = new DormandPrince853Integrator(1e-9, largest, absolute, relative);
-            crossings.forEach(integrator::addEventDetector);
-            integrator.addStepHandler(this::rows);
-            return integrator.integrate(this, new ODEState(time, y), task.duration());
-        }
-
-        private void rows(ODEStateInterpolator step) {
-            double end = step.getCurrentState().getTime();
-            if (task.rows() == 0) {
-                moments.add(moment(end, step.getCurrentState().getPrimaryState()));
-                return;
-            }
-            while (nextRow <= end) {
-                moments.add(moment(nextRow, step.getInterpolatedState(nextRow).getPrimaryState()));
-                nextRow += task.rows();
-            }
+            return new double[] {
+                charge.mass(), charge.mass() * charge.state().internalEnergy(), charge.wallTemperature()
+            };
         }
 
         @Override
@@ -164,47 +58,72 @@ public final class EquilibriumBottle implements BottleModel {
         }
 
         @Override
+        double relativeTolerance() {
+            return RELATIVE_TOLERANCE;
+        }
+
+        @Override
+        double[] absoluteTolerance(double[] y) {
+            return new double[] {1e-10 * y[0], 1e-5 * y[0], 1e-8};
+        }
+
+        @Override
         public double[] computeDerivatives(double time, double[] y) {
-            FluidState state = state(y);
+            StatePoint state = at(y);
+            double temperature = state.temperature();
             FluidState outlet = outlet(state);
             double flow = task.draw().massFlow(time, outlet);
-            double heater = heating ? warmth.heaterPower() : 0;
-            double outside =
-                    heater + warmth.ambientCoefficient() * bottle.outerArea() * (warmth.ambientTemperature() - y[2]);
+            double outside = heatFromOutside(y[2]);
             if (wallCapacity == 0) {
                 // a shell without mass hands everything on
                 double toFluid = warmth.fluidCoefficient() > 0 ? outside : 0;
                 return new double[] {-flow, toFluid - flow * outlet.enthalpy(), 0};
             }
-            double toFluid = warmth.fluidCoefficient() * bottle.wallArea() * (y[2] - state.temperature());
+            // gas alone takes heat far more slowly than boiling liquid
+            double share = uncovered ? Warmth.GAS_SHARE : 1;
+            double toFluid = share * warmth.fluidCoefficient() * bottle.wallArea() * (y[2] - temperature);
             return new double[] {-flow, toFluid - flow * outlet.enthalpy(), (outside - toFluid) / wallCapacity};
         }
 
-        private FluidState state(double[] y) {
+        private StatePoint at(double[] y) {
             double mass = Math.max(y[0], 1e-6 * task.charge().mass());
-            return NitrousOxide.atDensityEnergy(mass / bottle.waterCapacity(), y[1] / mass);
+            // a trial step past the end of the liquid may overshoot; it is cut back to the event anyway
+            return point.densityEnergy(mass / bottle.waterCapacity(), Math.min(y[1] / mass, LARGEST_ENERGY));
+        }
+
+        @Override
+        FluidState outlet(double[] y) {
+            return outlet(at(y));
         }
 
         /**
          * What the siphon takes. Until the event is found the liquid's law is continued past the dew line, so that the
          * derivatives have no jump inside a step.
          */
-        private FluidState outlet(FluidState state) {
-            boolean dense = !state.isSaturated() && state.density() > NitrousOxide.CRITICAL_DENSITY;
-            if (dense || (uncovered && !state.isTwoPhase())) {
-                return state;
-            }
-            if (uncovered) {
-                return NitrousOxide.saturatedVapour(state.temperature());
+        private FluidState outlet(StatePoint state) {
+            boolean single = Double.isNaN(state.quality());
+            boolean dense = single && state.density() > NitrousOxide.CRITICAL_DENSITY;
+            if (dense || (uncovered && single)) {
+                return state.state();
             }
             double temperature = Math.min(state.temperature(), NitrousOxide.CRITICAL_TEMPERATURE);
-            return NitrousOxide.saturatedLiquid(temperature);
+            return uncovered ? NitrousOxide.saturatedVapour(temperature) : NitrousOxide.saturatedLiquid(temperature);
         }
 
-        /** Positive while there is liquid or the contents are denser than critical; falls through zero at the dew line. */
-        private double liquidShare(double[] y) {
-            FluidState state = state(y);
-            if (state.isSaturated()) {
+        @Override
+        double pressure(double[] y) {
+            return at(y).pressure();
+        }
+
+        @Override
+        double mass(double[] y) {
+            return y[0];
+        }
+
+        @Override
+        double liquidShare(double[] y) {
+            StatePoint state = at(y);
+            if (!Double.isNaN(state.quality())) {
                 return 1 - state.quality();
             }
             if (state.density() > NitrousOxide.CRITICAL_DENSITY) {
@@ -214,8 +133,14 @@ public final class EquilibriumBottle implements BottleModel {
             return Math.min(-1e-12, NitrousOxide.saturationTemperature(top) / state.temperature() - 1);
         }
 
-        private Moment moment(double time, double[] y) {
-            FluidState state = state(y);
+        @Override
+        Charge left(double[] y) {
+            return new Charge(bottle, y[0], at(y).state(), wallCapacity == 0 ? at(y).temperature() : y[2]);
+        }
+
+        @Override
+        Moment moment(double time, double[] y) {
+            FluidState state = at(y).state();
             Charge now = new Charge(bottle, y[0], state, y[2]);
             return new Moment(
                     time,
@@ -223,12 +148,8 @@ public final class EquilibriumBottle implements BottleModel {
                     state.pressure(),
                     now.liquidMass(),
                     now.vapourMass(),
-                    task.draw().massFlow(time, outlet(state)),
+                    task.draw().massFlow(time, outlet(y)),
                     wallCapacity == 0 ? state.temperature() : y[2]);
-        }
-
-        private void note(BottleEvent.Kind kind, double time, double[] y) {
-            events.add(new BottleEvent(kind, time, state(y).pressure(), y[0]));
         }
     }
 }

@@ -10,8 +10,9 @@ import java.util.Optional;
  * @param expectedError the model's known relative error in pressure
  * @param moments rows in order of time, the first at the start, the last at the end
  * @param events events in order of time
+ * @param left bottle and contents at the end, come to rest (one temperature)
  */
-public record History(String model, double expectedError, List<Moment> moments, List<BottleEvent> events) {
+public record History(String model, double expectedError, List<Moment> moments, List<BottleEvent> events, Charge left) {
     /**
      * Copies the lists.
      */

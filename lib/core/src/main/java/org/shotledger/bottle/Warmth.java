@@ -18,7 +18,10 @@ public record Warmth(
         double heaterOff,
         double heaterOn) {
     /** Coefficient between shell and boiling liquid fitted to the measured histories, W/(m2 K). */
-    public static final double USUAL_FLUID_COEFFICIENT = 300;
+    public static final double USUAL_FLUID_COEFFICIENT = 1000;
+
+    /** Coefficient of gas over that of boiling liquid (assumed: 30 against 1000 W/(m2 K)). */
+    static final double GAS_SHARE = 0.03;
 
     /**
      * Checks the values.
