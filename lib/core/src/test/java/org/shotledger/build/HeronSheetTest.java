@@ -28,7 +28,7 @@ class HeronSheetTest {
         assertEquals(3, build.target().passes());
         assertEquals(590 * HP, build.basePull().wheelPower(), 1e-6);
         assertEquals(15 * HP / Math.sqrt(3), build.basePull().uncertainty(), 1e-6, "band of JCGM 100, 4.3.7");
-        assertEquals(125e5, build.limits().peakPressure());
+        assertEquals(160e5, build.limits().peakPressure());
         assertEquals(900, build.limits().crankTorque());
         assertEquals(4.5359237, build.bottle().charge(), 1e-12);
         assertEquals(118_000, build.turbo().map().maximumRpm());
