@@ -55,9 +55,14 @@ public final class Kernel {
         iopub.status("starting", new JsonObject());
         daemon("heartbeat", () -> heartbeat(context));
         daemon("control", () -> control(control, iopub));
-        daemon("shell", () -> shell(shell, iopub, stdin, starting));
-        awaitEnd();
-        Display.install(null);
+        try (OutputRouter router = new OutputRouter((stream, text) -> iopub.stream(stream, text, new JsonObject()))) {
+            FrontEnd frontEnd = new FrontEnd(iopub, stdin, router);
+            System.setIn(new AskedInput(frontEnd));
+            Display.install(frontEnd);
+            daemon("shell", () -> shell(shell, iopub, router, frontEnd, starting));
+            awaitEnd();
+            Display.install(null);
+        }
         context.close();
     }
 
@@ -134,11 +139,12 @@ public final class Kernel {
         end.countDown();
     }
 
-    private void shell(Channel channel, IoPub iopub, Channel stdin, CompletableFuture<JavaSession> starting) {
-        OutputRouter router = new OutputRouter((stream, text) -> iopub.stream(stream, text, new JsonObject()));
-        FrontEnd frontEnd = new FrontEnd(iopub, stdin, router);
-        System.setIn(new AskedInput(frontEnd));
-        Display.install(frontEnd);
+    private void shell(
+            Channel channel,
+            IoPub iopub,
+            OutputRouter router,
+            FrontEnd frontEnd,
+            CompletableFuture<JavaSession> starting) {
         // the kernel describes itself while the session still starts
         Message pending = null;
         while (!starting.isDone() && pending == null) {
