@@ -1,0 +1,105 @@
+package org.shotledger.document;
+
+import com.openhtmltopdf.css.sheet.FontFaceRule;
+import com.openhtmltopdf.layout.SharedContext;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.svgsupport.PDFTranscoder.OpenHtmlFontResolver;
+import com.openhtmltopdf.util.XRLog;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.logging.Level;
+import org.apache.batik.bridge.DefaultFontFamilyResolver;
+import org.apache.batik.bridge.FontFace;
+import org.apache.batik.gvt.font.GVTFontFamily;
+
+/** Sets a page as PDF/A-2 with tags after PDF/UA, fonts embedded, and nothing fetched. */
+final class Pdf {
+    private static final String FAMILY = "Liberation Sans";
+
+    private Pdf() {}
+
+    static byte[] of(String html) {
+        quiet();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (BatikSVGDrawer drawings = new Drawings()) {
+            PdfRendererBuilder builder = new PdfRendererBuilder();
+            builder.useSVGDrawer(drawings);
+            builder.useExternalResourceAccessControl(
+                    (uri, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
+            builder.usePdfUaAccessibility(true);
+            builder.usePdfAConformance(PdfAConformance.PDFA_2_A);
+            builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
+            builder.withProducer("Shotledger");
+            font(builder, "Regular", 400, FontStyle.NORMAL);
+            font(builder, "Bold", 700, FontStyle.NORMAL);
+            font(builder, "Italic", 400, FontStyle.ITALIC);
+            builder.withHtmlContent(html, null);
+            builder.toStream(out);
+            builder.run();
+        } catch (IOException e) {
+            throw new UncheckedIOException("The document cannot be set as PDF.", e);
+        }
+        return out.toByteArray();
+    }
+
+    private static void font(PdfRendererBuilder builder, String face, int weight, FontStyle style) {
+        builder.useFont(() -> open(face), FAMILY, weight, style, true);
+    }
+
+    private static InputStream open(String face) {
+        InputStream in = Pdf.class.getResourceAsStream("/liberation/LiberationSans-" + face + ".ttf");
+        if (in == null) {
+            throw new IllegalStateException("The font LiberationSans-" + face
+                    + " is not on the class path; add the font library named in the notebook module's pom.");
+        }
+        return in;
+    }
+
+    /**
+     * Draws charts in the typeface they were laid out in. Charts register it with the JDK when they are drawn, so Batik's own
+     * resolver knows it; the one of the PDF library shrinks letters it was given by file.
+     */
+    private static final class Drawings extends BatikSVGDrawer {
+        @Override
+        public void importFontFaceRules(List<FontFaceRule> faces, SharedContext context) {
+            fontResolver = new Faces();
+        }
+    }
+
+    /** Asks Batik's resolver for every family. */
+    private static final class Faces extends OpenHtmlFontResolver {
+        @Override
+        public GVTFontFamily resolve(String family) {
+            return DefaultFontFamilyResolver.SINGLETON.resolve(family);
+        }
+
+        @Override
+        public GVTFontFamily resolve(String family, FontFace face) {
+            return DefaultFontFamilyResolver.SINGLETON.resolve(family, face);
+        }
+
+        @Override
+        public GVTFontFamily getFamilyThatCanDisplay(char letter) {
+            return DefaultFontFamilyResolver.SINGLETON.getFamilyThatCanDisplay(letter);
+        }
+
+        @Override
+        public GVTFontFamily getDefault() {
+            return DefaultFontFamilyResolver.SINGLETON.getDefault();
+        }
+    }
+
+    /** The renderer logs each CSS rule it does not know; the same rules serve browsers. */
+    private static void quiet() {
+        XRLog.listRegisteredLoggers().forEach(logger -> XRLog.setLevel(logger, Level.SEVERE));
+    }
+}
