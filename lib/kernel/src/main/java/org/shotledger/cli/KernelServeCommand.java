@@ -2,7 +2,6 @@ package org.shotledger.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import org.shotledger.kernel.ConnectionFile;
 import org.shotledger.kernel.Kernel;
@@ -23,7 +22,7 @@ final class KernelServeCommand implements Callable<Integer> {
 
     static int serve(Path connection) throws IOException, InterruptedException {
         ConnectionFile meeting = ConnectionFile.read(Folders.fromCommandLine(connection));
-        new Kernel(meeting, Sessions::open, Set.of()).serve();
+        new Kernel(meeting, Sessions::open, Sessions.VERBS).serve();
         return 0;
     }
 }

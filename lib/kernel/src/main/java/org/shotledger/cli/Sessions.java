@@ -1,6 +1,9 @@
 package org.shotledger.cli;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import org.shotledger.session.Session;
 import org.shotledger.snippet.JavaSession;
 import org.shotledger.snippet.SessionOptions;
 
@@ -15,9 +18,15 @@ final class Sessions {
             "import static java.lang.Math.*;",
             "import org.shotledger.display.*;");
 
+    /** The job's own verbs, which completion lists first. */
+    static final Set<String> VERBS =
+            Set.of("Build", "Budget", "Wish", "budget", "help", "units", "file", "why", "document");
+
     private Sessions() {}
 
     static JavaSession open() {
-        return new JavaSession(SessionOptions.of(IMPORTS));
+        List<String> imports = new ArrayList<>(IMPORTS);
+        Session.IMPORTS.forEach(name -> imports.add("import " + name + ";"));
+        return new JavaSession(SessionOptions.of(imports));
     }
 }
