@@ -9,12 +9,13 @@ import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
 /** Made-up numbers of a plausible size, to look at every kind of chart; they come from no engine. */
-final class Samples {
+public final class Samples {
     private static final double HP = 745.69987158227022;
 
     private Samples() {}
 
-    static List<ChartPicture> all(UnitSystem system) {
+    /** Every kind of chart. */
+    public static List<ChartPicture> all(UnitSystem system) {
         return List.of(
                 split().picture(system),
                 margins().picture(system),
@@ -28,7 +29,7 @@ final class Samples {
                 log().picture(system));
     }
 
-    static PowerSplit split() {
+    static PowerSplitChart split() {
         double[] rpm = steps(3000, 8000, 41);
         double[] boost = new double[rpm.length];
         double[] nitrous = new double[rpm.length];
@@ -37,11 +38,12 @@ final class Samples {
             boolean on = rpm[i] >= 5800 && rpm[i] <= 7800;
             nitrous[i] = on ? HP * (225 - 0.008 * (rpm[i] - 5800)) : 0;
         }
-        return new PowerSplit(rpm, boost, nitrous, 780 * HP, 5800, 7800);
+        return new PowerSplitChart(rpm, boost, nitrous, 780 * HP, 5800, 7800);
     }
 
-    static MarginBars margins() {
-        return new MarginBars(List.of(
+    /** Some limits. */
+    public static MarginChart margins() {
+        return new MarginChart(List.of(
                 limit("peak cylinder pressure", QuantityKind.ABSOLUTE_PRESSURE, 118e5, 125e5, Side.AT_MOST),
                 limit("torque at the crank", QuantityKind.TORQUE, 870, 900, Side.AT_MOST),
                 limit("rotor speed of the compressor", QuantityKind.ROTATION, 112_000, 118_000, Side.AT_MOST),
@@ -60,11 +62,11 @@ final class Samples {
                 name.replace(' ', '-'), name, kind, value, bound, side, 0.06, "stop", Standing.ASSUMED, 20_000);
     }
 
-    static FeedFlow flow() {
+    static FeedFlowChart flow() {
         double[] p = steps(45e5, 75e5, 31);
         double[] n2o = map(p, x -> 0.0362 * Math.sqrt(x / 62e5));
         double[] fuel = map(p, x -> 0.0071);
-        return new FeedFlow(
+        return new FeedFlowChart(
                 "Bottle pressure",
                 QuantityKind.ABSOLUTE_PRESSURE,
                 p,
@@ -76,27 +78,27 @@ final class Samples {
                 map(fuel, x -> 1.04 * x));
     }
 
-    static PassTrace pass() {
+    static PassChart pass() {
         double[] t = steps(0, 19, 96);
         double[] p = map(t, x -> x < 4 ? 62e5 : 62e5 - 0.62e5 * (x - 4));
         double[] power = map(t, x -> HP * (x < 4 ? 300 + 60 * x : 760 - 20 * Math.abs(Math.sin(1.1 * x))));
-        return new PassTrace(t, p, power, 52e5, 18.2);
+        return new PassChart(t, p, power, 52e5, 18.2);
     }
 
-    static CompressorMap compressor() {
-        List<CompressorMap.SpeedLine> lines = new ArrayList<>();
+    static CompressorMapChart compressor() {
+        List<CompressorMapChart.SpeedLine> lines = new ArrayList<>();
         for (double speed : new double[] {60e3, 75e3, 90e3, 100e3, 110e3, 118e3}) {
             double k = speed / 118e3;
             double[] flow = steps(0.06 + 0.2 * k * k, 0.16 + 0.46 * k, 15);
             double surge = flow[0];
             double width = flow[14] - flow[0];
-            lines.add(new CompressorMap.SpeedLine(
+            lines.add(new CompressorMapChart.SpeedLine(
                     speed, flow, map(flow, w -> 1 + 2.6 * k * k * (1 - 0.35 * Math.pow((w - surge) / width, 3)))));
         }
         double[] surgeFlow = lines.stream().mapToDouble(l -> l.flow()[0]).toArray();
         double[] surgeRatio = lines.stream().mapToDouble(l -> l.ratio()[0]).toArray();
         double[] rpm = steps(3000, 8000, 11);
-        return new CompressorMap(
+        return new CompressorMapChart(
                 lines,
                 surgeFlow,
                 surgeRatio,
@@ -105,7 +107,7 @@ final class Samples {
                 rpm);
     }
 
-    static DriftMap drift() {
+    static DriftMapChart drift() {
         double[] x = steps(45e5, 80e5, 36);
         double[] y = steps(2.0e5, 5.0e5, 31);
         double[][] lambda = new double[y.length][x.length];
@@ -116,26 +118,27 @@ final class Samples {
                 safe[j][i] = lambda[j][i] > 0.68 && lambda[j][i] < 0.86 && x[i] < 76e5;
             }
         }
-        return new DriftMap(x, y, lambda, safe, new double[] {0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95}, 62e5, 3.5e5);
+        return new DriftMapChart(x, y, lambda, safe, new double[] {0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95}, 62e5, 3.5e5);
     }
 
-    static TradeOff tradeOff() {
-        List<TradeOff.Choice> choices = new ArrayList<>();
+    static TradeOffChart tradeOff() {
+        List<TradeOffChart.Choice> choices = new ArrayList<>();
         java.util.Random random = new java.util.Random(7);
         for (int i = 0; i < 120; i++) {
             double x = 0.1 + 0.35 * random.nextDouble();
             double y = 0.30 * x * (0.6 + random.nextDouble());
-            choices.add(new TradeOff.Choice("", x, y, x < 0.2 ? TradeOff.Place.REJECTED : TradeOff.Place.BETTERED));
+            choices.add(new TradeOffChart.Choice(
+                    "", x, y, x < 0.2 ? TradeOffChart.Place.REJECTED : TradeOffChart.Place.BETTERED));
         }
         double[] front = {0.22, 0.26, 0.31, 0.37, 0.44};
         for (double x : front) {
-            choices.add(new TradeOff.Choice(
+            choices.add(new TradeOffChart.Choice(
                     "jets " + Math.round(200 * x) + "/" + Math.round(100 * x),
                     x,
                     0.2 * Math.sqrt(x),
-                    x == 0.31 ? TradeOff.Place.RECOMMENDED : TradeOff.Place.FRONT));
+                    x == 0.31 ? TradeOffChart.Place.RECOMMENDED : TradeOffChart.Place.FRONT));
         }
-        return new TradeOff(
+        return new TradeOffChart(
                 "Share of power from nitrous oxide",
                 QuantityKind.FRACTION,
                 "Least margin of all limits",
@@ -143,25 +146,27 @@ final class Samples {
                 choices);
     }
 
-    static Tornado tornado() {
-        return new Tornado(
+    static TornadoChart tornado() {
+        return new TornadoChart(
                 "Power at the wheels",
                 QuantityKind.POWER,
                 780 * HP,
                 List.of(
-                        new Tornado.Input("discharge coefficient of the nitrous jet, 0.75 to 0.85", 762 * HP, 799 * HP),
-                        new Tornado.Input("bottle temperature, 20 \u00b0C to 32 \u00b0C", 758 * HP, 795 * HP),
-                        new Tornado.Input("volumetric efficiency, \u22122 % to +2 %", 768 * HP, 792 * HP),
-                        new Tornado.Input("driveline loss, 16 % to 12 %", 762 * HP, 798 * HP),
-                        new Tornado.Input("ethanol content of the fuel, 70 % to 82 %", 783 * HP, 777 * HP)));
+                        new TornadoChart.Input(
+                                "discharge coefficient of the nitrous jet, 0.75 to 0.85", 762 * HP, 799 * HP),
+                        new TornadoChart.Input("bottle temperature, 20 \u00b0C to 32 \u00b0C", 758 * HP, 795 * HP),
+                        new TornadoChart.Input("volumetric efficiency, \u22122 % to +2 %", 768 * HP, 792 * HP),
+                        new TornadoChart.Input("driveline loss, 16 % to 12 %", 762 * HP, 798 * HP),
+                        new TornadoChart.Input("ethanol content of the fuel, 70 % to 82 %", 783 * HP, 777 * HP)));
     }
 
-    static CylinderPressure cylinder() {
+    static CylinderPressureChart cylinder() {
         double[] a = steps(-60, 120, 181);
-        return new CylinderPressure(a, map(a, x -> pressure(x, 88e5, 15)), map(a, x -> pressure(x, 117e5, 13)), 125e5);
+        return new CylinderPressureChart(
+                a, map(a, x -> pressure(x, 88e5, 15)), map(a, x -> pressure(x, 117e5, 13)), 125e5);
     }
 
-    static LogOverlay log() {
+    static LogOverlayChart log() {
         double[] t = steps(0, 16, 161);
         java.util.Random random = new java.util.Random(11);
         double[] plan = map(t, x -> 62e5 - 0.60e5 * x);
@@ -170,7 +175,7 @@ final class Samples {
         for (int i = 70; i < 85; i++) {
             logged[i] = Double.NaN;
         }
-        return new LogOverlay("Bottle pressure", QuantityKind.ABSOLUTE_PRESSURE, t, logged, plan, fitted);
+        return new LogOverlayChart("Bottle pressure", QuantityKind.ABSOLUTE_PRESSURE, t, logged, plan, fitted);
     }
 
     private static double pressure(double angle, double peak, double at) {

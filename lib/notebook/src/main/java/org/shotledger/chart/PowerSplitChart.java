@@ -14,7 +14,7 @@ import org.shotledger.units.UnitSystem;
  * @param to highest speed at which nitrous oxide may flow, rev/min
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
-public record PowerSplit(double[] rpm, double[] boost, double[] nitrous, double target, double from, double to) {
+public record PowerSplitChart(double[] rpm, double[] boost, double[] nitrous, double target, double from, double to) {
 
     /**
      * Draws the split: boost below, nitrous oxide on top of it, the sum as a black line, the target across.

@@ -15,7 +15,7 @@ import org.shotledger.units.UnitSystem;
  * @param operatingRpm engine speed at each point of the operating line, rev/min
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
-public record CompressorMap(
+public record CompressorMapChart(
         List<SpeedLine> speedLines,
         double[] surgeFlow,
         double[] surgeRatio,
@@ -34,7 +34,7 @@ public record CompressorMap(
 
     /** Copies the list of lines. */
     @SuppressWarnings("doclint:missing")
-    public CompressorMap {
+    public CompressorMapChart {
         speedLines = List.copyOf(speedLines);
     }
 

@@ -15,7 +15,7 @@ import org.shotledger.units.UnitSystem;
  * @param yKind its kind
  * @param choices the combinations
  */
-public record TradeOff(String xName, QuantityKind xKind, String yName, QuantityKind yKind, List<Choice> choices) {
+public record TradeOffChart(String xName, QuantityKind xKind, String yName, QuantityKind yKind, List<Choice> choices) {
 
     /**
      * One combination.
@@ -41,7 +41,7 @@ public record TradeOff(String xName, QuantityKind xKind, String yName, QuantityK
 
     /** Copies the list of combinations. */
     @SuppressWarnings("doclint:missing")
-    public TradeOff {
+    public TradeOffChart {
         choices = List.copyOf(choices);
     }
 

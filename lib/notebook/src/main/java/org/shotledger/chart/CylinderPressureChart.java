@@ -13,7 +13,7 @@ import org.shotledger.units.UnitSystem;
  * @param allowed greatest pressure the builder allows, Pa absolute
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
-public record CylinderPressure(double[] angle, double[] boost, double[] together, double allowed) {
+public record CylinderPressureChart(double[] angle, double[] boost, double[] together, double allowed) {
 
     /**
      * Draws both curves under the limit.

@@ -12,7 +12,7 @@ import org.shotledger.units.UnitSystem;
  *
  * @param limits the limits, in the order in which they are to be read
  */
-public record MarginBars(List<Limit> limits) {
+public record MarginChart(List<Limit> limits) {
     private static final double SHOWN_AT_MOST = 1.0;
     private static final double SHOWN_AT_LEAST = -0.5;
 
@@ -22,7 +22,7 @@ public record MarginBars(List<Limit> limits) {
      * @throws IllegalArgumentException when there is no limit
      */
     @SuppressWarnings("doclint:missing")
-    public MarginBars {
+    public MarginChart {
         limits = List.copyOf(limits);
         if (limits.isEmpty()) {
             throw new IllegalArgumentException("There is no limit to draw; give at least one.");

@@ -15,7 +15,7 @@ import org.shotledger.units.UnitSystem;
  * @param liquidEnds time at which the siphon draws vapour, s; not-a-number when liquid lasts
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
-public record PassTrace(
+public record PassChart(
         double[] time, double[] bottlePressure, double[] power, double leastPressure, double liquidEnds) {
 
     /**

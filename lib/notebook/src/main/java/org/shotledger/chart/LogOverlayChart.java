@@ -14,7 +14,7 @@ import org.shotledger.units.UnitSystem;
  * @param updated values after the plan was fitted to the log, SI; empty when it was not
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
-public record LogOverlay(
+public record LogOverlayChart(
         String channel, QuantityKind kind, double[] time, double[] logged, double[] planned, double[] updated) {
 
     /**

@@ -18,7 +18,7 @@ import org.shotledger.units.UnitSystem;
  * @param fuelHigh greatest fuel flow within the tolerances, kg/s
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
-public record FeedFlow(
+public record FeedFlowChart(
         String what,
         QuantityKind kind,
         double[] at,

@@ -17,7 +17,7 @@ import org.shotledger.units.UnitSystem;
  * @param setFuelPressure the fuel pressure of the plan, Pa gauge
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
-public record DriftMap(
+public record DriftMapChart(
         double[] bottlePressure,
         double[] fuelPressure,
         double[][] lambda,

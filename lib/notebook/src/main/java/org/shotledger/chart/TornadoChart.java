@@ -13,7 +13,7 @@ import org.shotledger.units.UnitSystem;
  * @param base the result with all inputs as expected, SI
  * @param inputs the inputs
  */
-public record Tornado(String result, QuantityKind kind, double base, List<Input> inputs) {
+public record TornadoChart(String result, QuantityKind kind, double base, List<Input> inputs) {
 
     /**
      * One input.
@@ -39,7 +39,7 @@ public record Tornado(String result, QuantityKind kind, double base, List<Input>
      * @throws IllegalArgumentException when there is no input
      */
     @SuppressWarnings("doclint:missing")
-    public Tornado {
+    public TornadoChart {
         if (inputs.isEmpty()) {
             throw new IllegalArgumentException("There is no input to draw; give at least one.");
         }

@@ -1,0 +1,207 @@
+package org.shotledger.document;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.shotledger.budget.Entry;
+import org.shotledger.budget.Ledger;
+import org.shotledger.budget.Verdict;
+import org.shotledger.chart.ChartPicture;
+import org.shotledger.table.Listing;
+
+/**
+ * What a customer document says. Sections without content are left out, except the cautions, which every document has.
+ *
+ * @param title the title
+ * @param customer for whom it is made; may be empty
+ * @param author who made it; may be empty
+ * @param notice a notice under the title, for example that the data are invented; may be empty
+ * @param verdict the verdict on the recommended plan
+ * @param summary the recommendation in one or two sentences
+ * @param sections the blocks of each section
+ * @param signatures roles that sign, for example {@code "engine builder"}
+ * @param revisions the revisions, the newest first
+ */
+public record DocumentContent(
+        String title,
+        String customer,
+        String author,
+        String notice,
+        Verdict verdict,
+        String summary,
+        Map<Section, List<Block>> sections,
+        List<String> signatures,
+        List<Revision> revisions) {
+
+    /** Copies what could change. */
+    public DocumentContent {
+        Map<Section, List<Block>> copy = new EnumMap<>(Section.class);
+        sections.forEach((section, blocks) -> copy.put(section, List.copyOf(blocks)));
+        sections = java.util.Collections.unmodifiableMap(copy);
+        signatures = List.copyOf(signatures);
+        revisions = List.copyOf(revisions);
+    }
+
+    /**
+     * Begins a document.
+     *
+     * @param title the title
+     * @param verdict the verdict on the recommended plan
+     * @param summary the recommendation in one or two sentences
+     * @return a builder
+     * @throws IllegalArgumentException when title or summary is blank
+     */
+    public static Builder titled(String title, Verdict verdict, String summary) {
+        if (title.isBlank() || summary.isBlank()) {
+            throw new IllegalArgumentException("The document lacks a title or a recommendation; give both.");
+        }
+        return new Builder(title, verdict, summary);
+    }
+
+    /** Collects the content. */
+    public static final class Builder {
+        private final String title;
+        private final Verdict verdict;
+        private final String summary;
+        private final Map<Section, List<Block>> sections = new EnumMap<>(Section.class);
+        private final List<String> signatures = new ArrayList<>();
+        private final List<Revision> revisions = new ArrayList<>();
+        private String customer = "";
+        private String author = "";
+        private String notice = "";
+
+        private Builder(String title, Verdict verdict, String summary) {
+            this.title = title;
+            this.verdict = verdict;
+            this.summary = summary;
+        }
+
+        /**
+         * Says for whom and by whom the document is made.
+         *
+         * @param forWhom the customer
+         * @param byWhom the author
+         * @return this builder
+         */
+        public Builder between(String forWhom, String byWhom) {
+            customer = forWhom;
+            author = byWhom;
+            return this;
+        }
+
+        /**
+         * Puts a notice under the title.
+         *
+         * @param words for example that the data are invented
+         * @return this builder
+         */
+        public Builder notice(String words) {
+            notice = words;
+            return this;
+        }
+
+        /**
+         * Adds a paragraph.
+         *
+         * @param section where
+         * @param words plain text
+         * @return this builder
+         */
+        public Builder say(Section section, String words) {
+            return add(section, new Block.Paragraph(words));
+        }
+
+        /**
+         * Adds a list of points.
+         *
+         * @param section where
+         * @param points plain text, one sentence or two each
+         * @return this builder
+         */
+        public Builder points(Section section, List<String> points) {
+            return points.isEmpty() ? this : add(section, new Block.Points(points));
+        }
+
+        /**
+         * Adds a table.
+         *
+         * @param section where
+         * @param listing the table; one without rows is left out
+         * @return this builder
+         */
+        public Builder rows(Section section, Listing listing) {
+            return listing.isEmpty() ? this : add(section, new Block.Rows(listing));
+        }
+
+        /**
+         * Adds a chart.
+         *
+         * @param section where
+         * @param chart the picture
+         * @return this builder
+         */
+        public Builder picture(Section section, ChartPicture chart) {
+            return add(section, new Block.Picture(chart));
+        }
+
+        /**
+         * Adds the reasoning in full, and the list of its sources.
+         *
+         * @param ledger the ledger
+         * @param listing the ledger as a table
+         * @return this builder
+         */
+        public Builder reasoning(Ledger ledger, Listing listing) {
+            rows(Section.REASONING, listing);
+            Set<String> sources = new LinkedHashSet<>();
+            for (Entry entry : ledger.entries()) {
+                if (!entry.source().isBlank()) {
+                    sources.add(entry.source());
+                }
+            }
+            return points(Section.SOURCES, List.copyOf(sources));
+        }
+
+        /**
+         * Adds lines to sign on.
+         *
+         * @param roles who signs, for example {@code "engine builder"}
+         * @return this builder
+         */
+        public Builder signedBy(String... roles) {
+            signatures.addAll(List.of(roles));
+            return this;
+        }
+
+        /**
+         * Adds a revision, the newest first.
+         *
+         * @param revision the revision
+         * @return this builder
+         */
+        public Builder revision(Revision revision) {
+            revisions.add(revision);
+            return this;
+        }
+
+        /**
+         * Finishes the content.
+         *
+         * @return the content, with the usual cautions at its end
+         */
+        public DocumentContent build() {
+            Map<Section, List<Block>> whole = new EnumMap<>(Section.class);
+            sections.forEach((section, blocks) -> whole.put(section, new ArrayList<>(blocks)));
+            whole.computeIfAbsent(Section.CAUTIONS, s -> new ArrayList<>()).add(new Block.Points(Cautions.usual()));
+            return new DocumentContent(title, customer, author, notice, verdict, summary, whole, signatures, revisions);
+        }
+
+        private Builder add(Section section, Block block) {
+            sections.computeIfAbsent(section, s -> new ArrayList<>()).add(block);
+            return this;
+        }
+    }
+}

@@ -1,0 +1,11 @@
+/**
+ * The customer document: one page of HTML that needs neither network nor script, and a PDF of the same.
+ *
+ * <p>A {@link org.shotledger.document.DocumentContent} holds what is said, in the order of {@link
+ * org.shotledger.document.Section}; a {@link org.shotledger.document.CustomerDocument} sets it through one template. Text
+ * that comes from the user is escaped by the template engine.
+ *
+ * <p>Allowed imports: {@code units}, {@code budget}, {@code display}, {@code table}, {@code chart}, FreeMarker,
+ * openhtmltopdf, the JDK.
+ */
+package org.shotledger.document;

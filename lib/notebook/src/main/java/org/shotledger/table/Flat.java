@@ -1,0 +1,59 @@
+package org.shotledger.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shotledger.units.UnitSystem;
+
+/** A listing spread over the unit systems shown: plain strings, ready to be set. */
+record Flat(List<Head> heads, List<List<Value>> rows) {
+
+    /** A column as it is printed. */
+    record Head(String words, boolean figures) {}
+
+    /** A cell as it is printed. */
+    record Value(String words, Cell cell) {}
+
+    static Flat of(Listing listing) {
+        List<UnitSystem> systems = listing.shown().systems();
+        List<Head> heads = new ArrayList<>();
+        for (Column column : listing.columns()) {
+            for (UnitSystem system : spread(column, systems)) {
+                heads.add(new Head(column.header(system), column.figures()));
+            }
+        }
+        List<List<Value>> rows = new ArrayList<>();
+        for (List<Cell> row : listing.rows()) {
+            List<Value> flat = new ArrayList<>();
+            for (int i = 0; i < row.size(); i++) {
+                for (UnitSystem system : spread(listing.columns().get(i), systems)) {
+                    flat.add(new Value(words(row.get(i), listing.columns().get(i), system, systems), row.get(i)));
+                }
+            }
+            rows.add(flat);
+        }
+        return new Flat(heads, rows);
+    }
+
+    /** A column of one kind takes one place for each system, unless both show the same. */
+    static List<UnitSystem> spread(Column column, List<UnitSystem> systems) {
+        boolean same = column.kind() == null
+                || column.kind().unit(systems.get(0)).equals(column.kind().unit(systems.get(systems.size() - 1)));
+        return same ? systems.subList(0, 1) : systems;
+    }
+
+    private static String words(Cell cell, Column column, UnitSystem system, List<UnitSystem> systems) {
+        if (cell instanceof Cell.Text text) {
+            return text.words();
+        }
+        if (cell instanceof Cell.Judged judged) {
+            return judged.words();
+        }
+        Cell.Figure figure = (Cell.Figure) cell;
+        if (column.kind() != null) {
+            return figure.kind().number(figure.value(), system);
+        }
+        String first = figure.full(systems.get(0));
+        String second = figure.full(systems.get(systems.size() - 1));
+        return first.equals(second) ? first : first + " (" + second + ")";
+    }
+}

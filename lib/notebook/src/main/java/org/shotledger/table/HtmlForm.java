@@ -1,0 +1,50 @@
+package org.shotledger.table;
+
+import java.util.List;
+import org.shotledger.display.Display;
+
+/** A listing as an HTML table: a caption, header cells with their scope, everything escaped. */
+final class HtmlForm {
+    private HtmlForm() {}
+
+    static String of(Listing listing) {
+        Flat flat = Flat.of(listing);
+        StringBuilder out = new StringBuilder("<table class=\"listing\"><caption>")
+                .append(Display.escapeHtml(listing.caption()))
+                .append("</caption><thead><tr>");
+        for (Flat.Head head : flat.heads()) {
+            out.append("<th scope=\"col\"")
+                    .append(align(head.figures()))
+                    .append('>')
+                    .append(Display.escapeHtml(head.words()))
+                    .append("</th>");
+        }
+        out.append("</tr></thead><tbody>");
+        for (List<Flat.Value> row : flat.rows()) {
+            out.append("<tr>");
+            for (int i = 0; i < row.size(); i++) {
+                cell(out, row.get(i), flat.heads().get(i).figures(), i == 0);
+            }
+            out.append("</tr>");
+        }
+        return out.append("</tbody></table>").toString();
+    }
+
+    private static void cell(StringBuilder out, Flat.Value value, boolean figures, boolean first) {
+        out.append(first ? "<th scope=\"row\"" : "<td").append(align(figures)).append('>');
+        if (value.cell() instanceof Cell.Judged judged) {
+            out.append("<span class=\"verdict ")
+                    .append(judged.verdict().word())
+                    .append("\">")
+                    .append(value.words())
+                    .append("</span>");
+        } else {
+            out.append(Display.escapeHtml(value.words()));
+        }
+        out.append(first ? "</th>" : "</td>");
+    }
+
+    private static String align(boolean figures) {
+        return figures ? " style=\"text-align:right\"" : " style=\"text-align:left\"";
+    }
+}
