@@ -100,7 +100,7 @@ public final class CustomerDocument implements Displayable, HasVerdict {
     }
 
     private static Path put(Path file, byte[] bytes) throws IOException {
-        Path part = Files.createTempFile(file.toAbsolutePath().getParent(), ".part", null);
+        Path part = file.resolveSibling("." + file.getFileName() + ".part");
         try {
             Files.write(part, bytes);
             return Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);

@@ -5,11 +5,17 @@ import org.shotledger.display.Display;
 
 /** A listing as an HTML table: a caption, header cells with their scope, everything escaped. */
 final class HtmlForm {
+    /** A table of no more rows is kept on one page. */
+    private static final int SHORT = 14;
+
     private HtmlForm() {}
 
     static String of(Listing listing) {
         Flat flat = Flat.of(listing);
-        StringBuilder out = new StringBuilder("<table class=\"listing\"><caption>")
+        StringBuilder out = new StringBuilder(
+                        flat.rows().size() > SHORT
+                                ? "<table class=\"listing\"><caption>"
+                                : "<table class=\"listing short\"><caption>")
                 .append(Display.escapeHtml(listing.caption()))
                 .append("</caption><thead><tr>");
         for (Flat.Head head : flat.heads()) {
@@ -38,6 +44,12 @@ final class HtmlForm {
                     .append("\">")
                     .append(value.words())
                     .append("</span>");
+        } else if (value.cell() instanceof Cell.Figure) {
+            for (String part : value.words().split(" (?=\\()", -1)) {
+                out.append("<span style=\"white-space:nowrap\">")
+                        .append(Display.escapeHtml(part))
+                        .append("</span> ");
+            }
         } else {
             out.append(Display.escapeHtml(value.words()));
         }

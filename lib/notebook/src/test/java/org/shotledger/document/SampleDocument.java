@@ -40,13 +40,17 @@ public final class SampleDocument {
                 .between(NASTY, "the test tree")
                 .notice("Made-up data, no real car or part.")
                 .say(Section.WISH, "780 hp at the wheels between 5,800 and 7,800 rpm, three passes on one bottle.")
-                .say(Section.RECOMMENDATION, "Fit the jets of the first row, start two steps smaller, and prove each step.")
+                .say(
+                        Section.RECOMMENDATION,
+                        "Fit the jets of the first row, start two steps smaller, and prove each step.")
                 .picture(Section.SPLIT, charts.get(0))
                 .rows(Section.JETS, jets())
                 .picture(Section.JETS, charts.get(2))
                 .picture(Section.MARGINS, charts.get(1))
                 .rows(Section.MARGINS, limits())
-                .points(Section.RISKS, List.of("Fuel filter blocked: lambda rises to 0.98; cut by fuel pressure in 60 ms.", NASTY))
+                .points(
+                        Section.RISKS,
+                        List.of("Fuel filter blocked: lambda rises to 0.98; cut by fuel pressure in 60 ms.", NASTY))
                 .rows(Section.STEP_UP, steps())
                 .picture(Section.BOTTLE, charts.get(3))
                 .say(Section.WIRING, "One more output is needed than the controller has left.")
@@ -139,5 +143,4 @@ public final class SampleDocument {
         }
         return Ledger.of(entries);
     }
-
 }

@@ -1,0 +1,76 @@
+package org.shotledger.session;
+
+import java.util.List;
+import org.shotledger.display.Display;
+import org.shotledger.display.Displayable;
+
+/** A page of help: what can be typed, and what it gives. */
+public final class Help implements Displayable {
+    private static final List<Topic> TOPICS = List.of(
+            new Topic(
+                    "Load a build and budget it",
+                    "var build = Build.load(file(\"data/heron/build.yaml\"));\nvar budget = Budget.plan(build);",
+                    "the split, the jets and the limits; type budget in a cell to see them"),
+            new Topic(
+                    "Look at one part",
+                    "budget.split()\nbudget.jets()\nbudget.limits()\nbudget.bottle()\nbudget.boostAlone()",
+                    "each shows itself as a table, with a chart where that says more"),
+            new Topic(
+                    "Ask why",
+                    "why(budget, \"nitrous-flow\")",
+                    "the figure, its equation and source, and everything it rests on, down to the inputs"),
+            new Topic(
+                    "Write quantities",
+                    "psi(950)\nhp(780)\nthou(62)\ndegF(88)\nlbPerMin(5)",
+                    "a quantity with its unit"),
+            new Topic(
+                    "Choose the units shown",
+                    "units(Shown.SI)",
+                    "from now on results are shown so; Shown.BOTH puts US and SI side by side"),
+            new Topic(
+                    "Draw and go on",
+                    "Charts.of(budget.split(), UnitSystem.US).chart()\nTables.of(budget.limits()).in(Shown.SI).table()",
+                    "the XChart object and the tablesaw table behind what you see"),
+            new Topic(
+                    "Write the customer's document",
+                    "document(budget).write(Path.of(\"out\"), \"plan\", Paper.A4)",
+                    "one HTML page and a PDF of the same"));
+    private static final String CAUTION =
+            "Every figure is an estimate: prove it in small steps, from the smallest jets upward.";
+
+    private Help() {}
+
+    /** What can be typed, and what it gives. */
+    private record Topic(String purpose, String code, String gives) {}
+
+    static Help page() {
+        return new Help();
+    }
+
+    @Override
+    public String toText() {
+        StringBuilder out = new StringBuilder();
+        for (Topic topic : TOPICS) {
+            out.append(topic.purpose).append('\n');
+            topic.code.lines().forEach(line -> out.append("    ").append(line).append('\n'));
+            out.append("  gives ").append(topic.gives).append("\n\n");
+        }
+        return out.append(CAUTION).toString();
+    }
+
+    @Override
+    public String toHtml() {
+        StringBuilder out = new StringBuilder("<dl>");
+        for (Topic topic : TOPICS) {
+            out.append("<dt>").append(Display.escapeHtml(topic.purpose)).append("</dt><dd><pre>");
+            out.append(Display.escapeHtml(topic.code)).append("</pre>gives ");
+            out.append(Display.escapeHtml(topic.gives)).append("</dd>");
+        }
+        return out.append("</dl><p>").append(CAUTION).append("</p>").toString();
+    }
+
+    @Override
+    public String toString() {
+        return toText();
+    }
+}

@@ -1,0 +1,151 @@
+package org.shotledger.document;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import nu.validator.client.EmbeddedValidator;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.shotledger.budget.Verdict;
+
+class CustomerDocumentTest {
+    private static final CustomerDocument DOCUMENT = CustomerDocument.of(SampleDocument.content());
+    private static String html;
+    private static byte[] pdf;
+
+    @BeforeAll
+    static void set() {
+        html = DOCUMENT.html();
+        pdf = DOCUMENT.pdf(Paper.LETTER);
+    }
+
+    @Test
+    void thePageIsValidHtml() throws Exception {
+        EmbeddedValidator validator = new EmbeddedValidator();
+        validator.setOutputFormat(EmbeddedValidator.OutputFormat.TEXT);
+        String found = validator.validate(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)));
+        List<String> errors = new ArrayList<>();
+        found.lines().filter(line -> line.contains("error")).forEach(errors::add);
+        assertEquals(List.of(), errors, found);
+    }
+
+    @Test
+    void thePageNeedsNeitherNetworkNorScript() {
+        Matcher links = Pattern.compile("(src|href|url|@import)\\s*[=(]?\\s*[\"'(]([^\"')]*)")
+                .matcher(html);
+        while (links.find()) {
+            assertTrue(links.group(2).startsWith("#"), links.group());
+        }
+        assertFalse(html.contains("<script"), "a script");
+    }
+
+    @Test
+    void whatTheUserWroteIsEscaped() {
+        assertTrue(html.contains("&lt;script&gt;alert(&#39;x&#39;)&lt;/script&gt; &amp;"), "not escaped");
+    }
+
+    @Test
+    void sectionsStandInTheOrderOfReading() {
+        int last = -1;
+        for (Section section : Section.values()) {
+            int at = html.indexOf("<section id=\"" + section.anchor() + "\"");
+            assertTrue(at > last, section.heading());
+            last = at;
+        }
+    }
+
+    @Test
+    void sectionsWithoutContentAreLeftOutButCautionsStay() {
+        var content = DocumentContent.titled("t", Verdict.HOLDS, "s")
+                .say(Section.WISH, "w")
+                .build();
+        String page = CustomerDocument.of(content).html();
+        assertEquals(
+                List.of("wish", "cautions"),
+                Pattern.compile("<section id=\"([a-z-]+)\"")
+                        .matcher(page)
+                        .results()
+                        .map(match -> match.group(1))
+                        .toList());
+    }
+
+    @Test
+    void everyChartHasWordsForThoseWhoCannotSeeIt() {
+        int charts = html.split("<svg ", -1).length - 1;
+        assertEquals(charts, html.split("<figcaption>[^<]", -1).length - 1);
+        assertEquals(4, charts);
+    }
+
+    @Test
+    void thePdfHasTheTextAndTheSectionsAndEveryFontEmbedded() throws Exception {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            String text = new PDFTextStripper().getText(document);
+            for (Section section : Section.values()) {
+                assertTrue(text.contains(section.heading()), section.heading());
+            }
+            assertTrue(text.contains("<script>alert('x')</script>"), "user text");
+            for (PDPage page : document.getPages()) {
+                for (var name : page.getResources().getFontNames()) {
+                    PDFont font = page.getResources().getFont(name);
+                    assertTrue(font.isEmbedded(), font.getName());
+                }
+            }
+        }
+    }
+
+    @Test
+    void thePdfIsTaggedAndNamesItsLanguageAndItsStandard() throws Exception {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            var catalog = document.getDocumentCatalog();
+            assertTrue(catalog.getMarkInfo().isMarked());
+            assertEquals("en", catalog.getLanguage());
+            assertEquals(612, document.getPage(0).getMediaBox().getWidth(), 0.5, "Letter is 8.5 in wide, 612 points");
+            ByteArrayOutputStream xmp = new ByteArrayOutputStream();
+            catalog.getMetadata().exportXMPMetadata().transferTo(xmp);
+            assertTrue(xmp.toString(StandardCharsets.UTF_8).contains("pdfaid:part"), "no PDF/A mark");
+        }
+    }
+
+    @Test
+    void bothFilesAreWrittenAndNothingElseIsLeft(@TempDir Path folder) throws Exception {
+        var small = DocumentContent.titled("t", Verdict.HOLDS, "s").build();
+        CustomerDocument.of(small).write(folder.resolve("out"), "plan", Paper.A4);
+        try (var files = Files.list(folder.resolve("out"))) {
+            assertEquals(
+                    List.of("plan.html", "plan.pdf"),
+                    files.map(file -> file.getFileName().toString()).sorted().toList());
+        }
+    }
+
+    @Test
+    void theVerdictFitsOneLine() {
+        assertEquals(
+                "tight: Jets 62 and 31 reach the wish with every limit kept; the injectors leave the least room.",
+                DOCUMENT.verdictLine());
+    }
+
+    @Test
+    void aDocumentWithoutARecommendationIsRefused() {
+        assertEquals(
+                "The document lacks a title or a recommendation; give both.",
+                assertThrows(IllegalArgumentException.class, () -> DocumentContent.titled("t", Verdict.HOLDS, " "))
+                        .getMessage());
+    }
+}
