@@ -7,20 +7,19 @@ import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.svgsupport.PDFTranscoder.OpenHtmlFontResolver;
 import com.openhtmltopdf.util.XRLog;
-import java.awt.FontFormatException;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.ByteArrayOutputStream;
-import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.logging.Level;
+import org.apache.batik.bridge.DefaultFontFamilyResolver;
+import org.apache.batik.bridge.FontFace;
+import org.apache.batik.gvt.font.GVTFontFamily;
 
 /** Sets a page as PDF/A-2 with tags after PDF/UA, fonts embedded, and nothing fetched. */
 final class Pdf {
@@ -65,34 +64,37 @@ final class Pdf {
         return in;
     }
 
-    /** Draws charts in the typeface of the text; the library forgets faces given before it has read the page. */
+    /**
+     * Draws charts in the typeface they were laid out in. Charts register it with the JDK when they are drawn, so Batik's own
+     * resolver knows it; the one of the PDF library shrinks letters it was given by file.
+     */
     private static final class Drawings extends BatikSVGDrawer {
         @Override
         public void importFontFaceRules(List<FontFaceRule> faces, SharedContext context) {
-            super.importFontFaceRules(faces, context);
-            try {
-                addFontFile(Faces.REGULAR, FAMILY, 400, FontStyle.NORMAL);
-                addFontFile(Faces.BOLD, FAMILY, 700, FontStyle.NORMAL);
-            } catch (IOException | FontFormatException e) {
-                throw new IllegalStateException("The font for drawings cannot be read: " + e.getMessage(), e);
-            }
+            fontResolver = new Faces();
         }
     }
 
-    /** The faces as files, which is the only form in which the library takes them for drawings. */
-    private static final class Faces {
-        static final File REGULAR = file("Regular");
-        static final File BOLD = file("Bold");
+    /** Asks Batik's resolver for every family. */
+    private static final class Faces extends OpenHtmlFontResolver {
+        @Override
+        public GVTFontFamily resolve(String family) {
+            return DefaultFontFamilyResolver.SINGLETON.resolve(family);
+        }
 
-        private static File file(String face) {
-            try (InputStream in = open(face)) {
-                Path file = Files.createTempFile("shotledger-font", ".ttf");
-                Files.copy(in, file, StandardCopyOption.REPLACE_EXISTING);
-                file.toFile().deleteOnExit();
-                return file.toFile();
-            } catch (IOException e) {
-                throw new UncheckedIOException("The font for drawings cannot be put into the temporary folder.", e);
-            }
+        @Override
+        public GVTFontFamily resolve(String family, FontFace face) {
+            return DefaultFontFamilyResolver.SINGLETON.resolve(family, face);
+        }
+
+        @Override
+        public GVTFontFamily getFamilyThatCanDisplay(char letter) {
+            return DefaultFontFamilyResolver.SINGLETON.getFamilyThatCanDisplay(letter);
+        }
+
+        @Override
+        public GVTFontFamily getDefault() {
+            return DefaultFontFamilyResolver.SINGLETON.getDefault();
         }
     }
 
