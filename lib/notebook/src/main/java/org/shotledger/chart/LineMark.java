@@ -15,6 +15,9 @@ import org.shotledger.budget.Side;
  * entered, as on a drawing; a line without a side is a target or a reference and is dashed.
  */
 final class LineMark extends Mark {
+    /** Axes end on whole pixels, values do not. */
+    private static final double ROUNDING = 2;
+
     private static final double STROKE_EVERY = 9;
     private static final double STROKE_LENGTH = 5;
 
@@ -34,9 +37,9 @@ final class LineMark extends Mark {
     void draw(Graphics2D g) {
         Rectangle2D plot = plot();
         double p = vertical ? x(at) : y(at);
-        boolean visible =
-                vertical ? p >= plot.getMinX() && p <= plot.getMaxX() : p >= plot.getMinY() && p <= plot.getMaxY();
-        if (!visible) {
+        double low = vertical ? plot.getMinX() : plot.getMinY();
+        double high = vertical ? plot.getMaxX() : plot.getMaxY();
+        if (p < low - ROUNDING || p > high + ROUNDING) {
             return;
         }
         g.setColor(Look.INK);
