@@ -8,14 +8,17 @@ final class HtmlForm {
     /** A table of no more rows is kept on one page. */
     private static final int SHORT = 14;
 
+    /** A table of more columns is set smaller, to fit the paper. */
+    private static final int MANY = 7;
+
     private HtmlForm() {}
 
     static String of(Listing listing) {
         Flat flat = Flat.of(listing);
-        StringBuilder out = new StringBuilder(
-                        flat.rows().size() > SHORT
-                                ? "<table class=\"listing\"><caption>"
-                                : "<table class=\"listing short\"><caption>")
+        StringBuilder out = new StringBuilder("<table class=\"listing")
+                .append(flat.rows().size() > SHORT ? "" : " short")
+                .append(flat.heads().size() > MANY ? " many" : "")
+                .append("\"><caption>")
                 .append(Display.escapeHtml(listing.caption()))
                 .append("</caption><thead><tr>");
         for (Flat.Head head : flat.heads()) {
