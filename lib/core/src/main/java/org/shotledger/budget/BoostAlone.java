@@ -18,9 +18,9 @@ public record BoostAlone(List<Point> points) {
      * One engine speed.
      *
      * @param rpm engine speed, rev/min
-     * @param plenumPressure plenum pressure, Pa absolute
-     * @param gaugePressure the same above the ambient pressure, Pa
-     * @param wheelPower wheel power, W
+     * @param plenumPressure plenum pressure, Pa absolute; NaN where the turbocharger makes no boost
+     * @param gaugePressure the same above the ambient pressure, Pa; NaN likewise
+     * @param wheelPower wheel power, W; NaN likewise
      * @param stoppedBy the limit that allows no more boost, in words
      */
     public record Point(double rpm, double plenumPressure, double gaugePressure, double wheelPower, String stoppedBy) {}
@@ -33,6 +33,7 @@ public record BoostAlone(List<Point> points) {
      */
     public Point best() {
         return points.stream()
+                .filter(p -> !Double.isNaN(p.wheelPower()))
                 .max(java.util.Comparator.comparingDouble(Point::wheelPower))
                 .orElseThrow();
     }

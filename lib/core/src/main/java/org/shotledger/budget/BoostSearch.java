@@ -36,7 +36,7 @@ final class BoostSearch {
                         : refine(rpm, ambient + i * step, step);
             }
         }
-        return new BoostAlone.Point(rpm, Double.NaN, Double.NaN, 0, broken(rpm, ambient + step));
+        return new BoostAlone.Point(rpm, Double.NaN, Double.NaN, Double.NaN, broken(rpm, ambient + step));
     }
 
     private BoostAlone.Point refine(double rpm, double good, double step) {

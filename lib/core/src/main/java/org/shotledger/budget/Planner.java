@@ -19,6 +19,8 @@ final class Planner {
     private static final int BOOST_LEVELS = 11;
     private static final double LOWEST_SHARE = 0.4;
     private static final double SPEED_STEP = 250;
+    /** The split is shown from this share of the asked band's lower end. */
+    private static final double SHOWN_FROM = 0.6;
     /** A pair of the ladder meets the wish when it gives at least this share of it. */
     private static final double MET = 0.995;
 
@@ -67,7 +69,7 @@ final class Planner {
 
     private double[] speeds() {
         var table = build.engine().volumetricEfficiency();
-        double low = Math.ceil(Math.max(table.low(), 1500) / SPEED_STEP) * SPEED_STEP;
+        double low = Math.ceil(Math.max(table.low(), SHOWN_FROM * wish.rpmLow()) / SPEED_STEP) * SPEED_STEP;
         double high = Math.floor(Math.min(table.high(), build.engine().redLineRpm()) / SPEED_STEP) * SPEED_STEP;
         return Band.grid(low, high, (int) Math.round((high - low) / SPEED_STEP) + 1);
     }
@@ -84,7 +86,7 @@ final class Planner {
 
     private BoostAlone.Point bestInBand() {
         return alone.points().stream()
-                .filter(p -> p.rpm() >= wish.rpmLow() && p.rpm() <= wish.rpmHigh())
+                .filter(p -> p.rpm() >= wish.rpmLow() && p.rpm() <= wish.rpmHigh() && !Double.isNaN(p.wheelPower()))
                 .max(Comparator.comparingDouble(BoostAlone.Point::wheelPower))
                 .orElseThrow(() -> new WishException("The wish's band from " + wish.rpmLow() + " to " + wish.rpmHigh()
                         + " rpm holds none of the engine speeds the build covers, " + speeds[0] + " to "
@@ -192,7 +194,8 @@ final class Planner {
                 splitPoint(band, rpm, pair).ifPresent(points::add);
             }
         }
-        return new Split(wish.wheelPower(), wish.rpmLow(), wish.rpmHigh(), points);
+        return new Split(
+                wish.wheelPower(), wish.rpmLow(), wish.rpmHigh(), build.wetKit().window(), points);
     }
 
     private Optional<Split.Point> splitPoint(Band band, double rpm, JetPair pair) {

@@ -1,6 +1,7 @@
 package org.shotledger.budget;
 
 import java.util.List;
+import org.shotledger.wetkit.ActivationWindow;
 
 /**
  * How the power divides between boost and nitrous over engine speed.
@@ -8,9 +9,10 @@ import java.util.List;
  * @param target the wheel power asked for, W
  * @param rpmLow lower end of the asked band, rev/min
  * @param rpmHigh upper end of the asked band, rev/min
+ * @param window when the nitrous may be on
  * @param points one point an engine speed, ascending
  */
-public record Split(double target, double rpmLow, double rpmHigh, List<Point> points) {
+public record Split(double target, double rpmLow, double rpmHigh, ActivationWindow window, List<Point> points) {
 
     /** Copies the list. */
     public Split {

@@ -34,6 +34,11 @@ final class CellRecorder implements DisplaySink, OutputListener {
         return fresh;
     }
 
+    /** What a cell printed belongs to it, also where it ends without a result. */
+    void end() {
+        router.flush();
+    }
+
     /** Adds an output at the end of the running cell. */
     void add(Output output) {
         router.flush();

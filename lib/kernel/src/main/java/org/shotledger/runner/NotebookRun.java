@@ -52,6 +52,7 @@ final class NotebookRun {
         List<Output> outputs = recorder.begin();
         CellResult result = session.evaluate(cell.source(), "In [" + number + "]");
         record(result, number);
+        recorder.end();
         cell.finish(number, outputs);
         double seconds = (System.nanoTime() - start) / 1e9;
         progress.accept(

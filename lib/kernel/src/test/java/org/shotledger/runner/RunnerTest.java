@@ -51,6 +51,23 @@ class RunnerTest {
     }
 
     @Test
+    void whatACellPrintsBelongsToItEvenWithoutAResult() throws IOException {
+        Path file = folder.resolve("prints.ipynb");
+        Files.writeString(file, """
+                {"cells": [
+                 {"cell_type": "code", "id": "a", "metadata": {}, "execution_count": null, "outputs": [],
+                  "source": "System.out.printf(\\"first%n\\");"},
+                 {"cell_type": "code", "id": "b", "metadata": {}, "execution_count": null, "outputs": [],
+                  "source": "1 + 1"}],
+                 "metadata": {}, "nbformat": 4, "nbformat_minor": 5}
+                """);
+        assertTrue(run(file, Map.of()), said::toString);
+        List<NotebookCell> cells = written("prints.ipynb").cells();
+        assertEquals("first\n", cells.get(0).outputs().get(0).text("text"));
+        assertEquals(1, cells.get(1).outputs().size());
+    }
+
+    @Test
     void anExecutedNotebookAPageAndAPdfAreWritten() throws IOException {
         assertTrue(run(notebook("good.ipynb"), Map.of()));
         List<NotebookCell> cells = written("good.ipynb").cells();

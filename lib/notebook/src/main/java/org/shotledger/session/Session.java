@@ -9,6 +9,7 @@ import org.shotledger.table.Listing;
 import org.shotledger.table.Shown;
 import org.shotledger.view.BudgetDocument;
 import org.shotledger.view.Tables;
+import org.shotledger.view.VerdictLine;
 import org.shotledger.view.Viewing;
 
 /** Short names for a notebook, to be imported as statics. */
@@ -69,6 +70,16 @@ public final class Session {
      */
     public static Path file(String path) {
         return DataFiles.find(path, Path.of(""));
+    }
+
+    /**
+     * The verdict on a budget in one line; the headless runner prints it when a notebook is done.
+     *
+     * @param budget the budget
+     * @return wish, split, jets and the limit that bites first
+     */
+    public static VerdictLine verdict(Budget budget) {
+        return new VerdictLine(budget.limits().verdict(), budget.verdictLine());
     }
 
     /**

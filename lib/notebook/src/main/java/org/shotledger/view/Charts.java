@@ -35,8 +35,8 @@ public final class Charts {
                         column(points, Split.Point::boostWheelPower),
                         column(points, Split.Point::nitrousWheelPower),
                         split.target(),
-                        split.rpmLow(),
-                        split.rpmHigh())
+                        split.window().rpmLow(),
+                        split.window().rpmHigh())
                 .picture(system);
     }
 

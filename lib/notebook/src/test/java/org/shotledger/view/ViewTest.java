@@ -21,6 +21,7 @@ import org.shotledger.display.Display;
 import org.shotledger.table.Shown;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
+import org.shotledger.wetkit.ActivationWindow;
 import org.shotledger.wetkit.JetPair;
 
 class ViewTest {
@@ -116,7 +117,11 @@ class ViewTest {
 
     private static Split split() {
         return new Split(
-                780 * HP, 5800, 7800, List.of(point(5000, 400, 0), point(7000, 560, 240), point(8000, 500, 0)));
+                780 * HP,
+                5800,
+                7800,
+                new ActivationWindow(5800, 7800),
+                List.of(point(5000, 400, 0), point(7000, 560, 240), point(8000, 500, 0)));
     }
 
     private static Split.Point point(double rpm, double boost, double nitrous) {
