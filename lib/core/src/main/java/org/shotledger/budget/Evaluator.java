@@ -128,6 +128,8 @@ public record Evaluator(Build build, EngineModel model) {
         double volume = build.engine().breathedVolume(rpm);
         double air =
                 at.air().density() * volume * demand.plenumPressure() / at.air().pressure();
+        double lastAir = Double.NaN;
+        double lastMiss = Double.NaN;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             CompressorPoint point = compress(at.air(), demand.plenumPressure(), air);
             double temperature = build.turbo()
@@ -138,10 +140,20 @@ public record Evaluator(Build build, EngineModel model) {
             if (Math.abs(next - air) <= FLOW_TOLERANCE * air) {
                 return new Breath(point, temperature, charge);
             }
-            air = next;
+            double miss = next - air;
+            double step = secant(air - lastAir, miss - lastMiss, miss);
+            lastAir = air;
+            lastMiss = miss;
+            air += step;
         }
         throw new IllegalStateException("The air flow at " + rpm + " rpm and " + demand.plenumPressure()
                 + " Pa did not settle in " + MOST_ROUNDS + " rounds; the last value was " + air + " kg/s.");
+    }
+
+    /** The step of the secant method; the plain step where there is no secant yet or it would more than double that step. */
+    private static double secant(double change, double missChange, double miss) {
+        double step = -miss * change / missChange;
+        return Math.abs(step) <= 2 * Math.abs(miss) ? step : miss;
     }
 
     private CompressorPoint compress(MoistAir ambient, double plenum, double air) {

@@ -38,8 +38,8 @@ public record Intake(
         /** Checks the ranges. */
         public FuelSupplied {
             Require.given("fuel", fuel);
-            Require.within("temperature of " + fuel.name(), temperature, 230, 360, "K");
-            Require.within("evaporated fraction of " + fuel.name(), evaporatedFraction, 0, 1, "");
+            Require.within("temperature", fuel.name(), temperature, 230, 360, "K");
+            Require.within("evaporated fraction", fuel.name(), evaporatedFraction, 0, 1, "");
         }
     }
 

@@ -58,7 +58,7 @@ public record Fuel(
      * @return kg/m3
      */
     public double density(double temperature) {
-        Require.within("temperature of " + name, temperature, 230, 360, "K");
+        Require.within("temperature", name, temperature, 230, 360, "K");
         return density / (1 + expansion * (temperature - DENSITY_TEMPERATURE));
     }
 
@@ -105,7 +105,7 @@ public record Fuel(
      * @return J/kg
      */
     public double vaporisationHeat(double temperature) {
-        Require.within("temperature of " + name, temperature, 230, 420, "K");
+        Require.within("temperature", name, temperature, 230, 420, "K");
         return vaporisation.at(temperature);
     }
 

@@ -13,7 +13,29 @@ public final class DryAir {
     /** Molar mass, kg/mol (ISO 2533). */
     public static final double MOLAR_MASS = 28.9644e-3;
 
+    /** Temperature at which the polynomials of all four gases change over, K. */
+    private static final double JOINT = 1000;
+
+    private static final double[] COLD = summed(JOINT);
+    private static final double[] HOT = summed(JOINT + 1);
+
     private DryAir() {}
+
+    /** The polynomials of the four gases added up once: they are linear in their coefficients. */
+    private static double[] summed(double t) {
+        double[] sum = new double[7];
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] = NITROGEN * Gases.N2.coefficients(t)[i]
+                    + OXYGEN * Gases.O2.coefficients(t)[i]
+                    + ARGON * Gases.AR.coefficients(t)[i]
+                    + CARBON_DIOXIDE * Gases.CO2.coefficients(t)[i];
+        }
+        return sum;
+    }
+
+    private static double[] part(double t) {
+        return t > JOINT ? HOT : COLD;
+    }
 
     /**
      * Enthalpy with the heats of formation of its gases.
@@ -22,10 +44,7 @@ public final class DryAir {
      * @return J/mol
      */
     public static double enthalpy(double t) {
-        return NITROGEN * Gases.N2.enthalpy(t)
-                + OXYGEN * Gases.O2.enthalpy(t)
-                + ARGON * Gases.AR.enthalpy(t)
-                + CARBON_DIOXIDE * Gases.CO2.enthalpy(t);
+        return Gas.enthalpy(part(t), t);
     }
 
     /**
@@ -35,10 +54,7 @@ public final class DryAir {
      * @return J/(mol K)
      */
     public static double entropy(double t) {
-        return NITROGEN * Gases.N2.entropy(t)
-                + OXYGEN * Gases.O2.entropy(t)
-                + ARGON * Gases.AR.entropy(t)
-                + CARBON_DIOXIDE * Gases.CO2.entropy(t);
+        return Gas.entropy(part(t), t);
     }
 
     /**
@@ -48,10 +64,7 @@ public final class DryAir {
      * @return J/(mol K)
      */
     public static double heatCapacity(double t) {
-        return NITROGEN * Gases.N2.heatCapacity(t)
-                + OXYGEN * Gases.O2.heatCapacity(t)
-                + ARGON * Gases.AR.heatCapacity(t)
-                + CARBON_DIOXIDE * Gases.CO2.heatCapacity(t);
+        return Gas.heatCapacity(part(t), t);
     }
 
     /**

@@ -80,8 +80,7 @@ public final class Gas {
      * @return J/(mol K)
      */
     public double heatCapacity(double t) {
-        double[] a = part(t);
-        return MOLAR_CONSTANT * (a[0] + t * (a[1] + t * (a[2] + t * (a[3] + t * a[4]))));
+        return heatCapacity(part(t), t);
     }
 
     /**
@@ -91,8 +90,7 @@ public final class Gas {
      * @return J/mol
      */
     public double enthalpy(double t) {
-        double[] a = part(t);
-        return MOLAR_CONSTANT * (a[5] + t * (a[0] + t * (a[1] / 2 + t * (a[2] / 3 + t * (a[3] / 4 + t * a[4] / 5)))));
+        return enthalpy(part(t), t);
     }
 
     /**
@@ -102,9 +100,7 @@ public final class Gas {
      * @return J/(mol K)
      */
     public double entropy(double t) {
-        double[] a = part(t);
-        return MOLAR_CONSTANT
-                * (a[6] + a[0] * Math.log(t) + t * (a[1] + t * (a[2] / 2 + t * (a[3] / 3 + t * a[4] / 4))));
+        return entropy(part(t), t);
     }
 
     /**
@@ -115,6 +111,19 @@ public final class Gas {
      */
     public double gibbs(double t) {
         return (enthalpy(t) / t - entropy(t)) / MOLAR_CONSTANT;
+    }
+
+    static double heatCapacity(double[] a, double t) {
+        return MOLAR_CONSTANT * (a[0] + t * (a[1] + t * (a[2] + t * (a[3] + t * a[4]))));
+    }
+
+    static double enthalpy(double[] a, double t) {
+        return MOLAR_CONSTANT * (a[5] + t * (a[0] + t * (a[1] / 2 + t * (a[2] / 3 + t * (a[3] / 4 + t * a[4] / 5)))));
+    }
+
+    static double entropy(double[] a, double t) {
+        return MOLAR_CONSTANT
+                * (a[6] + a[0] * Math.log(t) + t * (a[1] + t * (a[2] / 2 + t * (a[3] / 3 + t * a[4] / 4))));
     }
 
     /** The coefficients of the range that holds a temperature. */

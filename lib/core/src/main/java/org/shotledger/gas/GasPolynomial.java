@@ -59,10 +59,10 @@ public final class GasPolynomial {
          * @return this
          */
         public Builder add(Gas shape, double moles, double massAdded, double scale) {
-            Require.notNegative("amount of " + shape, moles, "mol");
+            Require.notNegative("amount", shape.name(), moles, "mol");
             gases.add(shape);
             terms.add(new double[] {moles, scale});
-            mass += Require.notNegative("mass of " + shape, massAdded, "kg");
+            mass += Require.notNegative("mass", shape.name(), massAdded, "kg");
             return this;
         }
 

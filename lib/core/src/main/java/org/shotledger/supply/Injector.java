@@ -37,7 +37,7 @@ public record Injector(String name, double staticFlow, double testDrop, double t
      */
     public double massFlow(double density, double drop) {
         Require.positive("fuel density", density, "kg/m3");
-        Require.notNegative("pressure drop over " + name, drop, "Pa");
+        Require.notNegative("pressure drop", name, drop, "Pa");
         return staticFlow * testDensity * Math.sqrt(density * drop / (testDensity * testDrop));
     }
 

@@ -51,10 +51,7 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
      */
     public double flow(double rise, double supplyVoltage) {
         return switch (arrangement) {
-            case PARALLEL ->
-                pumps.stream()
-                        .mapToDouble(p -> p.flow(rise, terminalVoltage(p, rise, supplyVoltage)))
-                        .sum();
+            case PARALLEL -> sideBySide(rise, supplyVoltage);
             case SERIES -> inSeries(rise, supplyVoltage);
         };
     }
@@ -112,6 +109,14 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
         return voltage;
     }
 
+    private double sideBySide(double rise, double supplyVoltage) {
+        double sum = 0;
+        for (Pump pump : pumps) {
+            sum += pump.flow(rise, terminalVoltage(pump, rise, supplyVoltage));
+        }
+        return sum;
+    }
+
     /** The flow at which the pressures of all pumps add up to the rise. */
     private double inSeries(double rise, double supplyVoltage) {
         double low = 0;
@@ -128,7 +133,11 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
     }
 
     private double seriesRise(double flow, double supplyVoltage) {
-        return pumps.stream().mapToDouble(p -> riseAt(p, flow, supplyVoltage)).sum();
+        double sum = 0;
+        for (Pump pump : pumps) {
+            sum += riseAt(pump, flow, supplyVoltage);
+        }
+        return sum;
     }
 
     /** The pressure at which one pump gives a flow; the ends of its table where the flow lies outside. */

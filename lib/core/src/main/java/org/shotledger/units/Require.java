@@ -24,6 +24,22 @@ public final class Require {
     }
 
     /**
+     * The same for the number of a named thing; for paths that run often, as the text is joined only on failure.
+     *
+     * @param what the number's name, for example {@code "temperature"}
+     * @param of what it belongs to, for example a fuel's name
+     * @param value the number, in the unit named
+     * @param low the least allowed
+     * @param high the greatest allowed
+     * @param unit the unit's name, empty for a pure number
+     * @return the value
+     * @throws IllegalArgumentException outside the limits, and for a value that is not a number
+     */
+    public static double within(String what, String of, double value, double low, double high, String unit) {
+        return value >= low && value <= high ? value : within(what + " of " + of, value, low, high, unit);
+    }
+
+    /**
      * Lets a number through when it is finite and greater than zero.
      *
      * @param what the number's name
@@ -55,6 +71,20 @@ public final class Require {
                     "The " + what + " is " + with(value, unit) + "; it must be a finite number, zero or above.");
         }
         return value;
+    }
+
+    /**
+     * The same for the number of a named thing; the text is joined only on failure.
+     *
+     * @param what the number's name
+     * @param of what it belongs to
+     * @param value the number, in the unit named
+     * @param unit the unit's name, empty for a pure number
+     * @return the value
+     * @throws IllegalArgumentException below zero, and for a value that is not finite
+     */
+    public static double notNegative(String what, String of, double value, String unit) {
+        return value >= 0 && value < Double.POSITIVE_INFINITY ? value : notNegative(what + " of " + of, value, unit);
     }
 
     /**
