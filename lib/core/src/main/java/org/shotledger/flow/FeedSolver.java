@@ -67,20 +67,40 @@ final class FeedSolver {
             atHigh = margin(high);
         }
         int limiting = stopped;
-        // false position after Anderson and Bjorck, halving where a choke inside the path makes the margin jump
+        double farHigh = Double.NaN;
+        double atFarHigh = Double.NaN;
+        int farLimiting = -1;
+        int side = 0;
+        boolean beyond = false;
+        // false position after Anderson and Bjorck; towards a choke inside the path, where the margin jumps, the secant
+        // of
+        // the negative side, aimed closely at either side of the choke
         for (int i = 0; i < MAX_STEPS && high - low > TOLERANCE * high; i++) {
-            double trial = i % 5 == 4 ? 0.5 * (low + high) : low + atLow * (high - low) / (atLow - atHigh);
+            double trial = low + atLow * (high - low) / (atLow - atHigh);
+            if (limiting < end && limiting == farLimiting) {
+                double root = high - atHigh * (farHigh - high) / (atFarHigh - atHigh);
+                trial = root * (1 + (beyond ? 0.4 : -0.4) * TOLERANCE);
+                beyond = !beyond;
+            }
+            if (i % 8 == 7 || !(trial > low && trial < high)) {
+                trial = 0.5 * (low + high);
+            }
             trial = Math.min(Math.max(trial, low + 0.1 * TOLERANCE * high), high - 0.1 * TOLERANCE * high);
             double margin = margin(trial);
             if (margin > 0) {
-                atHigh *= weight(margin, atLow);
+                atHigh *= side > 0 ? weight(margin, atLow) : 1;
                 low = trial;
                 atLow = margin;
+                side = 1;
             } else {
-                atLow *= weight(margin, atHigh);
+                atLow *= side < 0 ? weight(margin, atHigh) : 1;
+                farHigh = high;
+                atFarHigh = atHigh;
+                farLimiting = limiting;
                 high = trial;
                 atHigh = margin;
                 limiting = stopped;
+                side = -1;
             }
             if (Math.abs(margin) <= TOLERANCE * trial && limiting == end) {
                 low = trial;

@@ -28,6 +28,7 @@ class EngineChecksTest {
         all.putAll(PowerChecks.all());
         all.putAll(BoostChecks.all());
         all.putAll(FuelChecks.all());
+        all.putAll(FlowChecks.all());
         all.putAll(SupplyChecks.all());
         all.putAll(CylinderChecks.all());
         return all;
