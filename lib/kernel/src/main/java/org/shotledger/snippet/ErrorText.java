@@ -118,7 +118,7 @@ final class ErrorText {
 
     private static String method(StackTraceElement frame) {
         String name = frame.getMethodName();
-        boolean plain = name.equals("do_it$") || name.startsWith("lambda$") || name.startsWith("<");
+        boolean plain = name.startsWith("do_it$") || name.startsWith("lambda$") || name.startsWith("<");
         return plain ? "" : ", in " + name;
     }
 
