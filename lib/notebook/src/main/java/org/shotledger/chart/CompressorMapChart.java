@@ -1,27 +1,23 @@
 package org.shotledger.chart;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
 /**
- * A compressor map with the line on which the engine runs.
+ * A compressor map with the lines on which the engine runs.
  *
  * @param speedLines lines of constant corrected speed
  * @param surgeFlow corrected flow along the surge line, kg/s
  * @param surgeRatio pressure ratio along the surge line
- * @param operatingFlow corrected flow along the operating line, kg/s
- * @param operatingRatio pressure ratio along the operating line
- * @param operatingRpm engine speed at each point of the operating line, rev/min
+ * @param operating lines of the engine on full load, at least one
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
 public record CompressorMapChart(
-        List<SpeedLine> speedLines,
-        double[] surgeFlow,
-        double[] surgeRatio,
-        double[] operatingFlow,
-        double[] operatingRatio,
-        double[] operatingRpm) {
+        List<SpeedLine> speedLines, double[] surgeFlow, double[] surgeRatio, List<OperatingLine> operating) {
+    private static final Look[] LOOKS = {Look.FIRST, Look.THIRD, Look.FOURTH};
 
     /**
      * A line of constant corrected speed.
@@ -32,10 +28,49 @@ public record CompressorMapChart(
      */
     public record SpeedLine(double speed, double[] flow, double[] ratio) {}
 
-    /** Copies the list of lines. */
+    /**
+     * A line on which the engine runs.
+     *
+     * @param name its name in the legend
+     * @param flow corrected flow, kg/s
+     * @param ratio pressure ratio
+     * @param rpm engine speed at each point, rev/min
+     * @param remarks words to be set beside some of its points, in place of the engine speed there
+     */
+    @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
+    public record OperatingLine(
+            String name, double[] flow, double[] ratio, double[] rpm, Map<Integer, String> remarks) {}
+
+    /** Copies the lists of lines. */
     @SuppressWarnings("doclint:missing")
     public CompressorMapChart {
         speedLines = List.copyOf(speedLines);
+        operating = List.copyOf(operating);
+    }
+
+    /**
+     * A map with one operating line.
+     *
+     * @param speedLines lines of constant corrected speed
+     * @param surgeFlow corrected flow along the surge line, kg/s
+     * @param surgeRatio pressure ratio along the surge line
+     * @param operatingFlow corrected flow along the operating line, kg/s
+     * @param operatingRatio pressure ratio along the operating line
+     * @param operatingRpm engine speed at each point of the operating line, rev/min
+     */
+    public CompressorMapChart(
+            List<SpeedLine> speedLines,
+            double[] surgeFlow,
+            double[] surgeRatio,
+            double[] operatingFlow,
+            double[] operatingRatio,
+            double[] operatingRpm) {
+        this(
+                speedLines,
+                surgeFlow,
+                surgeRatio,
+                List.of(new OperatingLine(
+                        "engine on full load", operatingFlow, operatingRatio, operatingRpm, Map.of())));
     }
 
     /**
@@ -45,38 +80,58 @@ public record CompressorMapChart(
      * @return the picture
      */
     public ChartPicture picture(UnitSystem system) {
-        int last = operatingFlow.length - 1;
         Plot plot = Plot.of(
                         "compressor-map",
                         "Compressor map with the operating line",
-                        alt(last, system),
+                        alt(system),
                         new Axis("Corrected air flow", QuantityKind.MASS_FLOW, system),
                         new Axis("Pressure ratio, total to total", QuantityKind.RATIO, system))
                 .height(480);
-        for (SpeedLine line : speedLines) {
-            plot.add("_" + line.speed, line.flow, line.ratio, Look.SPEED, Plot.Style.LINE, false);
-            plot.label(
-                    Math.round(line.speed / 1000) + "k",
-                    line.flow[line.flow.length - 1],
-                    line.ratio[line.ratio.length - 1]);
-        }
-        plot.add("surge line", surgeFlow, surgeRatio, Look.SECOND, Plot.Style.LINE_WITH_MARKERS, false);
-        plot.add("engine on full load", operatingFlow, operatingRatio, Look.FIRST, Plot.Style.LINE_WITH_MARKERS, false);
-        for (int i : new int[] {0, last / 2, last}) {
-            plot.strongLabel(QuantityKind.ROTATION.text(operatingRpm[i], system), operatingFlow[i], operatingRatio[i]);
-        }
         double widest = 0;
         for (SpeedLine line : speedLines) {
-            widest = Math.max(widest, line.flow[line.flow.length - 1]);
+            int end = line.flow.length - 1;
+            plot.add("_" + line.speed, line.flow, line.ratio, Look.SPEED, Plot.Style.LINE, false);
+            plot.label(Math.round(line.speed / 1000) + "k", line.flow[end], line.ratio[end]);
+            widest = Math.max(widest, line.flow[end]);
+        }
+        plot.add("surge line", surgeFlow, surgeRatio, Look.SECOND, Plot.Style.LINE_WITH_MARKERS, false);
+        for (int i = 0; i < operating.size(); i++) {
+            draw(plot, operating.get(i), LOOKS[i % LOOKS.length], system);
         }
         return plot.reach(widest * 1.08, Double.NaN).picture();
     }
 
-    private String alt(int last, UnitSystem system) {
-        return "Speed lines are marked in thousands of rotor revolutions per minute. The engine runs from "
-                + QuantityKind.MASS_FLOW.text(operatingFlow[0], system) + " at ratio "
-                + QuantityKind.RATIO.number(operatingRatio[0], system) + " to "
-                + QuantityKind.MASS_FLOW.text(operatingFlow[last], system) + " at ratio "
-                + QuantityKind.RATIO.number(operatingRatio[last], system) + ".";
+    private static void draw(Plot plot, OperatingLine line, Look look, UnitSystem system) {
+        plot.add(line.name, line.flow, line.ratio, look, Plot.Style.LINE_WITH_MARKERS, false);
+        Map<Integer, String> words = new TreeMap<>();
+        int last = line.flow.length - 1;
+        for (int i : new int[] {0, last / 2, last}) {
+            words.put(i, QuantityKind.ROTATION.text(line.rpm[i], system));
+        }
+        (line.remarks.isEmpty() ? words : line.remarks)
+                .forEach((i, text) -> plot.strongLabel(text, line.flow[i], line.ratio[i]));
+    }
+
+    private String alt(UnitSystem system) {
+        StringBuilder words = new StringBuilder("Speed lines are marked in thousands of rotor revolutions per minute.");
+        for (OperatingLine line : operating) {
+            int last = line.flow.length - 1;
+            words.append(" The ")
+                    .append(line.name)
+                    .append(" runs from ")
+                    .append(place(line, 0, system))
+                    .append(" to ")
+                    .append(place(line, last, system))
+                    .append('.');
+            line.remarks
+                    .values()
+                    .forEach(remark -> words.append(' ').append(remark).append('.'));
+        }
+        return words.toString();
+    }
+
+    private static String place(OperatingLine line, int i, UnitSystem system) {
+        return QuantityKind.MASS_FLOW.text(line.flow[i], system) + " at ratio "
+                + QuantityKind.RATIO.number(line.ratio[i], system);
     }
 }

@@ -2,9 +2,13 @@ package org.shotledger.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.shotledger.boost.CompressorMap;
+import org.shotledger.boost.MapPoint;
 import org.shotledger.budget.BottlePlan;
+import org.shotledger.budget.Evaluation;
 import org.shotledger.budget.Limits;
 import org.shotledger.budget.Split;
 import org.shotledger.budget.SplitCandidate;
@@ -108,23 +112,69 @@ public final class Charts {
      * @return the picture
      */
     public static ChartPicture of(CompressorMap map, double[] flow, double[] ratio, double[] rpm, UnitSystem system) {
-        List<CompressorMapChart.SpeedLine> lines = new ArrayList<>();
-        List<org.shotledger.boost.SpeedLine.Point> surge = new ArrayList<>();
-        for (var line : map.lines()) {
-            surge.add(line.surge());
-            lines.add(new CompressorMapChart.SpeedLine(
-                    line.correctedRpm(),
-                    column(line.points(), p -> p.correctedFlow()),
-                    column(line.points(), p -> p.pressureRatio())));
-        }
         return new CompressorMapChart(
-                        lines,
-                        column(surge, p -> p.correctedFlow()),
-                        column(surge, p -> p.pressureRatio()),
+                        speedLines(map),
+                        column(map.lines(), l -> l.surge().correctedFlow()),
+                        column(map.lines(), l -> l.surge().pressureRatio()),
                         flow,
                         ratio,
                         rpm)
                 .picture(system);
+    }
+
+    private static List<CompressorMapChart.SpeedLine> speedLines(CompressorMap map) {
+        return map.lines().stream()
+                .map(line -> new CompressorMapChart.SpeedLine(
+                        line.correctedRpm(),
+                        column(line.points(), p -> p.correctedFlow()),
+                        column(line.points(), p -> p.pressureRatio())))
+                .toList();
+    }
+
+    /**
+     * A compressor map with two operating lines, each with its smallest distances from surge and choke written beside it.
+     *
+     * @param map the map
+     * @param alone points with the nitrous off, by engine speed, at least one
+     * @param together points with the nitrous on, by engine speed, at least one
+     * @param system the units
+     * @return the picture
+     */
+    public static ChartPicture of(
+            CompressorMap map, List<Evaluation> alone, List<Evaluation> together, UnitSystem system) {
+        return new CompressorMapChart(
+                        speedLines(map),
+                        column(map.lines(), l -> l.surge().correctedFlow()),
+                        column(map.lines(), l -> l.surge().pressureRatio()),
+                        List.of(operating("boost alone", alone), operating("boost and nitrous oxide", together)))
+                .picture(system);
+    }
+
+    private static CompressorMapChart.OperatingLine operating(String name, List<Evaluation> points) {
+        Map<Integer, String> remarks = new TreeMap<>();
+        remark(remarks, points, "surge", MapPoint::surgeMargin);
+        remark(remarks, points, "choke", MapPoint::chokeMargin);
+        return new CompressorMapChart.OperatingLine(
+                name,
+                column(points, e -> e.compressor().place().correctedFlow()),
+                column(points, e -> e.compressor().place().pressureRatio()),
+                column(points, Evaluation::rpm),
+                remarks);
+    }
+
+    private static void remark(
+            Map<Integer, String> remarks, List<Evaluation> points, String edge, ToDoubleFunction<MapPoint> margin) {
+        int closest = 0;
+        for (int i = 1; i < points.size(); i++) {
+            boolean closer = margin.applyAsDouble(points.get(i).compressor().place())
+                    < margin.applyAsDouble(points.get(closest).compressor().place());
+            closest = closer ? i : closest;
+        }
+        Evaluation at = points.get(closest);
+        String words =
+                QuantityKind.FRACTION.text(margin.applyAsDouble(at.compressor().place()), UnitSystem.SI) + " to " + edge
+                        + " at " + Math.round(at.rpm());
+        remarks.merge(closest, words, (a, b) -> a + ", " + b);
     }
 
     /** On the front stands what no other way betters in both: less nitrous and more margin. */
