@@ -13,6 +13,7 @@ import org.shotledger.snippet.OutputRouter;
 import org.zeromq.SocketType;
 import org.zeromq.ZContext;
 import org.zeromq.ZMQ;
+import org.zeromq.ZMQException;
 
 /** A kernel: four channels and a heartbeat around one Java session. */
 public final class Kernel {
@@ -213,6 +214,11 @@ public final class Kernel {
     private static void guarded(Runnable work) {
         try {
             work.run();
+        } catch (ZMQException e) {
+            // at shutdown the sockets go first; whoever asked last is gone as well
+            if (e.getErrorCode() != ZMQ.Error.ETERM.getCode()) {
+                System.err.println("A message could not be answered: " + e);
+            }
         } catch (RuntimeException | Error e) {
             System.err.println("A message could not be answered: " + e);
         }
