@@ -53,7 +53,8 @@ final class FeedReport {
         for (int i = 0; i < elements.size(); i++) {
             FeedElement element = elements.get(i);
             boolean limits = solution.choked() && solution.limiting() == i;
-            if (limits) {
+            // the first choke limits; what chokes behind it only follows
+            if (limits && choking.isEmpty()) {
                 choking = element.name();
             }
             if (element instanceof NitrousJet jet) {

@@ -106,6 +106,16 @@ class FeedPathTest {
     }
 
     @Test
+    void solenoidBeforeABlockLimitsThoughTheJetsBehindItChokeToo() {
+        FeedFlow flow = FeedPath.of(
+                        Tube.level("hose", 3.2, 0.0087),
+                        Orifice.solenoid("solenoid", 2.6e-3, 0.0087),
+                        Manifold.equal("block", 6, Tube.level("line", 0.4, 0.003), NitrousJet.of(1.6e-3)))
+                .flow(BOTTLE, MANIFOLD);
+        assertEquals("solenoid", flow.chokingElement());
+    }
+
+    @Test
     void flowGrowsWithTheJetAndShrinksWithTheHose() {
         double before = 0;
         for (double bore = 0.4e-3; bore < 3e-3; bore += 0.2e-3) {
