@@ -18,6 +18,9 @@ import org.zeromq.ZMQException;
 /** A kernel: four channels and a heartbeat around one Java session. */
 public final class Kernel {
 
+    /** How Jupyter tells a kernel who started it. */
+    private static final String PARENT_ID = "JPY_PARENT_PID";
+
     private static final long PARENT_CHECK_MILLIS = 2_000;
 
     private final ConnectionFile connection;
@@ -68,7 +71,10 @@ public final class Kernel {
     }
 
     private void awaitEnd() throws InterruptedException {
-        Optional<ProcessHandle> parent = ProcessHandle.current().parent();
+        Optional<ProcessHandle> parent = parent();
+        if (parent.isEmpty() && System.getenv(PARENT_ID) != null) {
+            return; // whoever started this kernel is gone already
+        }
         while (!end.await(PARENT_CHECK_MILLIS, java.util.concurrent.TimeUnit.MILLISECONDS)) {
             if (parent.isPresent() && !parent.get().isAlive()) {
                 return;
@@ -76,14 +82,33 @@ public final class Kernel {
         }
     }
 
+    /** A front end names itself, since a parent that dies early is no longer the parent. */
+    private static Optional<ProcessHandle> parent() {
+        String named = System.getenv(PARENT_ID);
+        return named != null && named.matches("\\d{1,9}")
+                ? ProcessHandle.of(Long.parseLong(named))
+                : ProcessHandle.current().parent();
+    }
+
     private Channel channel(ZContext context, SocketType type, int port, Wire wire) {
         return new Channel(context, type, connection.address(port), wire);
     }
 
     private static void daemon(String name, Runnable task) {
-        Thread thread = new Thread(task, name);
+        Thread thread = new Thread(() -> untilSocketsClose(task), name);
         thread.setDaemon(true);
         thread.start();
+    }
+
+    /** At shutdown the sockets go first; a thread that still waits on one just ends. */
+    private static void untilSocketsClose(Runnable task) {
+        try {
+            task.run();
+        } catch (ZMQException e) {
+            if (e.getErrorCode() != ZMQ.Error.ETERM.getCode()) {
+                throw e;
+            }
+        }
     }
 
     private void heartbeat(ZContext context) {
@@ -215,10 +240,7 @@ public final class Kernel {
         try {
             work.run();
         } catch (ZMQException e) {
-            // at shutdown the sockets go first; whoever asked last is gone as well
-            if (e.getErrorCode() != ZMQ.Error.ETERM.getCode()) {
-                System.err.println("A message could not be answered: " + e);
-            }
+            throw e;
         } catch (RuntimeException | Error e) {
             System.err.println("A message could not be answered: " + e);
         }
