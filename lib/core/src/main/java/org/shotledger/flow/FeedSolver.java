@@ -1,5 +1,6 @@
 package org.shotledger.flow;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
@@ -10,20 +11,47 @@ import org.shotledger.fluid.NitrousOxide;
  * <p>For a trial flow the path is marched from the bottle. A part that chokes gives a negative margin; at the end the margin
  * is what the last part would pass less the trial flow. The margin falls as the flow rises, so a bracketed search ends at the
  * flow, and the part that gave the negative side is the one that limits.
+ *
+ * <p>Equal branches that end in jets are marched as one, each at its share of the flow, so that no search runs inside the
+ * search. Their parts count as parts of their own: a margin that comes from a choked line tells the side, not how near the
+ * answer is, and only the margin of the jet may end the search early.
  */
 final class FeedSolver {
     private static final double TOLERANCE = 1e-7;
     private static final int MAX_STEPS = 100;
+    /** After so many steps only halving is left, which ends in time whatever the margins look like. */
+    private static final int HALVE_FROM = 60;
 
     /** Part at which the last march ended; the number of parts when it went through. */
     private int stopped;
 
+    /** Part that limited the last search; a part of a marched branch counts here as well. */
+    private int limiting;
+
     private final List<FeedElement> elements;
+    /** The parts marched: the path's own, with one of equal branches in place of their block. */
+    private final List<FeedElement> chain;
+    /** Where the marched branch starts in the chain; its length when no branch is marched. */
+    private final int split;
+    /** How many branches share the flow. */
+    private final int count;
+
     private final FluidState start;
     private final double downstreamPressure;
 
     private FeedSolver(FeedPath path, FluidState start, double downstreamPressure) {
         this.elements = path.elements();
+        FeedPath branch = path.last() instanceof Manifold block ? block.commonBranch() : null;
+        if (branch == null) {
+            chain = elements;
+            split = elements.size();
+            count = 1;
+        } else {
+            split = elements.size() - 1;
+            chain = new ArrayList<>(elements.subList(0, split));
+            chain.addAll(branch.elements());
+            count = ((Manifold) path.last()).branches().size();
+        }
         this.start = start;
         this.downstreamPressure = downstreamPressure;
     }
@@ -32,14 +60,22 @@ final class FeedSolver {
     record Solution(double massFlow, int limiting, boolean choked) {}
 
     static double massFlow(FeedPath path, FluidState start, double downstreamPressure) {
-        return solve(path, start, downstreamPressure).massFlow();
+        return still(path, start, downstreamPressure) ? 0 : new FeedSolver(path, start, downstreamPressure).search();
     }
 
     static Solution solve(FeedPath path, FluidState start, double downstreamPressure) {
-        if (!blocked(path).isEmpty() || downstreamPressure >= start.pressure()) {
+        if (still(path, start, downstreamPressure)) {
             return new Solution(0, -1, false);
         }
-        return new FeedSolver(path, start, downstreamPressure).search();
+        FeedSolver solver = new FeedSolver(path, start, downstreamPressure);
+        double flow = solver.search();
+        int end = path.elements().size() - 1;
+        int part = Math.min(solver.limiting, end);
+        return new Solution(flow, part, flow > 0 && (part < end || solver.endChokes(flow)));
+    }
+
+    private static boolean still(FeedPath path, FluidState start, double downstreamPressure) {
+        return !blocked(path).isEmpty() || downstreamPressure >= start.pressure();
     }
 
     static String blocked(FeedPath path) {
@@ -51,12 +87,13 @@ final class FeedSolver {
         return "";
     }
 
-    private Solution search() {
-        int end = elements.size() - 1;
+    private double search() {
+        int end = chain.size() - 1;
+        limiting = end;
         double low = 0;
         double atLow = margin(0);
         if (atLow <= 0) {
-            return new Solution(0, end, false);
+            return 0;
         }
         double high = atLow;
         double atHigh = margin(high);
@@ -66,7 +103,7 @@ final class FeedSolver {
             high *= 2;
             atHigh = margin(high);
         }
-        int limiting = stopped;
+        limiting = stopped;
         double farHigh = Double.NaN;
         double atFarHigh = Double.NaN;
         int farLimiting = -1;
@@ -82,7 +119,7 @@ final class FeedSolver {
                 trial = root * (1 + (beyond ? 0.4 : -0.4) * TOLERANCE);
                 beyond = !beyond;
             }
-            if (i % 8 == 7 || !(trial > low && trial < high)) {
+            if (i % 8 == 7 || i >= HALVE_FROM || !(trial > low && trial < high)) {
                 trial = 0.5 * (low + high);
             }
             trial = Math.min(Math.max(trial, low + 0.1 * TOLERANCE * high), high - 0.1 * TOLERANCE * high);
@@ -107,7 +144,7 @@ final class FeedSolver {
                 break;
             }
         }
-        return new Solution(low, limiting, limiting < end || endChokes(low));
+        return low;
     }
 
     private static double weight(double now, double before) {
@@ -117,16 +154,16 @@ final class FeedSolver {
 
     /** Tells whether the last part itself is choked at a flow. */
     private boolean endChokes(double massFlow) {
+        FeedElement last = elements.get(elements.size() - 1);
+        if (last instanceof Manifold) {
+            return false;
+        }
         FluidState inlet = endInlet(massFlow);
         if (inlet == null) {
             return true;
         }
-        FeedElement last = elements.get(elements.size() - 1);
         if (last instanceof NitrousJet jet) {
             return new HoleCurve(jet, inlet).chokingPressure() >= downstreamPressure;
-        }
-        if (last instanceof Manifold) {
-            return false;
         }
         double outlet = last.outletPressure(inlet, massFlow);
         return Double.isNaN(outlet) || outlet > downstreamPressure * (1 + 1e-3) + 1;
@@ -146,20 +183,25 @@ final class FeedSolver {
     /** Flow to spare, kg/s; negative when the trial flow cannot be had. Monotone falling. */
     private double margin(double massFlow) {
         FluidState state = start;
-        int end = elements.size() - 1;
+        int end = chain.size() - 1;
         for (int i = 0; i < end; i++) {
-            FeedElement element = elements.get(i);
-            FluidState next = behind(element, state, massFlow);
+            if (i == split && state.pressure() <= downstreamPressure) {
+                stopped = end;
+                return -massFlow;
+            }
+            int sharing = i < split ? 1 : count;
+            FeedElement element = chain.get(i);
+            FluidState next = behind(element, state, massFlow / sharing);
             if (next == null) {
                 stopped = i;
-                return Math.min(element.shortfall(state, massFlow), -1e-12);
+                return Math.min(sharing * element.shortfall(state, massFlow / sharing), -1e-12);
             }
             state = next;
         }
         stopped = end;
-        FeedElement last = elements.get(end);
+        FeedElement last = chain.get(end);
         if (last instanceof NitrousJet jet) {
-            return jet.massFlow(state, downstreamPressure) - massFlow;
+            return count * jet.massFlow(state, downstreamPressure) - massFlow;
         }
         if (last instanceof Manifold block) {
             return block.massFlow(state, downstreamPressure) - massFlow;

@@ -36,6 +36,14 @@ public record Manifold(String name, double volume, List<FeedPath> branches) impl
         return new Manifold(name, 0, java.util.Collections.nCopies(count, FeedPath.of(branch)));
     }
 
+    /** The branch that all branches equal, when it is open and ends in a jet; otherwise null. */
+    FeedPath commonBranch() {
+        FeedPath first = branches.get(0);
+        boolean jets =
+                first.last() instanceof NitrousJet && FeedSolver.blocked(first).isEmpty();
+        return jets && branches.stream().allMatch(first::equals) ? first : null;
+    }
+
     /** Total flow of the branches from a state before them, kg/s. */
     double massFlow(FluidState inlet, double downstreamPressure) {
         double total = 0;
