@@ -9,6 +9,12 @@ import org.shotledger.fluid.FluidState;
  * @param elements the parts in flow order; the last is a {@link NitrousJet}, a {@link Manifold}, or an open end
  */
 public record FeedPath(List<FeedElement> elements) {
+    /** Lowest pressure behind a path that is followed exactly, Pa. */
+    private static final double COVERED = 100e3;
+
+    /** Inlet pressure above which a hole is choked at that pressure, Pa. */
+    private static final double SURELY_CHOKED = 400e3;
+
     /**
      * Checks the order.
      *
@@ -46,7 +52,7 @@ public record FeedPath(List<FeedElement> elements) {
      */
     public FeedFlow flow(FluidState bottleLiquid, double downstreamPressure) {
         Checks.notNegative("Feed path", "downstream pressure", downstreamPressure, "Pa");
-        return FeedReport.of(this, bottleLiquid, downstreamPressure);
+        return FeedReport.of(this, bottleLiquid, covered(bottleLiquid, downstreamPressure));
     }
 
     /**
@@ -57,7 +63,15 @@ public record FeedPath(List<FeedElement> elements) {
      * @return flow, kg/s; zero when a part is closed or the pressure behind is not lower
      */
     public double massFlow(FluidState bottleLiquid, double downstreamPressure) {
-        return FeedSolver.massFlow(this, bottleLiquid, downstreamPressure);
+        return FeedSolver.massFlow(this, bottleLiquid, covered(bottleLiquid, downstreamPressure));
+    }
+
+    /**
+     * The equation of state ends at the triple pressure, 87.8 kPa. Far above it every path is choked at its last hole, so a
+     * lower pressure behind, such as intake vacuum, changes nothing and is taken as one the equation covers.
+     */
+    private static double covered(FluidState inlet, double downstreamPressure) {
+        return inlet.pressure() > SURELY_CHOKED ? Math.max(downstreamPressure, COVERED) : downstreamPressure;
     }
 
     FeedElement last() {

@@ -184,4 +184,14 @@ class FeedPathTest {
         assertEquals(flow.holdUp() / flow.massFlow(), flow.fillTime(), 1e-12);
         assertTrue(flow.holdUp() > 0.9 * volume * flow.nodes().get(4).density());
     }
+
+    @Test
+    void intakeVacuumBelowTheTriplePressureChangesNothingOnAChokedPath() {
+        FeedPath path = usual(1.2e-3);
+        double atmospheric = path.flow(BOTTLE, 1.0e5).massFlow();
+        for (double vacuum : new double[] {0, 2e4, 5e4, 8.7e4, 8.8e4, 9e4}) {
+            assertEquals(atmospheric, path.flow(BOTTLE, vacuum).massFlow(), 1e-6 * atmospheric, "Pa: " + vacuum);
+            assertEquals(atmospheric, path.massFlow(BOTTLE, vacuum), 1e-6 * atmospheric, "Pa: " + vacuum);
+        }
+    }
 }
