@@ -22,7 +22,7 @@ final class BottleRun {
         this.evaluator = evaluator;
         this.peak = peak;
         Build build = evaluator.build();
-        this.draw = Draw.through(
+        this.draw = Draw.tabulated(
                 build.wetKit()
                         .nitrous()
                         .path(

@@ -104,12 +104,9 @@ final class Planner {
 
     private Optional<SplitCandidate> candidate(double plenumPressure, double wheelPower) {
         Band band = band(plenumPressure);
-        Sizing sizing = new Sizing(build, band);
-        if (sizing.most() < wheelPower || sizing.least() > wheelPower) {
-            return Optional.empty();
-        }
-        JetPair jets = sizing.pairFor(wheelPower);
-        return evaluated(band, jets).map(points -> candidate(plenumPressure, jets, points));
+        return new Sizing(build, band)
+                .pairFor(wheelPower)
+                .flatMap(jets -> evaluated(band, jets).map(points -> candidate(plenumPressure, jets, points)));
     }
 
     private SplitCandidate candidate(double plenumPressure, JetPair jets, List<Evaluation> points) {

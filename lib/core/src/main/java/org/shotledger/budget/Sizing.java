@@ -3,6 +3,7 @@ package org.shotledger.budget;
 import java.util.Arrays;
 import java.util.List;
 import java.util.NoSuchElementException;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -26,46 +27,81 @@ final class Sizing {
     /** Smallest jet tried, m: no jet of the trade is finer. */
     private static final double SMALLEST_BORE = 0.15e-3;
 
+    private static final double GROWTH = 1.5;
+
     private final Build build;
     private final Band band;
-    private final double largest;
-    private final double peakRpm;
+    private final double firstRpm;
 
     Sizing(Build build, Band band) {
         this.build = build;
         this.band = band;
-        this.largest = largestThatBurns();
-        this.peakRpm = strongest(largest, Band.strongest(band.without()).rpm());
+        this.firstRpm = Band.strongest(band.without()).rpm();
     }
 
     /** The most wheel power the ladder's largest jets give. */
     double most() {
-        return power(largest, peakRpm);
+        double largest = largestThatBurns();
+        return power(largest, strongest(largest, firstRpm));
     }
 
-    /** The least wheel power with the nitrous on. */
-    double least() {
-        return power(SMALLEST_BORE, peakRpm);
-    }
-
-    /** The exact pair; the wish must lie between {@link #least()} and {@link #most()}. */
-    JetPair pairFor(double wheelPower) {
-        double rpm = peakRpm;
-        JetPair pair = pairFor(wheelPower, rpm);
-        for (int round = 0; round < MOST_ROUNDS; round++) {
-            double strongest = Band.strongest(band.with(pair)).rpm();
-            if (strongest == rpm) {
-                break;
+    /** The exact pair; nothing where no jet between the smallest and the ladder's last rung gives this power. */
+    Optional<JetPair> pairFor(double wheelPower) {
+        try {
+            double rpm = firstRpm;
+            Optional<JetPair> pair = pairFor(wheelPower, rpm);
+            for (int round = 0; round < MOST_ROUNDS && pair.isPresent(); round++) {
+                double strongest = Band.strongest(band.with(pair.get())).rpm();
+                if (strongest == rpm) {
+                    break;
+                }
+                rpm = strongest;
+                pair = pairFor(wheelPower, rpm);
             }
-            rpm = strongest;
-            pair = pairFor(wheelPower, rpm);
+            return pair;
+        } catch (IllegalArgumentException refused) {
+            // a charge too cold to balance at some speed of the band
+            return Optional.empty();
         }
-        return pair;
     }
 
-    private JetPair pairFor(double wheelPower, double rpm) {
-        double bore = root(b -> power(b, rpm) - wheelPower, SMALLEST_BORE, largest);
-        return new JetPair(bore, fuelBore(bore, rpm));
+    private Optional<JetPair> pairFor(double wheelPower, double rpm) {
+        return bracket(wheelPower, rpm)
+                .map(r -> root(b -> power(b, rpm) - wheelPower, r.low, r.high))
+                .map(bore -> new JetPair(bore, fuelBore(bore, rpm)));
+    }
+
+    private record Bores(double low, double high) {}
+
+    /** Two jets with the wish between them: grown from the smallest, and halved where a larger one is refused. */
+    private Optional<Bores> bracket(double wheelPower, double rpm) {
+        double low = SMALLEST_BORE;
+        if (power(low, rpm) > wheelPower) {
+            return Optional.empty();
+        }
+        double refused = Double.POSITIVE_INFINITY;
+        double last = lastRung();
+        while (low < last && refused - low > LARGEST_TOLERANCE) {
+            double next = refused < Double.POSITIVE_INFINITY ? (low + refused) / 2 : Math.min(GROWTH * low, last);
+            double power = powerIfBurns(next, rpm);
+            if (power >= wheelPower) {
+                return Optional.of(new Bores(low, next));
+            }
+            if (Double.isNaN(power)) {
+                refused = next;
+            } else {
+                low = next;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private double powerIfBurns(double nitrousBore, double rpm) {
+        try {
+            return power(nitrousBore, rpm);
+        } catch (IllegalArgumentException refused) {
+            return Double.NaN;
+        }
     }
 
     private double power(double nitrousBore, double rpm) {
@@ -116,14 +152,13 @@ final class Sizing {
     /** The ladder's last rung, or the largest jet below it whose charge the engine can still take in. */
     private double largestThatBurns() {
         double high = lastRung();
-        double rpm = Band.strongest(band.without()).rpm();
-        if (burns(high, rpm)) {
+        if (burns(high, firstRpm)) {
             return high;
         }
         double low = SMALLEST_BORE;
         while (high - low > LARGEST_TOLERANCE) {
             double middle = (low + high) / 2;
-            if (burns(middle, rpm)) {
+            if (burns(middle, firstRpm)) {
                 low = middle;
             } else {
                 high = middle;
