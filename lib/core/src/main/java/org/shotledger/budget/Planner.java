@@ -63,7 +63,7 @@ final class Planner {
         Limits limits = BandLimits.withPower(build, band, pair);
         BottlePlan bottle = new BottleRun(evaluator, peak).plan(wish);
         Split split = split(band, pair);
-        Ledger ledger = new LedgerWriter(build, wish, evaluator, peak, bottle).write();
+        Ledger ledger = LedgerWriter.write(LedgerSubject.of(build, wish, evaluator, peak, bottle));
         return new Budget(build, wish, evaluator, at, alone, candidates, split, jets, peak, bottle, limits, ledger);
     }
 

@@ -1,0 +1,58 @@
+package org.shotledger.budget;
+
+import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
+import static org.shotledger.units.QuantityKind.BORE;
+import static org.shotledger.units.QuantityKind.FRACTION;
+import static org.shotledger.units.QuantityKind.GAUGE_PRESSURE;
+import static org.shotledger.units.QuantityKind.POWER;
+import static org.shotledger.units.QuantityKind.ROTATION;
+import static org.shotledger.units.QuantityKind.TEMPERATURE;
+
+import org.shotledger.build.Build;
+import org.shotledger.wetkit.JetPair;
+
+/** The wish, the settings chosen for it, and what surrounds the engine. */
+final class WishEntries {
+    private WishEntries() {}
+
+    static void write(LedgerPen pen, LedgerSubject from) {
+        Evaluation peak = from.peak();
+        Build build = from.build();
+        Wish wish = from.wish();
+        pen.asked(
+                "wish",
+                "wheel power asked for",
+                "P",
+                POWER,
+                wish.wheelPower(),
+                build.target().wheelPower(),
+                "target.wheel-power");
+        pen.chosen("engine-speed", "engine speed of most power", "N", ROTATION, peak.rpm());
+        pen.chosen("boost", "boost held", "p_b", GAUGE_PRESSURE, peak.gaugePressure());
+        JetPair jets = peak.demand().jets().orElseThrow();
+        pen.chosen("nitrous-jet", "nitrous jet", "d_N", BORE, jets.nitrousBore());
+        pen.chosen("fuel-jet", "fuel jet", "d_F", BORE, jets.fuelBore());
+
+        var air = peak.conditions().air();
+        String place = "conditions." + wish.conditions() + ".";
+        pen.sheet(
+                "ambient-temperature",
+                "ambient temperature",
+                "T_a",
+                TEMPERATURE,
+                air.temperature(),
+                place + "temperature");
+        pen.sheet("humidity", "relative humidity", "phi", FRACTION, air.relativeHumidity(), place + "humidity");
+        pen.calculated("ambient-pressure", "ambient pressure", "p_a", ABSOLUTE_PRESSURE, air.pressure())
+                .by("standard atmosphere at the altitude, or the station pressure where it is given", "ISO 2533")
+                .on();
+        pen.calculated(
+                        "plenum-pressure",
+                        "plenum pressure",
+                        "p_m",
+                        ABSOLUTE_PRESSURE,
+                        peak.demand().plenumPressure())
+                .by("ambient pressure plus boost", "definition")
+                .on("ambient-pressure", "boost");
+    }
+}
