@@ -6,6 +6,9 @@ import org.shotledger.fluid.FluidState;
 /** What is taken out of the bottle at a given state of its outlet. */
 @FunctionalInterface
 public interface Draw {
+    /** Largest constant flow accepted, kg/s: a bottle is then empty within milliseconds, and the step control still holds. */
+    double LARGEST_FLOW = 1000;
+
     /**
      * Flow out of the bottle.
      *
@@ -31,9 +34,9 @@ public interface Draw {
      * @return the draw
      */
     static Draw constant(double massFlow) {
-        if (!(massFlow >= 0)) {
+        if (!(massFlow >= 0 && massFlow <= LARGEST_FLOW)) {
             throw new IllegalArgumentException(
-                    "Bottle: the flow taken is " + massFlow + " kg/s; it must be zero or above.");
+                    "Bottle: the flow taken is " + massFlow + " kg/s; allowed are 0 to " + LARGEST_FLOW + " kg/s.");
         }
         return (time, outlet) -> massFlow;
     }

@@ -4,6 +4,11 @@ package org.shotledger.flow;
 final class Checks {
     private Checks() {}
 
+    /** The pressure behind a hole; at or above the pressure upstream it is allowed and gives no flow. */
+    static double behind(String where, double pressure) {
+        return notNegative(where, "downstream pressure", pressure, "Pa");
+    }
+
     static double positive(String where, String name, double value, String unit) {
         if (value > 0 && value < Double.POSITIVE_INFINITY) {
             return value;

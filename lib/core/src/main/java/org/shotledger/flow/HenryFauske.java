@@ -54,6 +54,7 @@ public record HenryFauske(double equilibriumQuality) implements OrificeFlow {
      * @return flux, kg/(m2 s)
      */
     public static double massFlux(FluidState stagnation, double downstreamPressure) {
+        Checks.behind("Delayed flashing flow", downstreamPressure);
         return PUBLISHED.flux(stagnation, downstreamPressure);
     }
 

@@ -51,6 +51,7 @@ public final class HomogeneousEquilibrium implements OrificeFlow {
      * @return the throat: critical, or at the downstream pressure where that limits
      */
     public static Throat throatAt(FluidState stagnation, double downstreamPressure) {
+        Checks.behind("Homogeneous equilibrium flow", downstreamPressure);
         Isentrope path = new Isentrope(stagnation);
         Throat critical = critical(path);
         if (downstreamPressure <= critical.pressure()) {

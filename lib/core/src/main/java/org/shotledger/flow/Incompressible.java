@@ -25,6 +25,7 @@ public final class Incompressible implements OrificeFlow {
      */
     public static double massFlux(double density, double pressure, double downstreamPressure) {
         Checks.positive("Incompressible flow", "density", density, "kg/m3");
+        Checks.behind("Incompressible flow", downstreamPressure);
         return Math.sqrt(2 * density * Math.max(0, pressure - downstreamPressure));
     }
 

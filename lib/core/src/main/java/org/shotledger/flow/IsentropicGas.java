@@ -35,6 +35,7 @@ public final class IsentropicGas implements OrificeFlow {
      * @return ideal mass flux, kg/(m2 s), choked where it must be
      */
     public static double massFlux(double pressure, double density, double gamma, double downstreamPressure) {
+        Checks.behind("Isentropic gas flow", downstreamPressure);
         Checks.positive("Isentropic gas flow", "stagnation pressure", pressure, "Pa");
         Checks.positive("Isentropic gas flow", "stagnation density", density, "kg/m3");
         Checks.within("Isentropic gas flow", "ratio of heat capacities", gamma, 1.0001, 3, "");

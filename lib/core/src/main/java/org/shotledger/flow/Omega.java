@@ -59,6 +59,7 @@ public final class Omega implements OrificeFlow {
      * @return flux, kg/(m2 s)
      */
     public static double massFlux(FluidState stagnation, double downstreamPressure) {
+        Checks.behind("Omega flow", downstreamPressure);
         return of(stagnation).flux(downstreamPressure);
     }
 
