@@ -38,6 +38,10 @@ class LayeringTest {
             Map.entry("wetkit", "curve fluid flow fuel supply"),
             Map.entry("build", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive"),
             Map.entry("budget", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build"),
+            Map.entry("delivery", "units flow wetkit drive build budget"),
+            Map.entry("spread", "units flow fuel wetkit build budget"),
+            Map.entry("relief", "units build budget"),
+            Map.entry("stepup", "units engine wetkit build budget"),
             Map.entry(
                     "study",
                     "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"));

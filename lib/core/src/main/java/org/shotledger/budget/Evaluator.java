@@ -21,6 +21,7 @@ import org.shotledger.flow.FeedFlow;
 import org.shotledger.fuel.HeatRelease;
 import org.shotledger.fuel.Mixture;
 import org.shotledger.fuel.Octane;
+import org.shotledger.units.Require;
 import org.shotledger.wetkit.FuelCircuit.FuelFlow;
 import org.shotledger.wetkit.FuelCircuit.Pressures;
 import org.shotledger.wetkit.JetPair;
@@ -89,7 +90,46 @@ public record Evaluator(Build build, EngineModel model) {
      * @return the point
      */
     public Evaluation at(Conditions at, double rpm, Demand demand, FeedFlow feed) {
-        FuelFlow extra = nitrousFuel(at, demand);
+        return point(at, rpm, demand, feed, nitrousFuel(at, demand));
+    }
+
+    /**
+     * Evaluates an operating point at which the two circuits pass shares of their flow: pulsed solenoids, one cylinder's
+     * jets off their nominal size, or a blocked jet. What the feed paths would pass at full opening is scaled; states along
+     * them are left as they are.
+     *
+     * @param at what surrounds the engine
+     * @param rpm engine speed, rev/min
+     * @param demand what is asked of it, with jets
+     * @param feed the nitrous flow of this demand at full opening
+     * @param nitrousShare share of that flow, 0 or more
+     * @param fuelShare share of the nitrous fuel's flow, 0 or more
+     * @return the point
+     */
+    public Evaluation sharing(
+            Conditions at, double rpm, Demand demand, FeedFlow feed, double nitrousShare, double fuelShare) {
+        Require.notNegative("share of the nitrous flow", nitrousShare, "");
+        Require.notNegative("share of the nitrous fuel flow", fuelShare, "");
+        FeedFlow scaled = new FeedFlow(
+                nitrousShare * feed.massFlow(),
+                feed.chokingElement(),
+                feed.reason(),
+                feed.nodes(),
+                feed.jets(),
+                feed.jetInlet(),
+                feed.holdUp(),
+                feed.volume());
+        FuelFlow full = nitrousFuel(at, demand);
+        FuelFlow extra = new FuelFlow(
+                fuelShare * full.massFlow(),
+                full.railPressure(),
+                full.jetPressure(),
+                full.pumpCapacity(),
+                full.pumpLimited());
+        return point(at, rpm, demand, scaled, extra);
+    }
+
+    private Evaluation point(Conditions at, double rpm, Demand demand, FeedFlow feed, FuelFlow extra) {
         Breath breath = breathe(at, rpm, demand, feed, extra);
         Charge charge = breath.charge;
         HeatRelease heat = model.combustion().burn(charge.mixture());

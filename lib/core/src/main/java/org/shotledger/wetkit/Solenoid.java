@@ -46,6 +46,49 @@ public record Solenoid(double bore, double dischargeCoefficient, double openingD
     }
 
     /**
+     * The duty at which a share of the full flow is delivered; the inverse of {@link #deliveredFraction}.
+     *
+     * @param share delivered share of the time, 0 to 1; between 0 and {@link #leastShare} and between {@link #mostShare} and
+     *     1 no duty gives it
+     * @param frequency pulse frequency, Hz, positive
+     * @return the duty, 0 to 1
+     * @throws IllegalArgumentException when no duty gives that share; the message names what can be had
+     */
+    public double dutyFor(double share, double frequency) {
+        require(share >= 0 && share <= 1, "delivered share", share, "0 to 1");
+        require(frequency > 0, "pulse frequency", frequency, "above 0 Hz");
+        if (share == 0 || share == 1) {
+            return share;
+        }
+        require(
+                share >= leastShare(frequency) && share <= mostShare(frequency),
+                "delivered share at " + frequency + " Hz",
+                share,
+                "0, " + leastShare(frequency) + " to " + mostShare(frequency) + ", or 1; choose a slower pulse");
+        return share + (openingDelay - closingDelay) * frequency;
+    }
+
+    /**
+     * The smallest share a pulse can deliver: the valve has just opened when its current ends, and closes late.
+     *
+     * @param frequency pulse frequency, Hz, positive
+     * @return delivered share of the time
+     */
+    public double leastShare(double frequency) {
+        return closingDelay * frequency;
+    }
+
+    /**
+     * The largest share short of standing open: the valve has just closed when its current begins, and opens late.
+     *
+     * @param frequency pulse frequency, Hz, positive
+     * @return delivered share of the time; below {@link #leastShare} when the delays leave no room for a pulse
+     */
+    public double mostShare(double frequency) {
+        return 1 - openingDelay * frequency;
+    }
+
+    /**
      * Area of the hole that counts for flow.
      *
      * @return discharge coefficient times area, m2
