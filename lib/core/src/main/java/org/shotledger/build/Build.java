@@ -12,6 +12,7 @@ import org.shotledger.engine.FrictionModel;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.sheet.SheetException;
 import org.shotledger.wetkit.WetKit;
+import org.shotledger.wiring.Wiring;
 
 /**
  * One car as its build sheet describes it.
@@ -34,6 +35,7 @@ import org.shotledger.wetkit.WetKit;
  * @param vehicle the car, empty when the sheet does not describe it
  * @param electrical electrical supply, empty when the sheet does not describe it
  * @param controller controller channels, empty when the sheet does not describe them
+ * @param wiring loads, signals and sensors, empty when the sheet does not describe them
  * @param origins where each figure comes from, by its path in the sheet, for example {@code "engine.bore"}
  * @param source the text of the sheet and its tables, which {@link #save} and {@link #with} use
  */
@@ -56,6 +58,7 @@ public record Build(
         Optional<Vehicle> vehicle,
         Optional<Electrical> electrical,
         Optional<Controller> controller,
+        Optional<Wiring> wiring,
         Map<String, Origin> origins,
         BuildSource source) {
 

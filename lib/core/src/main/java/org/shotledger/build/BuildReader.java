@@ -17,6 +17,7 @@ import org.shotledger.sheet.SheetReading;
 import org.shotledger.sheet.SheetText;
 import org.shotledger.sheet.YamlSheet;
 import org.shotledger.wetkit.WetKit;
+import org.shotledger.wiring.Wiring;
 
 /** Reads a whole sheet section by section and gathers what was wrong in all of them. */
 final class BuildReader {
@@ -98,6 +99,9 @@ final class BuildReader {
         Optional<Vehicle> vehicle = s.sectionIf("vehicle").map(CarSections::vehicle);
         Optional<Electrical> electrical = s.sectionIf("electrical").map(CarSections::electrical);
         Optional<Controller> controller = s.sectionIf("controller").map(CarSections::controller);
+        Optional<Wiring> wiring = s.sectionIf("wiring")
+                .map(w -> new WiringSections(injection, kit, bottle, turbo)
+                        .wiring(w, electrical.orElse(null), controller.orElse(null)));
         return s.make(() -> new Build(
                 name,
                 invented,
@@ -117,6 +121,7 @@ final class BuildReader {
                 vehicle,
                 electrical,
                 controller,
+                wiring,
                 origins(reading),
                 new BuildSource(reading.file(), reading.folder(), text, reading.tables())));
     }

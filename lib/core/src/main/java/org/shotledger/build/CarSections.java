@@ -76,6 +76,8 @@ final class CarSections {
         int outputs = s.count("outputs", 0, 500);
         int outputsUsed = s.count("outputs-used", 0, 500);
         int pulsing = s.count("pulsing-outputs", 0, 500);
-        return s.make(() -> new Controller(inputs, inputsUsed, outputs, outputsUsed, pulsing));
+        int pulsingUsed = s.countOr(
+                "pulsing-outputs-used", 0, 500, Math.min(pulsing, outputsUsed), "taken as used first, the safe side");
+        return s.make(() -> new Controller(inputs, inputsUsed, outputs, outputsUsed, pulsing, pulsingUsed));
     }
 }

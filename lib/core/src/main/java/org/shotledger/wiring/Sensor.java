@@ -1,0 +1,98 @@
+package org.shotledger.wiring;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shotledger.units.QuantityKind;
+
+/** A sensor: what it puts out for what it measures, to be typed into a controller and checked at two points. */
+public sealed interface Sensor permits RatiometricSensor, ThermistorSensor, ThermocoupleSensor {
+
+    /**
+     * What it is called.
+     *
+     * @return the name
+     */
+    String name();
+
+    /**
+     * What it measures.
+     *
+     * @return the kind
+     */
+    QuantityKind kind();
+
+    /**
+     * The least value of its range.
+     *
+     * @return SI
+     */
+    double low();
+
+    /**
+     * The greatest value of its range.
+     *
+     * @return SI
+     */
+    double high();
+
+    /**
+     * What it puts out.
+     *
+     * @param value what is measured, SI, inside the range
+     * @return V
+     */
+    double output(double value);
+
+    /**
+     * Its law in words.
+     *
+     * @return equation and source
+     */
+    String law();
+
+    /**
+     * What a broken wire and a short circuit look like.
+     *
+     * @return one sentence
+     */
+    String faults();
+
+    /**
+     * Two points at which it is checked in the car, each with how the point is made.
+     *
+     * @return two points
+     */
+    List<Check> checks();
+
+    /**
+     * The table to type into a controller.
+     *
+     * @param points number of points, 2 or more
+     * @return points evenly spaced over the range
+     */
+    default List<Point> table(int points) {
+        List<Point> rows = new ArrayList<>();
+        for (int i = 0; i < points; i++) {
+            double value = low() + (high() - low()) * i / (points - 1);
+            rows.add(new Point(value, output(value)));
+        }
+        return rows;
+    }
+
+    /**
+     * A point of the table.
+     *
+     * @param value what is measured, SI
+     * @param output V
+     */
+    record Point(double value, double output) {}
+
+    /**
+     * A point at which the sensor is checked.
+     *
+     * @param how how the point is made
+     * @param value what is measured, SI
+     * @param output what must be read, V
+     */
+    record Check(String how, double value, double output) {}
+}

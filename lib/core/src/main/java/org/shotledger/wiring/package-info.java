@@ -1,0 +1,7 @@
+/**
+ * Wiring: cables and fuses of the electric loads, what alternator and battery give during a pass, which signals the controller
+ * has room for, and what its sensors put out.
+ *
+ * <p>Allowed imports: {@code units}.
+ */
+package org.shotledger.wiring;
