@@ -12,6 +12,7 @@ import org.shotledger.engine.Charge;
 import org.shotledger.engine.ChargeMixing;
 import org.shotledger.engine.Cycle;
 import org.shotledger.engine.CycleInput;
+import org.shotledger.engine.CycleTrace;
 import org.shotledger.engine.Intake;
 import org.shotledger.engine.Intake.FuelSupplied;
 import org.shotledger.engine.MoistAir;
@@ -276,10 +277,38 @@ public record Evaluator(Build build, EngineModel model) {
         return base + model.nitrousEffectiveness() * (heat.total() - base);
     }
 
+    /**
+     * Pressure in a cylinder over the cycle of a point already evaluated, for pictures.
+     *
+     * @param point the point
+     * @return the trace whose peak the point holds
+     */
+    public CycleTrace trace(Evaluation point) {
+        return model.cylinder()
+                .trace(cycle(
+                        point.rpm(),
+                        point.demand(),
+                        point.charge(),
+                        point.heat(),
+                        point.shaft().exhaustPressure()));
+    }
+
     private Evaluation.CylinderLoad load(
             double rpm, Demand demand, Charge charge, HeatRelease heat, double exhaustPressure) {
-        boolean on = demand.jets().isPresent();
-        double retard = on ? build.tune().nitrousRetard() : 0;
+        Cycle cycle = model.cylinder().run(cycle(rpm, demand, charge, heat, exhaustPressure));
+        return new Evaluation.CylinderLoad(
+                cycle.peakPressure(),
+                cycle.peakAngle(),
+                cycle.knockIntegral(),
+                retard(demand),
+                model.efficiency().at(build.engine().compressionRatio(), retard(demand)));
+    }
+
+    private double retard(Demand demand) {
+        return demand.jets().isPresent() ? build.tune().nitrousRetard() : 0;
+    }
+
+    private CycleInput cycle(double rpm, Demand demand, Charge charge, HeatRelease heat, double exhaustPressure) {
         FuelStreams fuels = build.fuels();
         TrappedCharge trapped = TrappedCharge.of(
                 build.engine(),
@@ -288,23 +317,11 @@ public record Evaluator(Build build, EngineModel model) {
                 heat,
                 new TrappedCharge.Inside(
                         exhaustPressure, RESIDUAL_TEMPERATURE, LATE_EVAPORATION, 1 - fuels.mainEvaporated()));
-        Cycle cycle = model.cylinder()
-                .run(new CycleInput(
-                        rpm,
-                        trapped.freshMass() + trapped.residualMass(),
-                        trapped.temperature(),
-                        trapped.unburned(),
-                        trapped.burned(),
-                        trapped.heat(),
-                        model.timing().burning(retard, on),
-                        WALL_TEMPERATURE,
-                        exhaustPressure,
-                        fuels.main().octane().map(Octane::research).orElse(UNKNOWN_OCTANE)));
-        return new Evaluation.CylinderLoad(
-                cycle.peakPressure(),
-                cycle.peakAngle(),
-                cycle.knockIntegral(),
-                retard,
-                model.efficiency().at(build.engine().compressionRatio(), retard));
+        return trapped.cycle(
+                rpm,
+                model.timing().burning(retard(demand), demand.jets().isPresent()),
+                WALL_TEMPERATURE,
+                exhaustPressure,
+                fuels.main().octane().map(Octane::research).orElse(UNKNOWN_OCTANE));
     }
 }
