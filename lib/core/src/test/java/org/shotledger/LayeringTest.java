@@ -44,6 +44,9 @@ class LayeringTest {
             Map.entry("relief", "units build budget"),
             Map.entry("stepup", "units engine wetkit build budget"),
             Map.entry(
+                    "risk",
+                    "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"),
+            Map.entry(
                     "study",
                     "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"));
 

@@ -77,6 +77,32 @@ public record Budget(
     }
 
     /**
+     * The way to divide the wish that the plan follows.
+     *
+     * @return the candidate whose closest limit is furthest away
+     */
+    public SplitCandidate recommended() {
+        return Planner.best(candidates).orElseThrow();
+    }
+
+    /**
+     * The plan at an engine speed with the nitrous on: the boost of the recommended way, taken back where torque or peak
+     * pressure would come too close to its limit.
+     *
+     * @param rpm engine speed, rev/min, inside what {@link #boostAlone()} covers
+     * @return the operating point
+     * @throws org.shotledger.boost.OutsideMapException where the compressor map has no answer
+     */
+    public Evaluation planned(double rpm) {
+        double ambient = conditions.air().pressure();
+        Feeds feeds = new Feeds(evaluator, conditions, ambient + build.turbo().boostCeiling());
+        BoostSchedule boost =
+                BoostSchedule.of(boostAlone, ambient + recommended().gaugePressure());
+        return new Band(evaluator, conditions, feeds, boost, rpm, rpm)
+                .one(rpm, peak.demand().jets().orElseThrow());
+    }
+
+    /**
      * The figures a figure rests on.
      *
      * @param key key of a ledger entry, for example {@code "nitrous-flow"}

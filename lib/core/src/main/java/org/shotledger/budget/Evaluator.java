@@ -91,7 +91,7 @@ public record Evaluator(Build build, EngineModel model) {
      * @return the point
      */
     public Evaluation at(Conditions at, double rpm, Demand demand, FeedFlow feed) {
-        return point(at, rpm, demand, feed, nitrousFuel(at, demand));
+        return at(at, rpm, demand, feed, nitrousFuel(at, demand));
     }
 
     /**
@@ -111,26 +111,21 @@ public record Evaluator(Build build, EngineModel model) {
             Conditions at, double rpm, Demand demand, FeedFlow feed, double nitrousShare, double fuelShare) {
         Require.notNegative("share of the nitrous flow", nitrousShare, "");
         Require.notNegative("share of the nitrous fuel flow", fuelShare, "");
-        FeedFlow scaled = new FeedFlow(
-                nitrousShare * feed.massFlow(),
-                feed.chokingElement(),
-                feed.reason(),
-                feed.nodes(),
-                feed.jets(),
-                feed.jetInlet(),
-                feed.holdUp(),
-                feed.volume());
-        FuelFlow full = nitrousFuel(at, demand);
-        FuelFlow extra = new FuelFlow(
-                fuelShare * full.massFlow(),
-                full.railPressure(),
-                full.jetPressure(),
-                full.pumpCapacity(),
-                full.pumpLimited());
-        return point(at, rpm, demand, scaled, extra);
+        return at(
+                at, rpm, demand, feed.times(nitrousShare), nitrousFuel(at, demand).times(fuelShare));
     }
 
-    private Evaluation point(Conditions at, double rpm, Demand demand, FeedFlow feed, FuelFlow extra) {
+    /**
+     * Evaluates an operating point with both flows of the wet kit given, for example those of a kit with a blocked jet.
+     *
+     * @param at what surrounds the engine
+     * @param rpm engine speed, rev/min
+     * @param demand what is asked of it; with jets the spark is retarded as planned
+     * @param feed the nitrous flow
+     * @param extra the flow of nitrous fuel
+     * @return the point
+     */
+    public Evaluation at(Conditions at, double rpm, Demand demand, FeedFlow feed, FuelFlow extra) {
         Breath breath = breathe(at, rpm, demand, feed, extra);
         Charge charge = breath.charge;
         HeatRelease heat = model.combustion().burn(charge.mixture());
@@ -226,7 +221,7 @@ public record Evaluator(Build build, EngineModel model) {
      * @param demand what is asked of it
      * @return the flow; none when the nitrous is off
      */
-    FuelFlow nitrousFuel(Conditions at, Demand demand) {
+    public FuelFlow nitrousFuel(Conditions at, Demand demand) {
         if (demand.jets().isEmpty()) {
             return Closed.fuel(at.air().pressure());
         }
@@ -244,7 +239,7 @@ public record Evaluator(Build build, EngineModel model) {
      * @param demand what is asked of it
      * @return ambient, plenum and nozzle pressure
      */
-    static Pressures pressures(Conditions at, Demand demand) {
+    public static Pressures pressures(Conditions at, Demand demand) {
         return new Pressures(at.air().pressure(), demand.plenumPressure(), demand.plenumPressure());
     }
 

@@ -49,10 +49,7 @@ final class Planner {
     Budget plan() {
         refuseWhatBoostMakes();
         List<SplitCandidate> candidates = candidates();
-        SplitCandidate best = candidates.stream()
-                .max(Comparator.comparingDouble((SplitCandidate c) -> Math.floor(c.leastMargin() / SAME_MARGIN))
-                        .thenComparing(c -> -c.nitrousFlow()))
-                .orElseThrow(this::outOfReach);
+        SplitCandidate best = best(candidates).orElseThrow(this::outOfReach);
         if (best.verdict() == Verdict.BROKEN) {
             throw broken(best);
         }
@@ -65,6 +62,13 @@ final class Planner {
         Split split = split(band, pair);
         Ledger ledger = LedgerWriter.write(LedgerSubject.of(build, wish, evaluator, peak, bottle));
         return new Budget(build, wish, evaluator, at, alone, candidates, split, jets, peak, bottle, limits, ledger);
+    }
+
+    /** The candidate whose closest limit is furthest away; of equals the one with the least nitrous. */
+    static Optional<SplitCandidate> best(List<SplitCandidate> candidates) {
+        return candidates.stream()
+                .max(Comparator.comparingDouble((SplitCandidate c) -> Math.floor(c.leastMargin() / SAME_MARGIN))
+                        .thenComparing(c -> -c.nitrousFlow()));
     }
 
     private double[] speeds() {

@@ -49,4 +49,14 @@ public record FeedFlow(
     public double fillTime() {
         return massFlow > 0 ? holdUp / massFlow : Double.POSITIVE_INFINITY;
     }
+
+    /**
+     * The same path passing a share of its flow, as when it is pulsed; the states along it are left as they are.
+     *
+     * @param share 0 or more
+     * @return the scaled flow
+     */
+    public FeedFlow times(double share) {
+        return new FeedFlow(share * massFlow, chokingElement, reason, nodes, jets, jetInlet, holdUp, volume);
+    }
 }

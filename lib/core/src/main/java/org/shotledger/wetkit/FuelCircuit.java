@@ -51,7 +51,18 @@ public record FuelCircuit(
      * @param pumpLimited true when the pumps cannot hold the regulated pressure
      */
     public record FuelFlow(
-            double massFlow, double railPressure, double jetPressure, double pumpCapacity, boolean pumpLimited) {}
+            double massFlow, double railPressure, double jetPressure, double pumpCapacity, boolean pumpLimited) {
+
+        /**
+         * The same circuit passing a share of its flow, as when it is pulsed; the pressures are left as they are.
+         *
+         * @param share 0 or more
+         * @return the scaled flow
+         */
+        public FuelFlow times(double share) {
+            return new FuelFlow(share * massFlow, railPressure, jetPressure, pumpCapacity, pumpLimited);
+        }
+    }
 
     /**
      * Flow at given pressures.

@@ -1,0 +1,71 @@
+package org.shotledger.risk;
+
+import org.shotledger.build.Build;
+import org.shotledger.build.FuelStreams;
+import org.shotledger.build.Tune;
+import org.shotledger.supply.Regulator;
+import org.shotledger.wetkit.FuelCircuit;
+import org.shotledger.wetkit.Solenoid;
+import org.shotledger.wetkit.WetKit;
+
+/** A build with one part not as the sheet says; the sheet's text stays that of the sound build. */
+final class Changed {
+    private Changed() {}
+
+    static Build tune(Build b, Tune tune) {
+        return parts(b, b.fuels(), tune, b.wetKit());
+    }
+
+    static Build fuels(Build b, FuelStreams fuels) {
+        return parts(b, fuels, b.tune(), b.wetKit());
+    }
+
+    static Build regulator(Build b, Regulator regulator) {
+        FuelCircuit old = b.wetKit().fuel();
+        return fuel(
+                b,
+                new FuelCircuit(
+                        old.pumps(), regulator, old.solenoid(), old.jetDischargeCoefficient(), old.cellVolume()));
+    }
+
+    static Build fuelSolenoid(Build b, Solenoid solenoid) {
+        FuelCircuit old = b.wetKit().fuel();
+        return fuel(
+                b,
+                new FuelCircuit(
+                        old.pumps(), old.regulator(), solenoid, old.jetDischargeCoefficient(), old.cellVolume()));
+    }
+
+    private static Build fuel(Build b, FuelCircuit fuel) {
+        WetKit kit = b.wetKit();
+        return parts(
+                b,
+                b.fuels(),
+                b.tune(),
+                new WetKit(kit.position(), kit.nozzles(), kit.nitrous(), fuel, kit.ladder(), kit.window()));
+    }
+
+    private static Build parts(Build b, FuelStreams fuels, Tune tune, WetKit kit) {
+        return new Build(
+                b.name(),
+                b.invented(),
+                b.conditions(),
+                b.target(),
+                b.engine(),
+                fuels,
+                tune,
+                b.basePull(),
+                b.injection(),
+                b.turbo(),
+                kit,
+                b.bottle(),
+                b.driveline(),
+                b.limits(),
+                b.friction(),
+                b.vehicle(),
+                b.electrical(),
+                b.controller(),
+                b.origins(),
+                b.source());
+    }
+}

@@ -1,0 +1,86 @@
+package org.shotledger.risk;
+
+import java.util.Optional;
+import org.shotledger.budget.Limit;
+
+/**
+ * Where the safe region ends when one input strays and the others stay as planned.
+ *
+ * @param input the input
+ * @param up true when it rises
+ * @param value its last value at which every limit is kept, SI
+ * @param distance from the plan in half-widths of the expected band, 0 or more
+ * @param limit the limit that breaks beyond; empty when the models end there or no end was found
+ * @param found false when every limit is still kept at the last value the models cover
+ * @param beyond what happens beyond: the limit's consequence or why the models end
+ * @param reason the physics that leads there
+ */
+public record DriftEdge(
+        Drifting input,
+        boolean up,
+        double value,
+        double distance,
+        Optional<Limit> limit,
+        boolean found,
+        String beyond,
+        String reason) {
+    /** Of the band: closer than any gauge reads. */
+    private static final double CLOSE = 1e-4;
+
+    private static final double STEP = 0.25;
+    private static final double FURTHEST = 40;
+
+    /**
+     * Finds the edge.
+     *
+     * @param drift the model
+     * @param input which input strays
+     * @param up true for rising
+     * @return the edge; at the plan itself when the plan breaks a limit
+     */
+    public static DriftEdge find(Drift drift, Drifting input, boolean up) {
+        double start = input.planned(drift);
+        double band = input.band(drift);
+        double inside = start;
+        double outside = Double.NaN;
+        if (!input.at(drift, start).safe()) {
+            outside = start;
+        }
+        for (double r = STEP; Double.isNaN(outside) && r <= FURTHEST; r *= 1.3) {
+            double value = input.clip(start + (up ? r : -r) * band);
+            if (!input.at(drift, value).safe()) {
+                outside = value;
+            } else if (value == inside) {
+                return new DriftEdge(
+                        input,
+                        up,
+                        value,
+                        Math.abs(value - start) / band,
+                        Optional.empty(),
+                        false,
+                        "",
+                        input.reason(up));
+            } else {
+                inside = value;
+            }
+        }
+        while (Math.abs(outside - inside) > CLOSE * band) {
+            double middle = (inside + outside) / 2;
+            if (input.at(drift, middle).safe()) {
+                inside = middle;
+            } else {
+                outside = middle;
+            }
+        }
+        Outcome beyond = input.at(drift, outside);
+        return new DriftEdge(
+                input,
+                up,
+                inside,
+                Math.abs(inside - start) / band,
+                beyond.first(),
+                true,
+                beyond.first().map(Limit::consequence).orElse(beyond.refusal()),
+                input.reason(up));
+    }
+}

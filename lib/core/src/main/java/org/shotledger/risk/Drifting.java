@@ -1,0 +1,91 @@
+package org.shotledger.risk;
+
+import org.shotledger.units.QuantityKind;
+
+/** An input that strays. */
+public enum Drifting {
+    /** Bottle pressure, set by the bottle's temperature, Pa absolute. */
+    BOTTLE("bottle pressure", QuantityKind.ABSOLUTE_PRESSURE),
+    /** What the regulator of the nitrous fuel holds, Pa gauge. */
+    FUEL("nitrous fuel pressure", QuantityKind.GAUGE_PRESSURE),
+    /** Plenum pressure above the planned one, Pa. */
+    BOOST("boost above plan", QuantityKind.PRESSURE_DIFFERENCE);
+
+    private final String words;
+    private final QuantityKind kind;
+
+    Drifting(String words, QuantityKind kind) {
+        this.words = words;
+        this.kind = kind;
+    }
+
+    /**
+     * The words a reader sees.
+     *
+     * @return for example {@code "bottle pressure"}
+     */
+    public String words() {
+        return words;
+    }
+
+    /**
+     * What it measures.
+     *
+     * @return the kind, for showing values
+     */
+    public QuantityKind kind() {
+        return kind;
+    }
+
+    double planned(Drift drift) {
+        return switch (this) {
+            case BOTTLE -> drift.bottlePressure();
+            case FUEL -> drift.fuelPressure();
+            case BOOST -> 0;
+        };
+    }
+
+    double band(Drift drift) {
+        return switch (this) {
+            case BOTTLE -> drift.band().bottlePressure();
+            case FUEL -> drift.band().fuelPressure();
+            case BOOST -> drift.band().boost();
+        };
+    }
+
+    /** The outcome with this input alone at a value, the others as planned. */
+    Outcome at(Drift drift, double value) {
+        return drift.at(
+                this == BOTTLE ? value : drift.bottlePressure(),
+                this == FUEL ? value : drift.fuelPressure(),
+                this == BOOST ? value : 0);
+    }
+
+    /** Values that can be evaluated, clipped to what the models cover. */
+    double clip(double value) {
+        return switch (this) {
+            case BOTTLE -> Math.min(Math.max(value, 20e5), 72.4e5);
+            case FUEL -> Math.min(Math.max(value, 0.5e5), 10e5);
+            case BOOST -> Math.min(Math.max(value, -2e5), 2e5);
+        };
+    }
+
+    /** Why more or less of this input moves the mixture. */
+    String reason(boolean up) {
+        return switch (this) {
+            case BOTTLE ->
+                up
+                        ? "a warmer bottle pushes more nitrous oxide through the same jets while the fuel stays: leaner, stronger"
+                        : "a colder bottle pushes less nitrous oxide through the same jets while the fuel stays: richer, weaker";
+            case FUEL ->
+                up
+                        ? "fuel flow rises with the root of the pressure drop while the nitrous oxide stays: richer"
+                        : "fuel flow falls with the root of the pressure drop while the nitrous oxide stays: leaner";
+            case BOOST ->
+                up
+                        ? "more air and main fuel beside the same choked nitrous oxide: more torque, pressure and compressor flow"
+                        : "less air beside the same choked nitrous oxide: its share grows, the charge gets colder and the mixture"
+                                + " follows the kit's own";
+        };
+    }
+}

@@ -1,0 +1,94 @@
+package org.shotledger.risk;
+
+import java.util.Optional;
+import org.shotledger.budget.Evaluation;
+import org.shotledger.budget.Limit;
+import org.shotledger.budget.Limits;
+import org.shotledger.budget.Verdict;
+
+/**
+ * What a situation does to the engine over the examined speeds.
+ *
+ * @param peak the operating point of most power, all cylinders together; empty where the models have no answer
+ * @param lambda mixture of all cylinders together at that point, what a sensor in the collector reads
+ * @param leanest lambda of the leanest cylinder over all speeds
+ * @param richest lambda of the richest cylinder over all speeds
+ * @param wheelPower most wheel power over the speeds, W
+ * @param peakPressure highest cylinder pressure over speeds and cylinders, Pa absolute
+ * @param crankTorque highest torque at the crankshaft, N m
+ * @param knockIntegral highest end-gas integral of any cylinder; to be compared only with that of the plan
+ * @param limits every limit, each where it is closest; of the mixture and the pressure, in the worst cylinder
+ * @param refusal why the models have no answer; empty when they have
+ */
+public record Outcome(
+        Optional<Evaluation> peak,
+        double lambda,
+        double leanest,
+        double richest,
+        double wheelPower,
+        double peakPressure,
+        double crankTorque,
+        double knockIntegral,
+        Limits limits,
+        String refusal) {
+
+    static Outcome refused(String reason) {
+        double none = Double.NaN;
+        return new Outcome(
+                Optional.empty(), none, none, none, none, none, none, none, new Limits(java.util.List.of()), reason);
+    }
+
+    /**
+     * Tells whether the models have an answer.
+     *
+     * @return false outside what they cover
+     */
+    public boolean known() {
+        return refusal.isEmpty();
+    }
+
+    /**
+     * Tells whether every limit is kept.
+     *
+     * @return true when no limit is broken and the models have an answer
+     */
+    public boolean safe() {
+        return known() && limits.verdict() != Verdict.BROKEN;
+    }
+
+    /**
+     * The verdict; without an answer nothing is allowed.
+     *
+     * @return the worst verdict of all limits, broken where the models have no answer
+     */
+    public Verdict verdict() {
+        return known() ? limits.verdict() : Verdict.BROKEN;
+    }
+
+    /**
+     * The limit that is broken most, or the closest one.
+     *
+     * @return the limit with the smallest relative margin, or empty when the models have no answer
+     */
+    public Optional<Limit> first() {
+        return limits.first();
+    }
+
+    /**
+     * The smallest relative margin of all limits.
+     *
+     * @return negative when one is broken; negative infinity when the models have no answer
+     */
+    public double leastMargin() {
+        return known() ? limits.leastMargin() : Double.NEGATIVE_INFINITY;
+    }
+
+    /**
+     * The first limit in words.
+     *
+     * @return its name, or why there is no answer
+     */
+    public String firstWords() {
+        return first().map(Limit::name).orElse(refusal);
+    }
+}
