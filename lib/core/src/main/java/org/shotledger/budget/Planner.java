@@ -21,9 +21,6 @@ final class Planner {
     private static final double SPEED_STEP = 250;
     /** The split is shown from this share of the asked band's lower end. */
     private static final double SHOWN_FROM = 0.6;
-    /** A pair of the ladder meets the wish when it gives at least this share of it. */
-    private static final double MET = 0.995;
-
     /** Splits whose least margins differ by less than this are equal; the one with less nitrous is taken. */
     private static final double SAME_MARGIN = 0.005;
 
@@ -147,7 +144,7 @@ final class Planner {
         for (JetPair pair : new Sizing(build, band).around(exact)) {
             option(band, pair).ifPresent(options::add);
         }
-        options.sort(Comparator.comparing((JetChoice.Option o) -> o.wheelPower() < MET * wish.wheelPower())
+        options.sort(Comparator.comparing((JetChoice.Option o) -> !wish.metBy(o.wheelPower()))
                 .thenComparing(o -> o.leastMargin() < 0)
                 .thenComparingDouble(this::distance));
         return new JetChoice(build.wetKit().nozzles(), exact, options);

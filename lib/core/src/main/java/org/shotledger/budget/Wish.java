@@ -16,6 +16,9 @@ import org.shotledger.units.Amount;
 public record Wish(
         String conditions, double wheelPower, double rpmLow, double rpmHigh, int passes, double passSeconds) {
 
+    /** Jets come in steps, so a pair of the ladder meets the wish when it gives at least this share of it. */
+    private static final double MET = 0.995;
+
     /** Checks the ranges. */
     public Wish {
         require(wheelPower > 0 && wheelPower < 5e6, "wheel power", wheelPower + " W", "above 0 and below 5 MW");
@@ -62,6 +65,16 @@ public record Wish(
      */
     public Wish under(String named) {
         return new Wish(named, wheelPower, rpmLow, rpmHigh, passes, passSeconds);
+    }
+
+    /**
+     * Tells whether a wheel power meets the wish, a step of the jet ladder aside.
+     *
+     * @param power wheel power, W
+     * @return true from 99.5 % of the wish
+     */
+    public boolean metBy(double power) {
+        return power >= MET * wheelPower;
     }
 
     private static void require(boolean good, String name, String value, String allowed) {

@@ -10,7 +10,7 @@ import org.shotledger.budget.Limit;
  * @param up true when it rises
  * @param value its last value at which every limit is kept, SI
  * @param distance from the plan in half-widths of the expected band, 0 or more
- * @param limit the limit that breaks beyond; empty when the models end there or no end was found
+ * @param limit the limit that breaks beyond; empty when the models end there or no edge was found
  * @param found false when every limit is still kept at the last value the models cover
  * @param beyond what happens beyond: the limit's consequence or why the models end
  * @param reason the physics that leads there

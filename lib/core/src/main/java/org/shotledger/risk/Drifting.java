@@ -70,22 +70,24 @@ public enum Drifting {
         };
     }
 
-    /** Why more or less of this input moves the mixture. */
+    /** Why more or less of this input moves the engine. */
     String reason(boolean up) {
         return switch (this) {
             case BOTTLE ->
                 up
                         ? "a warmer bottle pushes more nitrous oxide through the same jets while the fuel stays: leaner, stronger"
-                        : "a colder bottle pushes less nitrous oxide through the same jets while the fuel stays: richer, weaker";
+                        : "a colder bottle pushes less nitrous oxide through the same jets while the fuel stays: richer, weaker,"
+                                + " and air takes the room it leaves, which the compressor must pass";
             case FUEL ->
                 up
-                        ? "fuel flow rises with the root of the pressure drop while the nitrous oxide stays: richer"
-                        : "fuel flow falls with the root of the pressure drop while the nitrous oxide stays: leaner";
+                        ? "fuel flow rises with the root of the pressure drop while the nitrous oxide stays: richer, and the pump"
+                                + " carries more against more pressure"
+                        : "fuel flow falls with the root of the pressure drop while the nitrous oxide stays: leaner, and stronger"
+                                + " as long as the mixture is rich";
             case BOOST ->
                 up
                         ? "more air and main fuel beside the same choked nitrous oxide: more torque, pressure and compressor flow"
-                        : "less air beside the same choked nitrous oxide: its share grows, the charge gets colder and the mixture"
-                                + " follows the kit's own";
+                        : "less air beside the same choked nitrous oxide: its share grows and the charge gets colder";
         };
     }
 }

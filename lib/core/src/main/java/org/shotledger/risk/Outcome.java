@@ -9,7 +9,7 @@ import org.shotledger.budget.Verdict;
 /**
  * What a situation does to the engine over the examined speeds.
  *
- * @param peak the operating point of most power, all cylinders together; empty where the models have no answer
+ * @param peak the operating point of most power, all cylinders together; empty where the models have an answer at no speed
  * @param lambda mixture of all cylinders together at that point, what a sensor in the collector reads
  * @param leanest lambda of the leanest cylinder over all speeds
  * @param richest lambda of the richest cylinder over all speeds
@@ -18,7 +18,8 @@ import org.shotledger.budget.Verdict;
  * @param crankTorque highest torque at the crankshaft, N m
  * @param knockIntegral highest end-gas integral of any cylinder; to be compared only with that of the plan
  * @param limits every limit, each where it is closest; of the mixture and the pressure, in the worst cylinder
- * @param refusal why the models have no answer; empty when they have
+ * @param refusal why the models have no answer at one speed or more, which then count in nothing else; empty when they have one
+ *     at every speed
  */
 public record Outcome(
         Optional<Evaluation> peak,
@@ -39,48 +40,48 @@ public record Outcome(
     }
 
     /**
-     * Tells whether the models have an answer.
+     * Tells whether the models have an answer at any speed.
      *
-     * @return false outside what they cover
+     * @return false where they cover none
      */
     public boolean known() {
-        return refusal.isEmpty();
+        return peak.isPresent();
     }
 
     /**
-     * Tells whether every limit is kept.
+     * Tells whether every limit is kept at every speed.
      *
-     * @return true when no limit is broken and the models have an answer
+     * @return true when no limit is broken and the models have an answer everywhere
      */
     public boolean safe() {
-        return known() && limits.verdict() != Verdict.BROKEN;
+        return verdict() != Verdict.BROKEN;
     }
 
     /**
      * The verdict; without an answer nothing is allowed.
      *
-     * @return the worst verdict of all limits, broken where the models have no answer
+     * @return the worst verdict of all limits, broken where the models have no answer at some speed
      */
     public Verdict verdict() {
-        return known() ? limits.verdict() : Verdict.BROKEN;
+        return refusal.isEmpty() ? limits.verdict() : Verdict.BROKEN;
     }
 
     /**
-     * The limit that is broken most, or the closest one.
+     * The broken limit, or the closest one.
      *
-     * @return the limit with the smallest relative margin, or empty when the models have no answer
+     * @return the limit with the smallest relative margin; empty when none is broken but the models have no answer at some speed
      */
     public Optional<Limit> first() {
-        return limits.first();
+        return limits.first().filter(l -> refusal.isEmpty() || l.verdict() == Verdict.BROKEN);
     }
 
     /**
      * The smallest relative margin of all limits.
      *
-     * @return negative when one is broken; negative infinity when the models have no answer
+     * @return negative when one is broken; negative infinity when the models have no answer at some speed
      */
     public double leastMargin() {
-        return known() ? limits.leastMargin() : Double.NEGATIVE_INFINITY;
+        return refusal.isEmpty() ? limits.leastMargin() : Double.NEGATIVE_INFINITY;
     }
 
     /**

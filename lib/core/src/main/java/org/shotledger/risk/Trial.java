@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.shotledger.boost.OutsideMapException;
 import org.shotledger.budget.Demand;
 import org.shotledger.budget.Evaluation;
 import org.shotledger.budget.Limit;
@@ -41,7 +42,7 @@ final class Trial {
      *
      * @param situation what to run
      * @param line engine speeds and planned boost
-     * @return the outcome; where a model has no answer it says why
+     * @return the outcome; a speed at which a model has no answer is left out and said
      */
     static Outcome run(Situation situation, BoostLine line) {
         double highest = line.highest() + situation.boostShift();
@@ -52,14 +53,17 @@ final class Trial {
     static Outcome run(Situation situation, BoostLine line, FeedFlow feed, double highest) {
         Trial trial = new Trial(situation, feed, highest);
         List<Cylinders> all = new ArrayList<>();
-        try {
-            for (BoostLine.Stop stop : line.stops()) {
+        String refusal = "";
+        for (BoostLine.Stop stop : line.stops()) {
+            try {
                 all.add(trial.at(stop.rpm(), stop.plenumPressure() + situation.boostShift()));
+            } catch (OutsideMapException outside) {
+                refusal = "the compressor map ends";
+            } catch (IllegalArgumentException refused) { // for example a charge too cold to balance
+                refusal = refused.getMessage();
             }
-        } catch (IllegalArgumentException outside) {
-            return Outcome.refused(outside.getMessage()); // beyond the compressor map, or a charge too cold to balance
         }
-        return trial.outcome(all);
+        return all.isEmpty() ? Outcome.refused(refusal) : trial.outcome(all, refusal);
     }
 
     /** The nitrous flow of a situation against a plenum pressure; none when no jet is open. */
@@ -96,7 +100,7 @@ final class Trial {
         return Math.max(byPump, byInjector);
     }
 
-    private Outcome outcome(List<Cylinders> all) {
+    private Outcome outcome(List<Cylinders> all, String refusal) {
         Cylinders peak = all.get(0);
         double leanest = Double.NEGATIVE_INFINITY;
         double richest = Double.POSITIVE_INFINITY;
@@ -129,7 +133,7 @@ final class Trial {
                 torque,
                 knock,
                 new Limits(new ArrayList<>(closest.values())),
-                "");
+                refusal);
     }
 
     private static void keep(Map<String, Limit> closest, List<Limit> limits, boolean ofACylinder) {
