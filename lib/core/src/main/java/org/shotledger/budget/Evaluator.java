@@ -112,7 +112,11 @@ public record Evaluator(Build build, EngineModel model) {
         Require.notNegative("share of the nitrous flow", nitrousShare, "");
         Require.notNegative("share of the nitrous fuel flow", fuelShare, "");
         return at(
-                at, rpm, demand, feed.times(nitrousShare), nitrousFuel(at, demand).times(fuelShare));
+                at,
+                rpm,
+                demand,
+                feed.times(nitrousShare),
+                nitrousFuel(at, demand).times(fuelShare));
     }
 
     /**

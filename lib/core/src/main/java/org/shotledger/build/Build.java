@@ -116,6 +116,40 @@ public record Build(
     }
 
     /**
+     * The same car with parts that are not as the sheet says, for a question the sheet cannot ask. The text of the sheet and the
+     * origins stay those of the sound car.
+     *
+     * @param fuels the fuels
+     * @param tune the tune
+     * @param wetKit the wet kit
+     * @return the changed build
+     */
+    public Build withParts(FuelStreams fuels, Tune tune, WetKit wetKit) {
+        return new Build(
+                name,
+                invented,
+                conditions,
+                target,
+                engine,
+                fuels,
+                tune,
+                basePull,
+                injection,
+                turbo,
+                wetKit,
+                bottle,
+                driveline,
+                limits,
+                friction,
+                vehicle,
+                electrical,
+                controller,
+                wiring,
+                origins,
+                source);
+    }
+
+    /**
      * Writes the sheet and its tables, each file whole or not at all. Comments, reasons and digits stay as they were
      * read.
      *

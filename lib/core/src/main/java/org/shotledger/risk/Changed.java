@@ -13,11 +13,11 @@ final class Changed {
     private Changed() {}
 
     static Build tune(Build b, Tune tune) {
-        return parts(b, b.fuels(), tune, b.wetKit());
+        return b.withParts(b.fuels(), tune, b.wetKit());
     }
 
     static Build fuels(Build b, FuelStreams fuels) {
-        return parts(b, fuels, b.tune(), b.wetKit());
+        return b.withParts(fuels, b.tune(), b.wetKit());
     }
 
     static Build regulator(Build b, Regulator regulator) {
@@ -38,34 +38,9 @@ final class Changed {
 
     private static Build fuel(Build b, FuelCircuit fuel) {
         WetKit kit = b.wetKit();
-        return parts(
-                b,
+        return b.withParts(
                 b.fuels(),
                 b.tune(),
                 new WetKit(kit.position(), kit.nozzles(), kit.nitrous(), fuel, kit.ladder(), kit.window()));
-    }
-
-    private static Build parts(Build b, FuelStreams fuels, Tune tune, WetKit kit) {
-        return new Build(
-                b.name(),
-                b.invented(),
-                b.conditions(),
-                b.target(),
-                b.engine(),
-                fuels,
-                tune,
-                b.basePull(),
-                b.injection(),
-                b.turbo(),
-                kit,
-                b.bottle(),
-                b.driveline(),
-                b.limits(),
-                b.friction(),
-                b.vehicle(),
-                b.electrical(),
-                b.controller(),
-                b.origins(),
-                b.source());
     }
 }

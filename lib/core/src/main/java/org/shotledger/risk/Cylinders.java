@@ -54,7 +54,7 @@ record Cylinders(Evaluation engine, List<Group> groups) {
                 boolean withFuel = kind >= 2;
                 double moreNitrous = withNitrous ? (double) cylinders / s.nitrousOpen() : 0;
                 double moreFuel = withFuel ? (double) cylinders / s.fuelOpen() : 0;
-                Evaluation as = evaluate(s, rpm, plenum, scaled(feed, moreNitrous), scaled(fuel, moreFuel));
+                Evaluation as = evaluate(s, rpm, plenum, feed.times(moreNitrous), fuel.times(moreFuel));
                 groups.add(new Group(counts[kind], as));
             }
         }
@@ -82,22 +82,6 @@ record Cylinders(Evaluation engine, List<Group> groups) {
                         s.jets().fuelBore(),
                         Evaluator.pressures(s.conditions(), boost),
                         s.conditions().voltage());
-    }
-
-    private static FeedFlow scaled(FeedFlow f, double by) {
-        return new FeedFlow(
-                f.massFlow() * by,
-                f.chokingElement(),
-                f.reason(),
-                f.nodes(),
-                f.jets(),
-                f.jetInlet(),
-                f.holdUp(),
-                f.volume());
-    }
-
-    private static FuelFlow scaled(FuelFlow f, double by) {
-        return new FuelFlow(f.massFlow() * by, f.railPressure(), f.jetPressure(), f.pumpCapacity(), f.pumpLimited());
     }
 
     /** Wheel power, each cylinder giving its own share, W. */

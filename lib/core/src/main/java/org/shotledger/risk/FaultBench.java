@@ -72,7 +72,7 @@ public record FaultBench(Situation plan, BoostLine line, List<Channel> channels,
             boolean before = keepsClosed(channel, fault);
             if (channel.fitted() && (before || sees(channel, fault, severity))) {
                 double time = cutTime(channel, fault, severity);
-                if (first.isEmpty() || before && !early || time < cut && before == early) {
+                if (first.isEmpty() || (before && !early) || (time < cut && before == early)) {
                     first = Optional.of(channel);
                     cut = time;
                     early = before;
