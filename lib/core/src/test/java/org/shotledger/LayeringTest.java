@@ -41,8 +41,8 @@ class LayeringTest {
             Map.entry("budget", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build"),
             Map.entry("delivery", "units flow wetkit drive build budget"),
             Map.entry("spread", "units flow fuel wetkit build budget"),
-            Map.entry("relief", "units build budget"),
-            Map.entry("stepup", "units engine wetkit build budget"),
+            Map.entry("relief", "units sheet build budget"),
+            Map.entry("stepup", "units engine flow wetkit build budget"),
             Map.entry(
                     "risk",
                     "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"),

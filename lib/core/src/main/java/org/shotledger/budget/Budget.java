@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.shotledger.build.Build;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
+import org.shotledger.wetkit.MixtureGoal;
 
 /**
  * The answer to a wish: how much power from boost, how much from nitrous, with which jets, inside which limits, and why.
@@ -74,6 +75,15 @@ public record Budget(
      */
     public static Budget plan(Build build, Wish wish) {
         return new Planner(build, wish).plan();
+    }
+
+    /**
+     * The mixture wanted with the nitrous on.
+     *
+     * @return that of the wish, or the build sheet's where the wish names none
+     */
+    public MixtureGoal mixtureGoal() {
+        return wish.mixture().orElse(build.tune().goal());
     }
 
     /**

@@ -11,17 +11,14 @@ import org.shotledger.build.Turbo;
 import org.shotledger.engine.Charge;
 import org.shotledger.engine.ChargeMixing;
 import org.shotledger.engine.Cycle;
-import org.shotledger.engine.CycleInput;
 import org.shotledger.engine.CycleTrace;
 import org.shotledger.engine.Intake;
 import org.shotledger.engine.Intake.FuelSupplied;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.engine.Power;
-import org.shotledger.engine.TrappedCharge;
 import org.shotledger.flow.FeedFlow;
 import org.shotledger.fuel.HeatRelease;
 import org.shotledger.fuel.Mixture;
-import org.shotledger.fuel.Octane;
 import org.shotledger.units.Require;
 import org.shotledger.wetkit.FuelCircuit.FuelFlow;
 import org.shotledger.wetkit.FuelCircuit.Pressures;
@@ -42,12 +39,6 @@ public record Evaluator(Build build, EngineModel model) {
     private static final double EXHAUST_GAS_CONSTANT = 290;
 
     private static final double EXHAUST_GAMMA = 1.30;
-    /** Common practice, no source: residual gas, wall, octane where unknown; late evaporation left out, on the safe side. */
-    private static final double RESIDUAL_TEMPERATURE = 1100;
-
-    private static final double LATE_EVAPORATION = 0;
-    private static final double WALL_TEMPERATURE = 450;
-    private static final double UNKNOWN_OCTANE = 100;
     private static final double FLOW_TOLERANCE = 1e-10;
     private static final int MOST_ROUNDS = 60;
 
@@ -283,44 +274,45 @@ public record Evaluator(Build build, EngineModel model) {
      * @return the trace whose peak the point holds
      */
     public CycleTrace trace(Evaluation point) {
+        boolean on = point.demand().jets().isPresent();
         return model.cylinder()
-                .trace(cycle(
-                        point.rpm(),
-                        point.demand(),
-                        point.charge(),
-                        point.heat(),
-                        point.shaft().exhaustPressure()));
+                .trace(cylinders()
+                        .cycle(
+                                point.rpm(),
+                                point.charge(),
+                                point.heat(),
+                                point.shaft().exhaustPressure(),
+                                point.cylinder().retard(),
+                                on));
     }
 
     private Evaluation.CylinderLoad load(
             double rpm, Demand demand, Charge charge, HeatRelease heat, double exhaustPressure) {
-        Cycle cycle = model.cylinder().run(cycle(rpm, demand, charge, heat, exhaustPressure));
+        boolean on = demand.jets().isPresent();
+        double retard = on ? build.tune().nitrousRetard() : 0;
+        Cycle cycle = model.cylinder().run(cylinders().cycle(rpm, charge, heat, exhaustPressure, retard, on));
         return new Evaluation.CylinderLoad(
                 cycle.peakPressure(),
                 cycle.peakAngle(),
                 cycle.knockIntegral(),
-                retard(demand),
-                model.efficiency().at(build.engine().compressionRatio(), retard(demand)));
+                retard,
+                model.efficiency().at(build.engine().compressionRatio(), retard));
     }
 
-    private double retard(Demand demand) {
-        return demand.jets().isPresent() ? build.tune().nitrousRetard() : 0;
+    /**
+     * The closed cycle of a point with another spark.
+     *
+     * @param point an operating point of this evaluator
+     * @param retard later than the builder's own timing by this, crank degrees, not negative
+     * @return peak pressure, its angle, knock integral and work of one cylinder
+     */
+    public Cycle cycle(Evaluation point, double retard) {
+        boolean on = point.demand().jets().isPresent();
+        double exhaust = point.shaft().exhaustPressure();
+        return model.cylinder().run(cylinders().cycle(point.rpm(), point.charge(), point.heat(), exhaust, retard, on));
     }
 
-    private CycleInput cycle(double rpm, Demand demand, Charge charge, HeatRelease heat, double exhaustPressure) {
-        FuelStreams fuels = build.fuels();
-        TrappedCharge trapped = TrappedCharge.of(
-                build.engine(),
-                rpm,
-                charge,
-                heat,
-                new TrappedCharge.Inside(
-                        exhaustPressure, RESIDUAL_TEMPERATURE, LATE_EVAPORATION, 1 - fuels.mainEvaporated()));
-        return trapped.cycle(
-                rpm,
-                model.timing().burning(retard(demand), demand.jets().isPresent()),
-                WALL_TEMPERATURE,
-                exhaustPressure,
-                fuels.main().octane().map(Octane::research).orElse(UNKNOWN_OCTANE));
+    private ClosedCycles cylinders() {
+        return new ClosedCycles(build, model.timing());
     }
 }

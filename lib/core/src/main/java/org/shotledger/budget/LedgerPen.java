@@ -8,6 +8,9 @@ import org.shotledger.units.QuantityKind;
 
 /** Writes entries of a ledger in order, each in the form its standing asks for. */
 final class LedgerPen {
+    /** Source of a figure this budget chose itself. */
+    static final String CHOICE = "this budget";
+
     private static final String SILENT = "set in the build, not stated in the sheet";
 
     private final Build build;
@@ -67,10 +70,10 @@ final class LedgerPen {
     }
 
     /** A setting this budget chose. */
-    void chosen(String key, String name, String symbol, QuantityKind kind, double value) {
+    void chosen(String key, String name, String symbol, QuantityKind kind, double value, String... inputs) {
         calculated(key, name, symbol, kind, value)
-                .by("chosen: the split whose closest limit is furthest away", "this budget")
-                .on();
+                .by("chosen: the split whose closest limit is furthest away", CHOICE)
+                .on(inputs);
     }
 
     /** A property of matter with its publication. */

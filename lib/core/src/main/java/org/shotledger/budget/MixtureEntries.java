@@ -48,5 +48,13 @@ final class MixtureEntries {
                         mixture.nitrousOxidiserFuel())
                 .by("m_N / m_F", "definition")
                 .on("nitrous-flow", "nitrous-fuel-flow");
+        pen.calculated(
+                        "circuit-lambda",
+                        "mixture of the nitrous circuit alone",
+                        "lambda_N",
+                        RATIO,
+                        mixture.nitrousLambda())
+                .by("0.3635 m_N / (s_F m_F)", "oxygen balance")
+                .on("nitrous-flow", "nitrous-fuel-flow", "nitrous-fuel-oxygen");
     }
 }

@@ -10,6 +10,7 @@ import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 import org.shotledger.wetkit.ActivationWindow;
 import org.shotledger.wetkit.JetPair;
+import org.shotledger.wetkit.MixtureGoal;
 
 /**
  * Makes a budget: weighs boost levels, sizes the jets for each, and recommends the split whose closest limit is furthest
@@ -31,10 +32,12 @@ final class Planner {
     private final double[] speeds;
     private final BoostAlone alone;
     private final Feeds feeds;
+    private final MixtureGoal goal;
 
     Planner(Build build, Wish wish) {
         this.build = build;
         this.wish = wish;
+        this.goal = wish.mixture().orElse(build.tune().goal());
         this.evaluator = Calibration.of(build);
         this.at = Conditions.of(build, wish.conditions());
         this.speeds = speeds();
@@ -45,13 +48,13 @@ final class Planner {
 
     Budget plan() {
         refuseWhatBoostMakes();
-        List<SplitCandidate> candidates = candidates();
+        List<SplitCandidate> candidates = candidates(wish.wheelPower());
         SplitCandidate best = best(candidates).orElseThrow(this::outOfReach);
         if (best.verdict() == Verdict.BROKEN) {
             throw broken(best);
         }
         Band band = band(at.air().pressure() + best.gaugePressure());
-        JetChoice jets = choose(band, best.jets());
+        JetChoice jets = new JetChooser(build, band, goal, wish.wheelPower()).around(best.jets());
         JetPair pair = jets.chosen().pair();
         Evaluation peak = Band.strongest(band.with(pair));
         Limits limits = BandLimits.withPower(build, band, pair);
@@ -59,6 +62,21 @@ final class Planner {
         Split split = split(band, pair);
         Ledger ledger = LedgerWriter.write(LedgerSubject.of(build, wish, evaluator, peak, bottle));
         return new Budget(build, wish, evaluator, at, alone, candidates, split, jets, peak, bottle, limits, ledger);
+    }
+
+    /** How far the wish is within reach; the search stops at the wish. */
+    Reach reach() {
+        return Reach.search(this, wish.wheelPower(), wish.wheelPower());
+    }
+
+    /** The most wheel power without nitrous, W. */
+    double boostAlone() {
+        return bestInBand().wheelPower();
+    }
+
+    /** The split of a wheel power whose closest limit is furthest away; nothing where no jets give that power. */
+    Optional<SplitCandidate> best(double wheelPower) {
+        return best(candidates(wheelPower));
     }
 
     /** The candidate whose closest limit is furthest away; of equals the one with the least nitrous. */
@@ -94,20 +112,21 @@ final class Planner {
                         + speeds[speeds.length - 1] + " rpm. Widen the band or the volumetric-efficiency table."));
     }
 
-    private List<SplitCandidate> candidates() {
+    private List<SplitCandidate> candidates(double wheelPower) {
         double most = bestInBand().gaugePressure();
         List<SplitCandidate> found = new ArrayList<>();
         for (double share : Band.grid(LOWEST_SHARE, 1, BOOST_LEVELS)) {
-            candidate(at.air().pressure() + share * most, wish.wheelPower()).ifPresent(found::add);
+            candidate(at.air().pressure() + share * most, wheelPower).ifPresent(found::add);
         }
         return found;
     }
 
     private Optional<SplitCandidate> candidate(double plenumPressure, double wheelPower) {
         Band band = band(plenumPressure);
-        return new Sizing(build, band)
+        return new Sizing(build, band, goal)
                 .pairFor(wheelPower)
-                .flatMap(jets -> evaluated(band, jets).map(points -> candidate(plenumPressure, jets, points)));
+                .flatMap(jets ->
+                        JetChooser.evaluated(band, jets).map(points -> candidate(plenumPressure, jets, points)));
     }
 
     private SplitCandidate candidate(double plenumPressure, JetPair jets, List<Evaluation> points) {
@@ -137,52 +156,6 @@ final class Planner {
                     + window.rpmHigh() + " rpm. Move the band or the window.");
         }
         return new Band(evaluator, at, feeds, BoostSchedule.of(alone, plenumPressure), low, high);
-    }
-
-    private JetChoice choose(Band band, JetPair exact) {
-        List<JetChoice.Option> options = new ArrayList<>();
-        for (JetPair pair : new Sizing(build, band).around(exact)) {
-            option(band, pair).ifPresent(options::add);
-        }
-        options.sort(Comparator.comparing((JetChoice.Option o) -> !wish.metBy(o.wheelPower()))
-                .thenComparing(o -> o.leastMargin() < 0)
-                .thenComparingDouble(this::distance));
-        return new JetChoice(build.wetKit().nozzles(), exact, options);
-    }
-
-    /** How far a pair is from the wish: power above it costs nitrous, a mixture leaner than wanted counts double. */
-    private double distance(JetChoice.Option option) {
-        double power = Math.abs(option.wheelPower() / wish.wheelPower() - 1);
-        double lean = option.lambda() / build.tune().nitrousLambda() - 1;
-        return power + (lean > 0 ? 2 * lean : -lean);
-    }
-
-    private Optional<JetChoice.Option> option(Band band, JetPair pair) {
-        return evaluated(band, pair).map(points -> option(pair, points));
-    }
-
-    /** The points of a pair, or nothing where a model refuses it, for example a charge too cold to balance. */
-    private static Optional<List<Evaluation>> evaluated(Band band, JetPair pair) {
-        try {
-            List<Evaluation> points = band.with(pair);
-            return points.isEmpty() ? Optional.empty() : Optional.of(points);
-        } catch (IllegalArgumentException refused) {
-            return Optional.empty();
-        }
-    }
-
-    private JetChoice.Option option(JetPair pair, List<Evaluation> points) {
-        Evaluation peak = Band.strongest(points);
-        Limits limits = BandLimits.of(build, points);
-        return new JetChoice.Option(
-                pair,
-                peak.nitrous().massFlow(),
-                peak.nitrousFuel().massFlow(),
-                peak.charge().mixture().nitrousOxidiserFuel(),
-                peak.lambda(),
-                peak.wheelPower(),
-                limits.leastMargin(),
-                limits.first().orElseThrow().name());
     }
 
     private Split split(Band band, JetPair pair) {
@@ -218,7 +191,7 @@ final class Planner {
     }
 
     private WishException outOfReach() {
-        double most = new Sizing(build, band(bestInBand().plenumPressure())).most();
+        double most = new Sizing(build, band(bestInBand().plenumPressure()), goal).most();
         return new WishException("No jets of the ladder reach the wish of " + hp(wish.wheelPower())
                 + " at the wheels under '" + wish.conditions() + "': at full boost the largest pair gives " + hp(most)
                 + ". Ask for less, add nozzles, or open the solenoid and hose.");
@@ -234,31 +207,7 @@ final class Planner {
                 QuantityKind.GAUGE_PRESSURE.text(best.gaugePressure(), UnitSystem.SI),
                 best.firstLimit(),
                 -100 * best.leastMargin(),
-                hp(mostInsideLimits())));
-    }
-
-    /** The most wheel power for which some boost level keeps every limit, to 2 %. */
-    private double mostInsideLimits() {
-        double low = bestInBand().wheelPower();
-        double high = wish.wheelPower();
-        double most = bestInBand().gaugePressure();
-        while (high - low > 0.02 * low) {
-            double middle = (low + high) / 2;
-            boolean kept = reachable(middle, most);
-            if (kept) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
-    }
-
-    private boolean reachable(double wheelPower, double most) {
-        return java.util.stream.DoubleStream.of(Band.grid(LOWEST_SHARE, 1, BOOST_LEVELS))
-                .mapToObj(share -> candidate(at.air().pressure() + share * most, wheelPower))
-                .flatMap(Optional::stream)
-                .anyMatch(c -> c.leastMargin() >= 0);
+                hp(reach().wheelPower())));
     }
 
     private static String hp(double watts) {

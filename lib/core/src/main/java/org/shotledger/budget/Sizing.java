@@ -8,9 +8,9 @@ import java.util.stream.DoubleStream;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.shotledger.build.Build;
-import org.shotledger.fuel.Mixture;
 import org.shotledger.wetkit.JetLadder;
 import org.shotledger.wetkit.JetPair;
+import org.shotledger.wetkit.MixtureGoal;
 
 /**
  * Finds the jets that meet a wheel power at a wanted mixture under one boost schedule.
@@ -31,11 +31,13 @@ final class Sizing {
 
     private final Build build;
     private final Band band;
+    private final MixtureGoal goal;
     private final double firstRpm;
 
-    Sizing(Build build, Band band) {
+    Sizing(Build build, Band band, MixtureGoal goal) {
         this.build = build;
         this.band = band;
+        this.goal = goal;
         this.firstRpm = Band.strongest(band.without()).rpm();
     }
 
@@ -131,10 +133,7 @@ final class Sizing {
     }
 
     private double balanced(Evaluation point) {
-        Mixture mixture = point.charge().mixture();
-        double oxygen = mixture.oxygenSupplied() / build.tune().nitrousLambda()
-                - mixture.mainFlow() * mixture.mainFuel().oxygenDemand();
-        double flow = oxygen / mixture.nitrousFuel().oxygenDemand();
+        double flow = goal.fuelFlow(point.charge().mixture());
         if (flow <= 0) {
             return SMALLEST_BORE;
         }

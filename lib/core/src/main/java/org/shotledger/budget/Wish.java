@@ -1,7 +1,9 @@
 package org.shotledger.budget;
 
+import java.util.Optional;
 import org.shotledger.build.Target;
 import org.shotledger.units.Amount;
+import org.shotledger.wetkit.MixtureGoal;
 
 /**
  * What the customer asks for.
@@ -12,9 +14,16 @@ import org.shotledger.units.Amount;
  * @param rpmHigh upper end of that band, rev/min
  * @param passes full passes wanted from one bottle without a refill
  * @param passSeconds time under full nitrous in one pass, s
+ * @param mixture mixture wanted with the nitrous on; empty for that of the build sheet
  */
 public record Wish(
-        String conditions, double wheelPower, double rpmLow, double rpmHigh, int passes, double passSeconds) {
+        String conditions,
+        double wheelPower,
+        double rpmLow,
+        double rpmHigh,
+        int passes,
+        double passSeconds,
+        Optional<MixtureGoal> mixture) {
 
     /** Jets come in steps, so a pair of the ladder meets the wish when it gives at least this share of it. */
     private static final double MET = 0.995;
@@ -44,7 +53,8 @@ public record Wish(
                 target.rpmLow(),
                 target.rpmHigh(),
                 target.passes(),
-                target.passSeconds());
+                target.passSeconds(),
+                Optional.empty());
     }
 
     /**
@@ -54,7 +64,7 @@ public record Wish(
      * @return the changed wish
      */
     public Wish withWheelPower(Amount power) {
-        return new Wish(conditions, power.si(), rpmLow, rpmHigh, passes, passSeconds);
+        return new Wish(conditions, power.si(), rpmLow, rpmHigh, passes, passSeconds, mixture);
     }
 
     /**
@@ -64,7 +74,17 @@ public record Wish(
      * @return the changed wish
      */
     public Wish under(String named) {
-        return new Wish(named, wheelPower, rpmLow, rpmHigh, passes, passSeconds);
+        return new Wish(named, wheelPower, rpmLow, rpmHigh, passes, passSeconds, mixture);
+    }
+
+    /**
+     * The same wish with another mixture.
+     *
+     * @param wanted total lambda, ratio or lambda of the nitrous circuit
+     * @return the changed wish
+     */
+    public Wish with(MixtureGoal wanted) {
+        return new Wish(conditions, wheelPower, rpmLow, rpmHigh, passes, passSeconds, Optional.of(wanted));
     }
 
     /**
@@ -74,7 +94,11 @@ public record Wish(
      * @return true from 99.5 % of the wish
      */
     public boolean metBy(double power) {
-        return power >= MET * wheelPower;
+        return met(power, wheelPower);
+    }
+
+    static boolean met(double power, double asked) {
+        return power >= MET * asked;
     }
 
     private static void require(boolean good, String name, String value, String allowed) {

@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.shotledger.curve.Curve;
 import org.shotledger.engine.ChenFlynn;
 import org.shotledger.engine.Engine;
@@ -25,6 +26,7 @@ import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
 import org.shotledger.fuel.Octane;
 import org.shotledger.sheet.Section;
+import org.shotledger.wetkit.MixtureGoal;
 
 /** Reads engine, tune, base pull and fuels. */
 final class EngineSections {
@@ -62,9 +64,31 @@ final class EngineSections {
 
     static Tune tune(Section s) {
         double lambda = s.figure("lambda", RATIO, 0.6, 1.1);
-        double nitrousLambda = s.figure("nitrous-lambda", RATIO, 0.6, 1.0);
+        Supplier<MixtureGoal> goal = goal(s);
         double retard = s.figureOr("nitrous-retard", CRANK_ANGLE, 0, 30, 0, "no retard asked for");
-        return s.make(() -> new Tune(lambda, nitrousLambda, retard));
+        return s.make(() -> new Tune(lambda, goal.get(), retard));
+    }
+
+    /** One of three ways to say it; the first is asked for when none stands there. */
+    private static Supplier<MixtureGoal> goal(Section s) {
+        boolean ratio = s.has("nitrous-ratio");
+        boolean circuit = s.has("nitrous-circuit-lambda");
+        if ((ratio || circuit) && (s.has("nitrous-lambda") || (ratio && circuit))) {
+            s.report(
+                    ratio ? "nitrous-ratio" : "nitrous-circuit-lambda",
+                    "The mixture with nitrous is asked for in more than one way; keep one of nitrous-lambda,"
+                            + " nitrous-ratio and nitrous-circuit-lambda.");
+        }
+        if (ratio) {
+            double value = s.figure("nitrous-ratio", RATIO, 1, 15);
+            return () -> MixtureGoal.ratio(value);
+        }
+        if (circuit) {
+            double value = s.figure("nitrous-circuit-lambda", RATIO, 0.5, 1.2);
+            return () -> MixtureGoal.circuit(value);
+        }
+        double value = s.figure("nitrous-lambda", RATIO, 0.6, 1.0);
+        return () -> MixtureGoal.total(value);
     }
 
     static BasePullSheet basePull(Section s, Set<String> conditions) {

@@ -9,6 +9,7 @@ import java.util.stream.DoubleStream;
 import org.shotledger.budget.Budget;
 import org.shotledger.budget.Wish;
 import org.shotledger.wetkit.JetPair;
+import org.shotledger.wetkit.MixtureGoal;
 
 /**
  * Searches jets and fuel pressures. Every setting of the ladder around the plan is tried; one that does not bear the best
@@ -45,8 +46,9 @@ final class ForgivingSearch {
         this.plan = plan;
         this.wish = budget.wish();
         this.ladder = budget.build().wetKit().ladder().bores();
-        this.leanest =
-                Math.max(budget.build().tune().nitrousLambda(), budget.peak().lambda());
+        MixtureGoal goal = budget.mixtureGoal();
+        double planned = budget.peak().lambda();
+        this.leanest = goal.kind() == MixtureGoal.Kind.TOTAL_LAMBDA ? Math.max(goal.value(), planned) : planned;
     }
 
     Forgiving search() {

@@ -222,7 +222,7 @@ public record Situation(
      */
     public Situation withMainMixture(double factor) {
         Tune t = build().tune();
-        return withBuild(b -> Changed.tune(b, new Tune(t.lambda() * factor, t.nitrousLambda(), t.nitrousRetard())));
+        return withBuild(b -> Changed.tune(b, new Tune(t.lambda() * factor, t.goal(), t.nitrousRetard())));
     }
 
     /**
@@ -232,7 +232,7 @@ public record Situation(
      */
     public Situation withoutRetard() {
         Tune t = build().tune();
-        return withBuild(b -> Changed.tune(b, new Tune(t.lambda(), t.nitrousLambda(), 0)));
+        return withBuild(b -> Changed.tune(b, new Tune(t.lambda(), t.goal(), 0)));
     }
 
     private Situation with(Evaluator changed) {

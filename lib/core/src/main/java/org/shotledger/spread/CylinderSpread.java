@@ -134,10 +134,8 @@ public record CylinderSpread(
     }
 
     private static double fuelExponent(Evaluator evaluator, Evaluation point) {
-        double larger = evaluator
-                .at(point.conditions(), point.rpm(), stepped(point), point.nitrous())
-                .nitrousFuel()
-                .massFlow();
+        double larger =
+                evaluator.nitrousFuel(point.conditions(), stepped(point)).massFlow();
         return Math.log(larger / point.nitrousFuel().massFlow()) / (2 * Math.log1p(STEP));
     }
 

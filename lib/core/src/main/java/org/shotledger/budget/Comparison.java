@@ -1,0 +1,146 @@
+package org.shotledger.budget;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.shotledger.units.QuantityKind;
+
+/**
+ * Two budgets line by line: what each figure was, what it is, and which inputs moved it.
+ *
+ * @param before name of the first
+ * @param after name of the second
+ * @param lines one a figure that either ledger has, in the order of the second; figures that did not move stand in it too
+ */
+public record Comparison(String before, String after, List<Line> lines) {
+    /** Relative change below which a figure counts as unmoved: the solvers' own noise. */
+    private static final double NOISE = 1e-6;
+
+    /** Copies the list. */
+    public Comparison {
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * One figure in both.
+     *
+     * @param key its key in the ledgers, or {@code "limit "} and the key of a limit
+     * @param name the figure in words
+     * @param kind what it measures
+     * @param before value in the first, SI; NaN when it has none
+     * @param after value in the second, SI; NaN when it has none
+     * @param because names of the inputs and choices below it that moved, nearest first; empty for an input itself and for a
+     *     limit
+     */
+    public record Line(String key, String name, QuantityKind kind, double before, double after, List<String> because) {
+
+        /** Copies the list. */
+        public Line {
+            because = List.copyOf(because);
+        }
+
+        /**
+         * Absolute change.
+         *
+         * @return after less before, SI
+         */
+        public double change() {
+            return after - before;
+        }
+
+        /**
+         * Relative change.
+         *
+         * @return change over the first value; NaN where that is 0 or missing
+         */
+        public double relativeChange() {
+            return before == 0 ? Double.NaN : change() / Math.abs(before);
+        }
+
+        /**
+         * Tells whether the figure moved.
+         *
+         * @return true when it differs by more than the solvers' noise, or only one ledger has it
+         */
+        public boolean moved() {
+            if (Double.isNaN(before) || Double.isNaN(after)) {
+                return Double.isNaN(before) != Double.isNaN(after);
+            }
+            return Math.abs(change()) > NOISE * Math.max(Math.abs(before), Math.abs(after));
+        }
+    }
+
+    /**
+     * Compares two budgets.
+     *
+     * @param before the first
+     * @param after the second
+     * @return every figure of both ledgers, then every limit's margin
+     */
+    public static Comparison of(Budget before, Budget after) {
+        List<Line> lines = new ArrayList<>(of(before.ledger(), after.ledger()).lines());
+        for (Limit limit : after.limits().all()) {
+            double was =
+                    before.limits().find(limit.key()).map(Limit::relativeMargin).orElse(Double.NaN);
+            lines.add(new Line(
+                    "limit " + limit.key(),
+                    "margin to the limit: " + limit.name(),
+                    QuantityKind.FRACTION,
+                    was,
+                    limit.relativeMargin(),
+                    List.of()));
+        }
+        return new Comparison(before.build().name(), after.build().name(), lines);
+    }
+
+    /**
+     * Compares two ledgers.
+     *
+     * @param before the first
+     * @param after the second
+     * @return every figure of both, those only the first has at the end
+     */
+    public static Comparison of(Ledger before, Ledger after) {
+        List<Line> lines = new ArrayList<>();
+        for (Entry entry : after.entries()) {
+            double was = before.find(entry.key()).map(Entry::value).orElse(Double.NaN);
+            lines.add(line(before, after, entry, was, entry.value()));
+        }
+        for (Entry entry : before.entries()) {
+            if (after.find(entry.key()).isEmpty()) {
+                lines.add(line(before, before, entry, entry.value(), Double.NaN));
+            }
+        }
+        return new Comparison("before", "after", lines);
+    }
+
+    /**
+     * Only what moved.
+     *
+     * @return the same comparison without the unmoved lines
+     */
+    public Comparison moved() {
+        return new Comparison(before, after, lines.stream().filter(Line::moved).toList());
+    }
+
+    private static Line line(Ledger before, Ledger in, Entry entry, double was, double is) {
+        Line bare = new Line(entry.key(), entry.name(), entry.kind(), was, is, List.of());
+        if (!bare.moved() || in.why(entry.key()).size() == 1) {
+            return bare;
+        }
+        Set<String> because = new LinkedHashSet<>();
+        for (Entry below : in.why(entry.key())) {
+            double wasBelow = before.find(below.key()).map(Entry::value).orElse(Double.NaN);
+            Line other = new Line(below.key(), below.name(), below.kind(), wasBelow, below.value(), List.of());
+            boolean given = below.inputs().isEmpty() || below.source().equals(LedgerPen.CHOICE);
+            if (given && !below.key().equals(entry.key()) && other.moved()) {
+                because.add(below.name());
+            }
+        }
+        if (because.isEmpty()) {
+            because.add(entry.source().equals(LedgerPen.CHOICE) ? "chosen anew" : "solved together with the rest");
+        }
+        return new Line(entry.key(), entry.name(), entry.kind(), was, is, new ArrayList<>(because));
+    }
+}

@@ -1,0 +1,50 @@
+package org.shotledger.relief;
+
+import static org.shotledger.relief.Change.plus;
+import static org.shotledger.relief.Change.times;
+import static org.shotledger.relief.Change.to;
+
+import java.util.List;
+
+/**
+ * Changes an engine builder reaches for, in the order of what they usually cost. The order is common practice, no source: make a
+ * list of your own from it where your prices differ.
+ */
+public final class CommonChanges {
+    private static final int SETTING = 1;
+    private static final int SMALL_PART = 2;
+    private static final int PUMP = 3;
+    private static final int FUEL = 4;
+    private static final int COOLER = 5;
+    private static final int TURBO = 6;
+    private static final int ENGINE = 7;
+
+    /** The changes, cheapest first. */
+    public static final List<Change> ALL = List.of(
+            to(
+                    "let the nitrous fuel regulator follow the boost",
+                    "wet-kit.fuel.regulator.boost-reference",
+                    SETTING,
+                    "1"),
+            times("more pressure for the nitrous fuel", "wet-kit.fuel.regulator.base-pressure", SETTING, 1.15, 1.3),
+            plus("a warmer bottle at the start", "bottle.start-temperature", SETTING, 2),
+            plus("a cooler bottle at the start", "bottle.start-temperature", SETTING, -4),
+            plus("more spark retard with nitrous", "tune.nitrous-retard", SETTING, 2, 4),
+            plus("a richer mixture with nitrous", "tune.nitrous-lambda", SETTING, -0.02, -0.04),
+            plus("a leaner mixture with nitrous", "tune.nitrous-lambda", SETTING, 0.02, 0.04),
+            times("begin the nitrous at a higher engine speed", "wet-kit.window.rpm-low", SETTING, 1.08),
+            times("a larger nitrous solenoid", "wet-kit.nitrous.solenoid.bore", SMALL_PART, 1.25, 1.5),
+            times("a larger fuel solenoid", "wet-kit.fuel.solenoid.bore", SMALL_PART, 1.25, 1.5),
+            times("a wider nitrous hose", "wet-kit.nitrous.hose-bore", SMALL_PART, 1.4),
+            plus("one more nitrous fuel pump beside the first", "wet-kit.fuel.pumps.count", PUMP, 1),
+            plus("one more main fuel pump", "injection.pumps.count", PUMP, 1),
+            times("larger main injectors", "injection.injector.flow", FUEL, 1.2, 1.6),
+            to("another nitrous fuel", "fuels.nitrous.kind", FUEL, "methanol", "gasoline"),
+            times("a better charge cooler", "turbo.charge-cooler.effectiveness", COOLER, 1.1, 1.2),
+            times("a higher boost ceiling", "turbo.boost-ceiling", TURBO, 1.1, 1.2),
+            times("a larger turbine", "turbo.turbine.effective-area", TURBO, 1.15),
+            times("a crank, rods and driveline for more torque", "limits.crank-torque", ENGINE, 1.1, 1.25),
+            times("pistons and head gasket for more pressure", "limits.peak-pressure", ENGINE, 1.1, 1.25));
+
+    private CommonChanges() {}
+}

@@ -1,0 +1,29 @@
+package org.shotledger.stepup;
+
+import org.shotledger.budget.Standing;
+import org.shotledger.units.QuantityKind;
+
+/**
+ * One figure to be read after a step, and what it must be to go on.
+ *
+ * @param what the figure, in the words of the trade
+ * @param kind what it measures
+ * @param expected what the model expects, SI; NaN when the gate is a bound alone
+ * @param low lowest figure with which to go on, SI; negative infinity for none
+ * @param high highest figure with which to go on, SI; positive infinity for none
+ * @param otherwise what to do outside
+ * @param standing how the bounds are known
+ */
+public record Gate(
+        String what, QuantityKind kind, double expected, double low, double high, String otherwise, Standing standing) {
+
+    /**
+     * Tells whether a reading allows the next step.
+     *
+     * @param reading the figure read, SI
+     * @return true between the bounds, ends included; false for a reading that is not a number
+     */
+    public boolean go(double reading) {
+        return reading >= low && reading <= high;
+    }
+}
