@@ -20,15 +20,15 @@ import org.shotledger.units.QuantityKind;
  *
  * @param wish what is asked
  * @param before how far the build reaches as it is, and the limit that stops it
- * @param trials the changes tried, in the order of cost
+ * @param attempts the changes tried, in the order of cost
  */
-public record Relief(Wish wish, Reach before, List<Trial> trials) {
+public record Relief(Wish wish, Reach before, List<Attempt> attempts) {
     /** A change helps when this much more than today's reach then holds. */
     private static final double LITTLE_MORE = 1.03;
 
     /** Copies the list. */
     public Relief {
-        trials = List.copyOf(trials);
+        attempts = List.copyOf(attempts);
     }
 
     /**
@@ -36,7 +36,7 @@ public record Relief(Wish wish, Reach before, List<Trial> trials) {
      *
      * @param build the build
      * @param wish what is asked
-     * @return the search; without trials when the build reaches the target as it is
+     * @return the search; without attempts when the build reaches the target as it is
      */
     public static Relief search(Build build, Wish wish) {
         return search(build, wish, CommonChanges.ALL, 3);
@@ -49,11 +49,11 @@ public record Relief(Wish wish, Reach before, List<Trial> trials) {
      * @param wish what is asked
      * @param changes the changes that may be made
      * @param enough the search ends when so many changes reach the target, at least 1
-     * @return the search; without trials when the build reaches the target as it is
+     * @return the search; without attempts when the build reaches the target as it is
      */
     public static Relief search(Build build, Wish wish, List<Change> changes, int enough) {
         Reach before = Reach.of(build, wish);
-        List<Trial> trials = new ArrayList<>();
+        List<Attempt> attempts = new ArrayList<>();
         if (!before.reached()) {
             List<Change> cheapestFirst = new ArrayList<>(changes);
             cheapestFirst.sort(Comparator.comparingInt(Change::cost));
@@ -61,19 +61,19 @@ public record Relief(Wish wish, Reach before, List<Trial> trials) {
             Probe probe = new Probe(build, wish, wish.withWheelPower(watts(little)));
             int found = 0;
             for (int i = 0; i < cheapestFirst.size() && found < enough; i++) {
-                found += probe.tried(cheapestFirst.get(i), trials) ? 1 : 0;
+                found += probe.tried(cheapestFirst.get(i), attempts) ? 1 : 0;
             }
         }
-        return new Relief(wish, before, trials);
+        return new Relief(wish, before, attempts);
     }
 
     /**
      * The cheapest change that reaches the target.
      *
-     * @return the trial; empty when none of those tried does
+     * @return the attempt; empty when none of those tried does
      */
-    public Optional<Trial> cheapest() {
-        return trials.stream().filter(Trial::reached).findFirst();
+    public Optional<Attempt> cheapest() {
+        return attempts.stream().filter(Attempt::reached).findFirst();
     }
 
     private static Amount watts(double power) {
@@ -84,7 +84,7 @@ public record Relief(Wish wish, Reach before, List<Trial> trials) {
     private record Probe(Build build, Wish wish, Wish lesser) {
 
         /** Tries the steps of a change until one reaches the target. */
-        boolean tried(Change change, List<Trial> trials) {
+        boolean tried(Change change, List<Attempt> attempts) {
             if (!change.fits(build)) {
                 return false;
             }
@@ -94,28 +94,28 @@ public record Relief(Wish wish, Reach before, List<Trial> trials) {
                 if (text.equals(old.text())) {
                     continue;
                 }
-                Trial trial = trial(change, old.text(), text);
-                trials.add(trial);
-                if (trial.reached()) {
+                Attempt attempt = attempt(change, old.text(), text);
+                attempts.add(attempt);
+                if (attempt.reached()) {
                     return true;
                 }
             }
             return false;
         }
 
-        private Trial trial(Change change, String before, String after) {
+        private Attempt attempt(Change change, String before, String after) {
             try {
                 Build changed = build.with(change.path(), after);
                 Reach reach = Reach.atOnce(changed, wish);
                 boolean helps = reach.reached()
                         || (lesser.wheelPower() < wish.wheelPower()
                                 && Reach.atOnce(changed, lesser).reached());
-                return new Trial(change, before, after, reach.reached(), helps, reach.leastMargin(), reach.limit());
+                return new Attempt(change, before, after, reach.reached(), helps, reach.leastMargin(), reach.limit());
             } catch (SheetException refused) {
                 String first = refused.problems().get(0).sentence();
-                return new Trial(change, before, after, false, false, Double.NaN, "refused: " + first);
+                return new Attempt(change, before, after, false, false, Double.NaN, "refused: " + first);
             } catch (IllegalArgumentException refused) {
-                return new Trial(change, before, after, false, false, Double.NaN, "refused: " + refused.getMessage());
+                return new Attempt(change, before, after, false, false, Double.NaN, "refused: " + refused.getMessage());
             }
         }
     }

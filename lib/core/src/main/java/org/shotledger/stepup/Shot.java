@@ -13,7 +13,7 @@ import org.shotledger.budget.JetChoice;
  * @param lowPower lower end of the expected wheel power, two standard uncertainties below, W
  * @param highPower upper end, W
  * @param spark its retard
- * @param gates the figures to read before the next step
+ * @param checkpoints the figures to read before the next step
  */
 public record Shot(
         int step,
@@ -23,10 +23,10 @@ public record Shot(
         double lowPower,
         double highPower,
         Spark spark,
-        List<Gate> gates) {
+        List<Checkpoint> checkpoints) {
 
-    /** Copies the gates. */
+    /** Copies the checkpoints. */
     public Shot {
-        gates = List.copyOf(gates);
+        checkpoints = List.copyOf(checkpoints);
     }
 }

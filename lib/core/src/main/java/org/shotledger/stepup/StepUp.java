@@ -102,7 +102,7 @@ public record StepUp(double offPower, List<Shot> shots) {
                 low,
                 high,
                 SparkAdvice.of(budget, point),
-                new Gates(budget, point).all(low, high));
+                new Checkpoints(budget, point).all(low, high));
     }
 
     /**

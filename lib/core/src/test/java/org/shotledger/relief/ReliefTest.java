@@ -22,7 +22,7 @@ class ReliefTest {
     void a_target_within_reach_needs_no_change() {
         Relief none = Relief.search(BUILD, Wish.of(BUILD.target()));
         assertTrue(none.before().reached());
-        assertTrue(none.trials().isEmpty());
+        assertTrue(none.attempts().isEmpty());
     }
 
     @Test
@@ -35,12 +35,12 @@ class ReliefTest {
                 relief.before().limit().contains("fuel jets against their solenoid")
                         || relief.before().limit().contains("jets"),
                 relief.before().limit());
-        Trial cheapest = relief.cheapest().orElseThrow();
+        Attempt cheapest = relief.cheapest().orElseThrow();
         Budget mended = Budget.plan(choked.with(cheapest.change().path(), cheapest.after()), wish);
         assertNotEquals(Verdict.BROKEN, mended.limits().verdict(), cheapest.toString());
-        for (int i = 1; i < relief.trials().size(); i++) {
-            int before = relief.trials().get(i - 1).change().cost();
-            assertTrue(before <= relief.trials().get(i).change().cost(), "tried in the order of cost");
+        for (int i = 1; i < relief.attempts().size(); i++) {
+            int before = relief.attempts().get(i - 1).change().cost();
+            assertTrue(before <= relief.attempts().get(i).change().cost(), "tried in the order of cost");
         }
     }
 
@@ -48,9 +48,9 @@ class ReliefTest {
     void the_list_is_the_callers_own() {
         Change stronger = Change.times("a stronger crank", "limits.crank-torque", 1, 1.15);
         Relief relief = Relief.search(BUILD, Wish.of(BUILD.target()).withWheelPower(hp(830)), List.of(stronger), 1);
-        assertEquals(1, relief.trials().size());
-        assertEquals("900 N m", relief.trials().get(0).before());
-        assertEquals("1035 N m", relief.trials().get(0).after());
+        assertEquals(1, relief.attempts().size());
+        assertEquals("900 N m", relief.attempts().get(0).before());
+        assertEquals("1035 N m", relief.attempts().get(0).after());
     }
 
     @Test
@@ -64,6 +64,6 @@ class ReliefTest {
     void a_change_the_sheet_refuses_is_reported_and_not_thrown() {
         Change absurd = Change.to("an absurd solenoid", "wet-kit.nitrous.solenoid.bore", 1, "4 m");
         Relief relief = Relief.search(BUILD, Wish.of(BUILD.target()).withWheelPower(hp(900)), List.of(absurd), 1);
-        assertTrue(relief.trials().get(0).limit().startsWith("refused: "), relief.toString());
+        assertTrue(relief.attempts().get(0).limit().startsWith("refused: "), relief.toString());
     }
 }

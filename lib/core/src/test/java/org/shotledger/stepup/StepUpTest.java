@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.shotledger.budget.Budget;
 import org.shotledger.build.Build;
 
-/** The ladder of shots on the invented demo build: order, ends, and gates that shut where they say. */
+/** The ladder of shots on the invented demo build: order, ends, and checkpoints that shut where they say. */
 class StepUpTest {
     private static final Budget BUDGET = Budget.plan(Build.load(Path.of("../../data/heron/build.yaml")));
     private static final StepUp PLAN = StepUp.of(BUDGET);
@@ -43,15 +43,16 @@ class StepUpTest {
     @Test
     void what_the_model_expects_passes_every_gate_and_a_fault_does_not() {
         for (Shot shot : PLAN.shots()) {
-            for (Gate gate : shot.gates()) {
-                assertTrue(Double.isNaN(gate.expected()) || gate.go(gate.expected()), gate.what());
-                assertFalse(gate.go(Double.NaN), gate.what());
+            for (Checkpoint checkpoint : shot.checkpoints()) {
+                assertTrue(
+                        Double.isNaN(checkpoint.expected()) || checkpoint.go(checkpoint.expected()), checkpoint.what());
+                assertFalse(checkpoint.go(Double.NaN), checkpoint.what());
             }
-            Gate fuel = shot.gates().stream()
+            Checkpoint fuel = shot.checkpoints().stream()
                     .filter(g -> g.what().startsWith("nitrous fuel pressure"))
                     .findFirst()
                     .orElseThrow();
-            assertFalse(fuel.go(0.85 * fuel.expected()), "a fuel pressure that sags shuts the gate");
+            assertFalse(fuel.go(0.85 * fuel.expected()), "a fuel pressure that sags shuts the checkpoint");
         }
     }
 

@@ -24,7 +24,7 @@ public abstract class ResultRenderer<T> implements DisplayRenderer<T> {
     private final Class<T> type;
     private final BiFunction<T, Shown, Displayable> look;
 
-    private ResultRenderer(Class<T> type, BiFunction<T, Shown, Displayable> look) {
+    ResultRenderer(Class<T> type, BiFunction<T, Shown, Displayable> look) {
         this.type = type;
         this.look = look;
     }

@@ -12,7 +12,7 @@ import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
 /** Finds the figures at which a shot goes on or stops, from the model's own answer to a fault of each stream. */
-final class Gates {
+final class Checkpoints {
     /** A wide-band sensor under load, lambda: common practice, no source. */
     private static final double SENSOR = 0.02;
     /** Cylinders' exhaust temperatures that differ by more point to an uneven mixture, K: common practice, no source. */
@@ -30,15 +30,15 @@ final class Gates {
     private final Evaluation shot;
     private final BuilderLimits allowed;
 
-    Gates(Budget budget, Evaluation shot) {
+    Checkpoints(Budget budget, Evaluation shot) {
         this.budget = budget;
         this.shot = shot;
         this.allowed = budget.build().limits();
     }
 
-    List<Gate> all(double lowPower, double highPower) {
-        List<Gate> gates = new ArrayList<>();
-        gates.add(new Gate(
+    List<Checkpoint> all(double lowPower, double highPower) {
+        List<Checkpoint> checkpoints = new ArrayList<>();
+        checkpoints.add(new Checkpoint(
                 "power at the wheels",
                 QuantityKind.POWER,
                 shot.wheelPower(),
@@ -46,7 +46,7 @@ final class Gates {
                 highPower,
                 "stop: find out why before the next step; refit the model to this pull",
                 Standing.CALCULATED));
-        gates.add(new Gate(
+        checkpoints.add(new Checkpoint(
                 "lambda in the pull",
                 QuantityKind.RATIO,
                 shot.lambda(),
@@ -54,21 +54,21 @@ final class Gates {
                 Math.min(shot.lambda() + SENSOR, allowed.lambdaHigh()),
                 "lean: off at once, larger fuel jet; rich: smaller fuel jet before the next step",
                 Standing.COMMON_PRACTICE));
-        gates.add(fuelPressure());
-        gates.add(bottlePressure());
-        gates.add(bound(
+        checkpoints.add(fuelPressure());
+        checkpoints.add(bottlePressure());
+        checkpoints.add(bound(
                 "main injector duty",
                 QuantityKind.FRACTION,
                 shot.main().duty(),
                 allowed.injectorDuty(),
                 "stop: the main fuel is at its end"));
-        gates.add(bound(
+        checkpoints.add(bound(
                 "crankshaft torque",
                 QuantityKind.TORQUE,
                 shot.crankTorque(),
                 allowed.crankTorque(),
                 "stop: take boost back"));
-        gates.add(new Gate(
+        checkpoints.add(new Checkpoint(
                 "exhaust temperature, hottest cylinder above coldest",
                 QuantityKind.TEMPERATURE_DIFFERENCE,
                 Double.NaN,
@@ -76,11 +76,11 @@ final class Gates {
                 EXHAUST_SPREAD,
                 "stop: look for a blocked or wrong jet",
                 Standing.COMMON_PRACTICE));
-        return gates;
+        return checkpoints;
     }
 
     /** The rail pressure above the plenum at which the mixture meets the lean limit; flow goes with its square root. */
-    private Gate fuelPressure() {
+    private Checkpoint fuelPressure() {
         double drop = shot.nitrousFuel().railPressure() - shot.demand().plenumPressure();
         Evaluator evaluator = budget.evaluator();
         double least = boundary(
@@ -90,7 +90,7 @@ final class Gates {
                         > allowed.lambdaHigh(),
                 0,
                 1);
-        return new Gate(
+        return new Checkpoint(
                 "nitrous fuel pressure above the plenum",
                 QuantityKind.PRESSURE_DIFFERENCE,
                 drop,
@@ -106,14 +106,14 @@ final class Gates {
                 + QuantityKind.PRESSURE_DIFFERENCE.text(pressure, UnitSystem.SI) + ")";
     }
 
-    private Gate bottlePressure() {
+    private Checkpoint bottlePressure() {
         double now = shot.conditions().bottleLiquid().temperature();
         double leanAbove = boundary(t -> lambdaAt(t) <= allowed.lambdaHigh(), now, HOTTEST);
         double pressure = shot.conditions()
                 .withBottleTemperature(leanAbove)
                 .bottleLiquid()
                 .pressure();
-        return new Gate(
+        return new Checkpoint(
                 "bottle pressure before opening",
                 QuantityKind.ABSOLUTE_PRESSURE,
                 shot.conditions().bottleLiquid().pressure(),
@@ -129,8 +129,8 @@ final class Gates {
                 .lambda();
     }
 
-    private static Gate bound(String what, QuantityKind kind, double expected, double high, String otherwise) {
-        return new Gate(what, kind, expected, Double.NEGATIVE_INFINITY, high, otherwise, Standing.ASSUMED);
+    private static Checkpoint bound(String what, QuantityKind kind, double expected, double high, String otherwise) {
+        return new Checkpoint(what, kind, expected, Double.NEGATIVE_INFINITY, high, otherwise, Standing.ASSUMED);
     }
 
     /** The value up to which a predicate holds, from one that holds; the far end when it holds there too. */

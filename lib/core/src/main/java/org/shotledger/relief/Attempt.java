@@ -12,5 +12,5 @@ package org.shotledger.relief;
  *     is refused
  * @param limit the limit that is then the first, in words, or why the change is refused
  */
-public record Trial(
+public record Attempt(
         Change change, String before, String after, boolean reached, boolean helps, double leastMargin, String limit) {}

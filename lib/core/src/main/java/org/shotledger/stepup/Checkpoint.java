@@ -8,13 +8,13 @@ import org.shotledger.units.QuantityKind;
  *
  * @param what the figure, in the words of the trade
  * @param kind what it measures
- * @param expected what the model expects, SI; NaN when the gate is a bound alone
+ * @param expected what the model expects, SI; NaN when the checkpoint is a bound alone
  * @param low lowest figure with which to go on, SI; negative infinity for none
  * @param high highest figure with which to go on, SI; positive infinity for none
  * @param otherwise what to do outside
  * @param standing how the bounds are known
  */
-public record Gate(
+public record Checkpoint(
         String what, QuantityKind kind, double expected, double low, double high, String otherwise, Standing standing) {
 
     /**
