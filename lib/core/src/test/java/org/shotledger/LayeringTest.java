@@ -45,7 +45,7 @@ class LayeringTest {
             Map.entry("stepup", "units engine flow wetkit build budget"),
             Map.entry(
                     "risk",
-                    "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"),
+                    "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget delivery"),
             Map.entry(
                     "study",
                     "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"));

@@ -1,0 +1,190 @@
+package org.shotledger.risk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.shotledger.budget.Budget;
+import org.shotledger.budget.Evaluation;
+import org.shotledger.budget.Verdict;
+import org.shotledger.fuel.Fuels;
+import org.shotledger.fuel.Mixture;
+import org.shotledger.risk.Catch.Answer;
+
+/** Faults of the invented demo build. */
+class FaultsTest {
+    private static final Budget BUDGET = Heron.BUDGET;
+    private static final Faults FAULTS = Faults.of(BUDGET);
+    private static final double OXYGEN_IN_AIR = 0.2314;
+    private static final double OXYGEN_IN_NITROUS = 15.999 / 44.013;
+
+    @Test
+    void a_blocked_fuel_jet_leans_its_cylinder_as_the_oxygen_books_say() {
+        var stop = BoostLine.of(BUDGET).stops().get(0);
+        Situation plan = Situation.of(BUDGET);
+        Situation blocked = plan.withOpenJets(6, 5);
+        Cylinders at =
+                Cylinders.of(blocked, stop.rpm(), stop.plenumPressure(), Trial.feed(blocked, stop.plenumPressure()));
+        assertEquals(2, at.groups().size());
+        Cylinders.Group starved = at.groups().get(0);
+        assertEquals(1, starved.count());
+        Mixture m = starved.asIfAll().charge().mixture();
+        assertEquals(0, m.nitrousFuelFlow());
+        // its main fuel follows its own air at the tuned lambda; the oxygen of its nitrous oxide comes on top
+        double own = BUDGET.build().tune().lambda();
+        double byHand = own * (1 + OXYGEN_IN_NITROUS * m.nitrous() / (OXYGEN_IN_AIR * m.dryAir()));
+        assertEquals(byHand, starved.asIfAll().lambda(), 1e-6 * byHand);
+        assertEquals(
+                byHand,
+                Trial.run(blocked, BoostLine.at(stop.rpm(), stop.plenumPressure()))
+                        .leanest(),
+                1e-9);
+    }
+
+    @Test
+    void fuel_of_a_blocked_jet_goes_to_the_others_as_orifices_in_series_say() {
+        // one solenoid in series with n jets: m ~ 1/sqrt(1/S^2 + 1/(n J)^2), so one jet less costs less than its share
+        var circuit = BUDGET.build().wetKit().fuel();
+        double s = circuit.solenoid().effectiveArea();
+        double bore = Situation.of(BUDGET).jets().fuelBore();
+        double j = circuit.jetDischargeCoefficient() * Math.PI / 4 * bore * bore;
+        double ratio = Math.hypot(1 / s, 1 / (6 * j)) / Math.hypot(1 / s, 1 / (5 * j));
+        Evaluation sound = peak(Situation.of(BUDGET));
+        Evaluation blocked = peak(Situation.of(BUDGET).withOpenJets(6, 5));
+        assertEquals(
+                ratio, blocked.nitrousFuel().massFlow() / sound.nitrousFuel().massFlow(), 1e-9);
+    }
+
+    @Test
+    void a_sensor_in_the_collector_does_not_see_one_starved_cylinder() {
+        FaultEffect one = effect("one fuel jet blocked");
+        assertTrue(one.outcome().leanest() > 1, "its cylinder is lean of stoichiometric");
+        assertTrue(one.outcome().lambda() < BUDGET.build().limits().lambdaHigh(), "the mean looks well");
+        assertEquals(Answer.UNSEEN, one.caught().answer());
+        assertEquals(Verdict.BROKEN, one.verdict());
+        assertTrue(one.caught().couldSee().stream().anyMatch(c -> c.channel().equals("mixture of each cylinder")));
+    }
+
+    @Test
+    void cylinders_together_carry_what_the_circuits_pass() {
+        var stop = BoostLine.of(BUDGET).stops().get(2);
+        Situation blocked = Situation.of(BUDGET).withOpenJets(5, 4);
+        Cylinders at =
+                Cylinders.of(blocked, stop.rpm(), stop.plenumPressure(), Trial.feed(blocked, stop.plenumPressure()));
+        double nitrous = 0;
+        double fuel = 0;
+        int count = 0;
+        for (Cylinders.Group group : at.groups()) {
+            nitrous += group.count() * group.asIfAll().charge().mixture().nitrous() / 6;
+            fuel += group.count() * group.asIfAll().charge().mixture().nitrousFuelFlow() / 6;
+            count += group.count();
+        }
+        assertEquals(6, count);
+        assertEquals(at.engine().nitrous().massFlow(), nitrous, 1e-12);
+        assertEquals(at.engine().nitrousFuel().massFlow(), fuel, 1e-12);
+    }
+
+    @Test
+    void nitrous_without_fuel_is_lean_fuel_without_nitrous_is_rich() {
+        assertTrue(effect("fuel solenoid stays closed").outcome().lambda() > 1.05);
+        assertTrue(effect("nitrous solenoid sticks open").outcome().lambda() > 1.05);
+        assertTrue(effect("fuel solenoid sticks open").outcome().lambda() < 0.7);
+        assertTrue(effect("jets swapped").outcome().lambda() < 0.7, "small nitrous jet beside a large fuel jet");
+    }
+
+    @Test
+    void what_the_cut_off_cannot_close_it_does_not_catch() {
+        Catch caught = effect("nitrous solenoid sticks open").caught();
+        assertEquals(Answer.UNSTOPPABLE, caught.answer());
+        assertEquals(Double.POSITIVE_INFINITY, caught.cutTime());
+    }
+
+    @Test
+    void a_bottle_outside_its_gate_does_not_open() {
+        assertEquals(Answer.PREVENTED, effect("bottle too hot").caught().answer());
+        assertEquals("bottle pressure", effect("bottle too hot").caught().channel());
+        assertEquals(Answer.PREVENTED, effect("bottle too cold").caught().answer());
+    }
+
+    @Test
+    void a_full_bottle_grown_warm_stands_above_its_vapour_pressure() {
+        // 4.536 kg in 6.7 L is denser than the saturated liquid at 32 degC (658.7 kg/m3), so the vessel is full of
+        // liquid
+        Situation warm = Situation.of(BUDGET).withBottleTemperature(305.15 + 2);
+        double vapour = org.shotledger.fluid.NitrousOxide.saturationPressure(307.15);
+        assertTrue(warm.conditions().bottleLiquid().pressure() > 1.02 * vapour);
+    }
+
+    @Test
+    void a_growing_fault_is_cut_when_gate_sensor_controller_solenoid_and_lines_have_had_their_time() {
+        // a ramp of fuel pressure to 1 bar in 10 s passes the gate at a known moment
+        Gate gate = FAULTS.window().find("fuel-pressure").orElseThrow();
+        double set = Situation.of(BUDGET).fuelPressure();
+        Fault ramp = Fault.growing("ramp", 10, (s, x) -> s.withFuelPressure(set + x * (1e5 - set)));
+        Catch caught = FAULTS.bench().effect(ramp).caught();
+        double passes = 10 * (set - gate.low()) / (set - 1e5);
+        double sensor = 0.03;
+        assertEquals("fuel pressure before the solenoid", caught.channel());
+        assertEquals(passes + sensor + CutOff.of(BUDGET).time(), caught.cutTime(), 10 / 256.0);
+    }
+
+    @Test
+    void lines_behind_the_solenoid_empty_in_their_content_over_the_flow() {
+        // six lines of 4 mm and 0.35 m hold 26.39 cm3; the content is that volume times the density at the jets
+        Evaluation peak = BUDGET.peak();
+        double content =
+                6 * Math.PI / 4 * 16e-6 * 0.35 * peak.nitrous().jetInlet().density();
+        assertEquals(content / peak.nitrous().massFlow(), CutOff.of(BUDGET).emptying(), 1e-9);
+    }
+
+    @Test
+    void ones_own_fault_takes_one_line() {
+        Faults more = FAULTS.and(Fault.sudden("regulator drops to 2 bar", s -> s.withFuelPressure(2e5)));
+        FaultEffect own = more.effects().get(more.effects().size() - 1);
+        assertTrue(own.outcome().lambda() > BUDGET.peak().lambda());
+        assertEquals(FAULTS.effects().size() + 1, more.effects().size());
+    }
+
+    @Test
+    void wrong_fuel_in_the_main_tank_keeps_its_volume() {
+        // lambda changes by density times stoichiometric air, for the injectors meter volume
+        var fuels = BUDGET.build().fuels();
+        Situation wrong = Situation.of(BUDGET).withOpenJets(0, 0).withMainFuel(Fuels.METHANOL);
+        double t = fuels.temperature();
+        double factor = fuels.main().density(t)
+                * fuels.main().stoichiometricAirFuel()
+                / (Fuels.METHANOL.density(t) * Fuels.METHANOL.stoichiometricAirFuel());
+        assertEquals(BUDGET.build().tune().lambda() * factor, peak(wrong).lambda(), 1e-4);
+    }
+
+    @Test
+    void every_built_in_fault_has_a_name_a_cause_and_an_answer() {
+        for (FaultEffect effect : FAULTS.effects()) {
+            assertTrue(!effect.fault().cause().isEmpty(), effect.fault().name());
+            if (effect.caught().answer() == Answer.IN_TIME) {
+                assertTrue(
+                        effect.caught().cutTime() <= effect.caught().engineTime(),
+                        effect.fault().name());
+            }
+            if (effect.caught().answer() == Answer.TOO_LATE) {
+                assertTrue(
+                        effect.caught().cutTime() > effect.caught().engineTime(),
+                        effect.fault().name());
+            }
+        }
+    }
+
+    private static FaultEffect effect(String name) {
+        return FAULTS.effects().stream()
+                .filter(e -> e.fault().name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Evaluation peak(Situation s) {
+        var stop = BoostLine.of(BUDGET).stops().get(2);
+        return Trial.run(s, BoostLine.at(stop.rpm(), stop.plenumPressure()))
+                .peak()
+                .orElseThrow();
+    }
+}
