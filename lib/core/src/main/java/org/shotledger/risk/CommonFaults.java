@@ -21,6 +21,8 @@ public final class CommonFaults {
     private static final double VOLTAGE_LOST = 3;
     private static final double LOWEST_RAIL = 0.5e5;
     private static final double SECOND = 1;
+    /** A vessel this much above the vapour pressure has no vapour. */
+    private static final double FULL = 1e-3;
 
     private CommonFaults() {}
 
@@ -46,6 +48,10 @@ public final class CommonFaults {
                 .because("thermostat stuck or sun: 6 K above plan"));
         all.add(Fault.before("bottle too cold", s -> s.withBottleTemperature(start - COLDER))
                 .because("heater off: 15 K below plan"));
+        if (budget.bottle().startPressure() > budget.conditions().bottleLiquid().pressure() * (1 + FULL)) {
+            all.add(Fault.before("bottle full of liquid", s -> s.withBottleTemperature(start))
+                    .because("no vapour left at the start temperature: the first second of the first pass"));
+        }
         double seconds = budget.wish().passSeconds();
         if (seconds > 0) {
             double first = budget.conditions().bottleLiquid().pressure();

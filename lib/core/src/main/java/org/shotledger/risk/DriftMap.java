@@ -12,6 +12,10 @@ import org.shotledger.budget.Budget;
  * news of the pressure behind travels up. A fuel jet is an orifice for a liquid and feels {@code sqrt(p_rail - p_nozzle)};
  * whether boost moves it is up to the regulator ({@link BoostReference}).
  *
+ * <p>The bottle holds saturated liquid under its vapour, as after the first moments of a pass. Near the critical point, 72.4 bar, the
+ * density of that liquid collapses and its flux falls again; a vessel still full of liquid stands above its vapour pressure and
+ * gives more ({@link Situation#withBottleTemperature}).
+ *
  * @param bottlePressures bottle pressures, Pa absolute, ascending
  * @param fuelPressures set pressures of the nitrous fuel, Pa gauge, ascending
  * @param boostShift plenum pressure above the planned one, Pa
