@@ -39,10 +39,10 @@ class LayeringTest {
             Map.entry("wiring", "units"),
             Map.entry("build", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive wiring"),
             Map.entry("budget", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build"),
-            Map.entry("delivery", "units flow wetkit drive build budget"),
-            Map.entry("spread", "units flow fuel wetkit build budget"),
+            Map.entry("delivery", "units flow engine wetkit drive build budget"),
+            Map.entry("spread", "units flow fuel engine wetkit build budget"),
             Map.entry("relief", "units sheet build budget"),
-            Map.entry("stepup", "units engine flow wetkit build budget"),
+            Map.entry("stepup", "units engine fluid flow wetkit build budget"),
             Map.entry(
                     "risk",
                     "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget delivery"),
