@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.shotledger.boost.OutsideMapException;
+import org.shotledger.wetkit.ActivationWindow;
 import org.shotledger.wetkit.JetPair;
 
 /** The asked band of engine speed under one boost schedule: evaluates jets over it. */
@@ -17,11 +18,27 @@ final class Band {
     private final double[] speeds;
 
     Band(Evaluator evaluator, Conditions at, Feeds feeds, BoostSchedule boost, double low, double high) {
+        this(evaluator, at, feeds, boost, grid(low, high, POINTS));
+    }
+
+    Band(Evaluator evaluator, Conditions at, Feeds feeds, BoostSchedule boost, double[] speeds) {
         this.evaluator = evaluator;
         this.at = at;
         this.feeds = feeds;
         this.boost = boost;
-        this.speeds = grid(low, high, POINTS);
+        this.speeds = speeds;
+    }
+
+    /** The speeds of a wish's band that lie in the window in which the nitrous may be on. */
+    static double[] speeds(Wish wish, ActivationWindow window) {
+        double low = Math.max(wish.rpmLow(), window.rpmLow());
+        double high = Math.min(wish.rpmHigh(), window.rpmHigh());
+        if (low > high) {
+            throw new WishException("The wish's band from " + wish.rpmLow() + " to " + wish.rpmHigh()
+                    + " rpm lies outside the window in which the nitrous may be on, " + window.rpmLow() + " to "
+                    + window.rpmHigh() + " rpm. Move the band or the window.");
+        }
+        return grid(low, high, POINTS);
     }
 
     static double[] grid(double low, double high, int points) {

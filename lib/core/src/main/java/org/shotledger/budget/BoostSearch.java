@@ -3,11 +3,15 @@ package org.shotledger.budget;
 import java.util.ArrayList;
 import java.util.List;
 import org.shotledger.boost.OutsideMapException;
+import org.shotledger.build.Build;
 
 /** Finds the highest boost that keeps every limit with the nitrous off, at each engine speed. */
 final class BoostSearch {
     private static final int STEPS = 40;
     private static final int HALVINGS = 40;
+    private static final double SPEED_STEP = 250;
+    /** The split is shown from this share of the asked band's lower end. */
+    private static final double SHOWN_FROM = 0.6;
 
     private final Evaluator evaluator;
     private final Conditions at;
@@ -15,6 +19,14 @@ final class BoostSearch {
     BoostSearch(Evaluator evaluator, Conditions at) {
         this.evaluator = evaluator;
         this.at = at;
+    }
+
+    /** The engine speeds of a budget, within the breathing table and below the red line. */
+    static double[] speeds(Build build, Wish wish) {
+        var table = build.engine().volumetricEfficiency();
+        double low = Math.ceil(Math.max(table.low(), SHOWN_FROM * wish.rpmLow()) / SPEED_STEP) * SPEED_STEP;
+        double high = Math.floor(Math.min(table.high(), build.engine().redLineRpm()) / SPEED_STEP) * SPEED_STEP;
+        return Band.grid(low, high, (int) Math.round((high - low) / SPEED_STEP) + 1);
     }
 
     BoostAlone over(double[] speeds) {

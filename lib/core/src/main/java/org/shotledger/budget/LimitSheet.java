@@ -6,6 +6,7 @@ import org.shotledger.boost.MapPoint;
 import org.shotledger.build.Build;
 import org.shotledger.build.BuilderLimits;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.wetkit.FuelCircuit.FuelFlow;
 import org.shotledger.wetkit.JetPair;
 import org.shotledger.wetkit.Solenoid;
 
@@ -32,8 +33,31 @@ public final class LimitSheet {
         boost(build, point, limits);
         supply(build.limits(), point, limits);
         if (point.demand().jets().isPresent()) {
-            wetKit(build, point, point.demand().jets().get(), limits);
+            limits.add(atLeast(
+                    "charge-cold",
+                    "temperature of the mixed charge",
+                    QuantityKind.TEMPERATURE,
+                    point.charge().temperature(),
+                    COLDEST_CHARGE,
+                    "so cold that fuel stays liquid: uneven mixture, and outside what the models cover"));
+            double bottle = point.conditions().bottleLiquid().pressure();
+            wetKit(build, bottle, point.nitrousFuel(), point.demand().jets().get(), limits);
         }
+        return new Limits(limits);
+    }
+
+    /**
+     * The limits that concern bottle, fuel pump and solenoids of the wet kit alone; they do not ask what the engine does.
+     *
+     * @param build the build
+     * @param bottlePressure pressure of the bottle's liquid, Pa absolute
+     * @param fuel what the fuel circuit of the kit passes
+     * @param pair the jets of each nozzle
+     * @return the limits, a part of those of an operating point with the nitrous on
+     */
+    public static Limits ofKit(Build build, double bottlePressure, FuelFlow fuel, JetPair pair) {
+        List<Limit> limits = new ArrayList<>();
+        wetKit(build, bottlePressure, fuel, pair, limits);
         return new Limits(limits);
     }
 
@@ -131,22 +155,14 @@ public final class LimitSheet {
                 "rail pressure falls: the mixture goes lean"));
     }
 
-    private static void wetKit(Build build, Evaluation at, JetPair pair, List<Limit> to) {
+    private static void wetKit(Build build, double bottle, FuelFlow fuel, JetPair pair, List<Limit> to) {
         BuilderLimits allowed = build.limits();
-        double bottle = at.conditions().bottleLiquid().pressure();
-        to.add(atLeast(
-                "charge-cold",
-                "temperature of the mixed charge",
-                QuantityKind.TEMPERATURE,
-                at.charge().temperature(),
-                COLDEST_CHARGE,
-                "so cold that fuel stays liquid: uneven mixture, and outside what the models cover"));
         to.add(atMost(
                 "kit-pump",
                 "nitrous fuel pump",
                 QuantityKind.MASS_FLOW,
-                at.nitrousFuel().massFlow(),
-                at.nitrousFuel().pumpCapacity() * (1 - allowed.pumpReserve()),
+                fuel.massFlow(),
+                fuel.pumpCapacity() * (1 - allowed.pumpReserve()),
                 "nitrous fuel pressure falls: the mixture goes lean"));
         to.add(atLeast(
                 "bottle-low",

@@ -8,7 +8,6 @@ import org.shotledger.boost.OutsideMapException;
 import org.shotledger.build.Build;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
-import org.shotledger.wetkit.ActivationWindow;
 import org.shotledger.wetkit.JetPair;
 import org.shotledger.wetkit.MixtureGoal;
 
@@ -19,9 +18,6 @@ import org.shotledger.wetkit.MixtureGoal;
 final class Planner {
     private static final int BOOST_LEVELS = 11;
     private static final double LOWEST_SHARE = 0.4;
-    private static final double SPEED_STEP = 250;
-    /** The split is shown from this share of the asked band's lower end. */
-    private static final double SHOWN_FROM = 0.6;
     /** Splits whose least margins differ by less than this are equal; the one with less nitrous is taken. */
     private static final double SAME_MARGIN = 0.005;
 
@@ -40,7 +36,7 @@ final class Planner {
         this.goal = wish.mixture().orElse(build.tune().goal());
         this.evaluator = Calibration.of(build);
         this.at = Conditions.of(build, wish.conditions());
-        this.speeds = speeds();
+        this.speeds = BoostSearch.speeds(build, wish);
         this.alone = new BoostSearch(evaluator, at).over(speeds);
         this.feeds =
                 new Feeds(evaluator, at, at.air().pressure() + build.turbo().boostCeiling());
@@ -84,13 +80,6 @@ final class Planner {
         return candidates.stream()
                 .max(Comparator.comparingDouble((SplitCandidate c) -> Math.floor(c.leastMargin() / SAME_MARGIN))
                         .thenComparing(c -> -c.nitrousFlow()));
-    }
-
-    private double[] speeds() {
-        var table = build.engine().volumetricEfficiency();
-        double low = Math.ceil(Math.max(table.low(), SHOWN_FROM * wish.rpmLow()) / SPEED_STEP) * SPEED_STEP;
-        double high = Math.floor(Math.min(table.high(), build.engine().redLineRpm()) / SPEED_STEP) * SPEED_STEP;
-        return Band.grid(low, high, (int) Math.round((high - low) / SPEED_STEP) + 1);
     }
 
     private void refuseWhatBoostMakes() {
@@ -147,15 +136,8 @@ final class Planner {
     }
 
     private Band band(double plenumPressure) {
-        ActivationWindow window = build.wetKit().window();
-        double low = Math.max(wish.rpmLow(), window.rpmLow());
-        double high = Math.min(wish.rpmHigh(), window.rpmHigh());
-        if (low > high) {
-            throw new WishException("The wish's band from " + wish.rpmLow() + " to " + wish.rpmHigh()
-                    + " rpm lies outside the window in which the nitrous may be on, " + window.rpmLow() + " to "
-                    + window.rpmHigh() + " rpm. Move the band or the window.");
-        }
-        return new Band(evaluator, at, feeds, BoostSchedule.of(alone, plenumPressure), low, high);
+        double[] band = Band.speeds(wish, build.wetKit().window());
+        return new Band(evaluator, at, feeds, BoostSchedule.of(alone, plenumPressure), band);
     }
 
     private Split split(Band band, JetPair pair) {

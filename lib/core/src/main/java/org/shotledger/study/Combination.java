@@ -1,0 +1,73 @@
+package org.shotledger.study;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.shotledger.build.Build;
+import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
+import org.shotledger.wetkit.JetPair;
+
+/**
+ * One point of a space.
+ *
+ * @param index its place in the space, from 0
+ * @param axes the axes of the space
+ * @param settings the value of each axis
+ * @param gaugePressure boost held, Pa above ambient
+ * @param jets jets of each nozzle
+ */
+public record Combination(long index, List<Vary> axes, List<Setting> settings, double gaugePressure, JetPair jets) {
+    /** Copies the lists. */
+    public Combination {
+        axes = List.copyOf(axes);
+        settings = List.copyOf(settings);
+    }
+
+    /**
+     * The build of this combination.
+     *
+     * @param base the build of the space
+     * @return the build with every varied field written anew
+     */
+    public Build build(Build base) {
+        Build build = base;
+        for (int i = 0; i < axes.size(); i++) {
+            if (!Vary.OWN_PATHS.contains(axes.get(i).path())) {
+                build = build.with(axes.get(i).path(), settings.get(i).text());
+            }
+        }
+        return build;
+    }
+
+    /**
+     * A short name for a chart.
+     *
+     * @return boost and jets, for example {@code "1.40 bar, 30/24 thou"}
+     */
+    public String name() {
+        return String.format(
+                Locale.ROOT,
+                "%s, %s/%s thou",
+                QuantityKind.GAUGE_PRESSURE.text(gaugePressure, UnitSystem.SI).replace(" gauge", ""),
+                bore(jets.nitrousBore()),
+                bore(jets.fuelBore()));
+    }
+
+    private static String bore(double metres) {
+        String thou = QuantityKind.BORE.number(metres, UnitSystem.US);
+        return thou.endsWith(".0") ? thou.substring(0, thou.length() - 2) : thou;
+    }
+
+    /**
+     * The value of every axis.
+     *
+     * @return the values in words, for example {@code "boost 1.4 bar gauge, jets.nitrous 30.0 thou"}
+     */
+    public String words() {
+        return IntStream.range(0, axes.size())
+                .mapToObj(i -> axes.get(i).path() + " " + settings.get(i).text())
+                .collect(Collectors.joining(", "));
+    }
+}
