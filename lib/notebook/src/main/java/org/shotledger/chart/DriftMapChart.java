@@ -15,6 +15,9 @@ import org.shotledger.units.UnitSystem;
  * @param levels lambda values to draw a line for
  * @param setBottlePressure the bottle pressure of the plan, Pa absolute
  * @param setFuelPressure the fuel pressure of the plan, Pa gauge
+ * @param bandBottlePressure half-width of the expected band of bottle pressure, Pa; 0 to draw none
+ * @param bandFuelPressure half-width of the expected band of fuel pressure, Pa
+ * @param bounds the limits that end the safe region
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
 public record DriftMapChart(
@@ -24,7 +27,23 @@ public record DriftMapChart(
         boolean[][] safe,
         double[] levels,
         double setBottlePressure,
-        double setFuelPressure) {
+        double setFuelPressure,
+        double bandBottlePressure,
+        double bandFuelPressure,
+        List<Bound> bounds) {
+
+    /**
+     * A limit over the map.
+     *
+     * @param name the limit in words, written on its line
+     * @param margin room left to it, indexed like lambda, positive where it is kept; not-a-number where it is not to be drawn
+     */
+    public record Bound(String name, double[][] margin) {}
+
+    /** Copies the list. */
+    public DriftMapChart {
+        bounds = List.copyOf(bounds);
+    }
 
     /**
      * Draws lines of equal lambda over the safe region and the point of the plan.
@@ -50,14 +69,33 @@ public record DriftMapChart(
                     Contour.at(x.shown(bottlePressure), y.shown(fuelPressure), lambda, level),
                     false));
         }
+        for (Bound bound : bounds) {
+            plot.mark(new ContourMark(
+                    bound.name, Contour.at(x.shown(bottlePressure), y.shown(fuelPressure), bound.margin, 0), true));
+        }
+        if (bandBottlePressure > 0) {
+            plot.mark(new ContourMark("", frame(x, y), false));
+        }
         plot.add(
-                "the plan",
+                bandBottlePressure > 0 ? "the plan in its expected band" : "the plan",
                 new double[] {setBottlePressure},
                 new double[] {setFuelPressure},
                 Look.FIRST,
                 Plot.Style.POINTS,
                 false);
         return plot.strongLabel("the plan", setBottlePressure, setFuelPressure).picture();
+    }
+
+    private List<Contour.Piece> frame(Axis x, Axis y) {
+        double left = x.shown(setBottlePressure - bandBottlePressure);
+        double right = x.shown(setBottlePressure + bandBottlePressure);
+        double low = y.shown(setFuelPressure - bandFuelPressure);
+        double high = y.shown(setFuelPressure + bandFuelPressure);
+        return List.of(
+                new Contour.Piece(left, low, right, low),
+                new Contour.Piece(right, low, right, high),
+                new Contour.Piece(right, high, left, high),
+                new Contour.Piece(left, high, left, low));
     }
 
     /** One rectangle for each run of neighbours with the same answer; a sample speaks for the half cells around it. */

@@ -16,6 +16,11 @@ public final class Help implements Displayable {
                     "budget.split()\nbudget.jets()\nbudget.limits()\nbudget.bottle()\nbudget.boostAlone()",
                     "each shows itself as a table, with a chart where that says more"),
             new Topic(
+                    "See what could go wrong",
+                    "DriftMap.of(budget)\nBoostReference.of(budget)\nForgiving.of(budget)\nNitrousWindow.of(budget)\n"
+                            + "Faults.of(budget).and(Fault.sudden(\"regulator at 2.8 bar\", s -> s.withFuelPressure(2.8e5)))",
+                    "how far pressures may stray, the jets that bear most, when the nitrous may be on, and what catches a fault"),
+            new Topic(
                     "Ask why",
                     "why(budget, \"nitrous-flow\")",
                     "the figure, its equation and source, and everything it rests on, down to the inputs"),

@@ -233,7 +233,8 @@ public final class Tables {
                 .build();
     }
 
-    private static QuantityKind difference(QuantityKind kind) {
+    /** How a difference of two values is shown. */
+    static QuantityKind difference(QuantityKind kind) {
         return switch (kind) {
             case TEMPERATURE -> QuantityKind.TEMPERATURE_DIFFERENCE;
             case ABSOLUTE_PRESSURE, GAUGE_PRESSURE -> QuantityKind.PRESSURE_DIFFERENCE;

@@ -112,13 +112,25 @@ public final class Samples {
         double[] y = steps(2.0e5, 5.0e5, 31);
         double[][] lambda = new double[y.length][x.length];
         boolean[][] safe = new boolean[y.length][x.length];
+        double[][] lean = new double[y.length][x.length];
         for (int j = 0; j < y.length; j++) {
             for (int i = 0; i < x.length; i++) {
                 lambda[j][i] = 0.80 * Math.sqrt(x[i] / 62e5) / Math.sqrt(y[j] / 3.5e5);
                 safe[j][i] = lambda[j][i] > 0.68 && lambda[j][i] < 0.86 && x[i] < 76e5;
+                lean[j][i] = 0.86 - lambda[j][i];
             }
         }
-        return new DriftMapChart(x, y, lambda, safe, new double[] {0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95}, 62e5, 3.5e5);
+        return new DriftMapChart(
+                x,
+                y,
+                lambda,
+                safe,
+                new double[] {0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95},
+                62e5,
+                3.5e5,
+                3e5,
+                0.15e5,
+                List.of(new DriftMapChart.Bound("mixture, lean side", lean)));
     }
 
     static TradeOffChart tradeOff() {

@@ -5,10 +5,15 @@ import java.nio.file.Path;
 import org.shotledger.build.Build;
 
 /** The demo build, found from wherever the benchmarks are started. */
-final class Heron {
+public final class Heron {
     private Heron() {}
 
-    static Build build() {
+    /**
+     * Loads it.
+     *
+     * @return the demo build
+     */
+    public static Build build() {
         for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
             Path sheet = at.resolve("data/heron/build.yaml");
             if (Files.exists(sheet)) {

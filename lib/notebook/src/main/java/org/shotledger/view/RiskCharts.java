@@ -1,0 +1,139 @@
+package org.shotledger.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.shotledger.chart.Axis;
+import org.shotledger.chart.ChartPicture;
+import org.shotledger.chart.DriftMapChart;
+import org.shotledger.chart.FaultChart;
+import org.shotledger.chart.Plot;
+import org.shotledger.risk.BoostReference;
+import org.shotledger.risk.DriftMap;
+import org.shotledger.risk.Faults;
+import org.shotledger.risk.Forgiving;
+import org.shotledger.risk.Gate;
+import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
+
+/** Drift, forgiving jets and faults as charts. */
+public final class RiskCharts {
+    private static final double[] LEVELS = {0.60, 0.65, 0.70, 0.75, 0.80, 0.85, 0.90, 0.95, 1.0};
+    /** Share of an axis left free at its ends. */
+    private static final double ROOM = 0.03;
+
+    private RiskCharts() {}
+
+    /**
+     * A drift map: lambda of the leanest speed, the safe region, and the limits that end it.
+     *
+     * @param map the map
+     * @param system the units
+     * @return the picture
+     */
+    public static ChartPicture of(DriftMap map, UnitSystem system) {
+        DriftFields fields = DriftFields.of(map);
+        return new DriftMapChart(
+                        fields.bottlePressure(),
+                        fields.fuelPressure(),
+                        fields.lambda(),
+                        fields.safe(),
+                        LEVELS,
+                        map.planBottlePressure(),
+                        map.planFuelPressure(),
+                        map.band().bottlePressure(),
+                        map.band().fuelPressure(),
+                        fields.bounds())
+                .picture(system);
+    }
+
+    /**
+     * What boost does to the mixture with and without boost reference.
+     *
+     * @param compared the comparison
+     * @param system the units
+     * @return the picture
+     */
+    public static ChartPicture of(BoostReference compared, UnitSystem system) {
+        List<BoostReference.Row> rows = compared.rows().stream()
+                .filter(r -> !Double.isNaN(r.nitrousFlow()))
+                .toList();
+        double[] shift = column(rows, BoostReference.Row::boostShift);
+        double spread =
+                rows.get(rows.size() - 1).unreferencedLambda() - rows.get(0).unreferencedLambda();
+        return Plot.of(
+                        "boost-reference",
+                        "Choked nitrous ignores boost; the fuel jet does only with a boost-referenced regulator",
+                        "Over the boost shown, lambda without boost reference moves by "
+                                + QuantityKind.RATIO.text(spread, system) + " while the nitrous flow stays at "
+                                + QuantityKind.MASS_FLOW.text(rows.get(0).nitrousFlow(), system) + ".",
+                        new Axis("Boost above plan", QuantityKind.PRESSURE_DIFFERENCE, system),
+                        new Axis("Lambda, all streams", QuantityKind.RATIO, system))
+                .line("regulator follows boost", shift, column(rows, BoostReference.Row::referencedLambda))
+                .line("regulator does not", shift, column(rows, BoostReference.Row::unreferencedLambda))
+                .markAt("the plan", 0)
+                .reach(shift[0] - ROOM * (shift[shift.length - 1] - shift[0]), Double.NaN)
+                .reach(shift[shift.length - 1] + ROOM * (shift[shift.length - 1] - shift[0]), Double.NaN)
+                .picture();
+    }
+
+    /**
+     * The most forgiving setting of each nitrous jet, with its power.
+     *
+     * @param forgiving the settings
+     * @param system the units
+     * @return the picture
+     */
+    public static ChartPicture of(Forgiving forgiving, UnitSystem system) {
+        List<Forgiving.Choice> rows = forgiving.byNitrousJet();
+        Forgiving.Choice plan = forgiving.plan();
+        double[] power = column(rows, Forgiving.Choice::wheelPower);
+        double room = ROOM * (power[power.length - 1] - power[0]);
+        Plot plot = Plot.of(
+                        "forgiving",
+                        "What each nitrous jet bears in its most forgiving setting",
+                        forgiving.summary(),
+                        new Axis("Most power at the wheels", QuantityKind.POWER, system),
+                        new Axis("Half-widths of the expected bands", QuantityKind.RATIO, system))
+                .line("bottle and fuel pressure stray", power, column(rows, Forgiving.Choice::boostHeld))
+                .line("bottle, fuel pressure and boost stray", power, column(rows, Forgiving.Choice::excursion))
+                .points("the plan", new double[] {plan.wheelPower(), plan.wheelPower()}, new double[] {
+                    plan.boostHeld(), plan.excursion()
+                })
+                .reach(power[0] - room, 0)
+                .reach(power[power.length - 1] + room, 1.15 * plan.boostHeld())
+                .markAt("the wish", forgiving.wish());
+        for (Forgiving.Choice choice : rows) {
+            String jets = QuantityKind.BORE.number(choice.jets().nitrousBore(), system) + " / "
+                    + QuantityKind.BORE.text(choice.jets().fuelBore(), system);
+            plot.label(jets, choice.wheelPower(), choice.boostHeld());
+        }
+        return plot.picture();
+    }
+
+    /**
+     * How far each fault throws the mixture.
+     *
+     * @param faults the faults
+     * @param system the units
+     * @return the picture
+     */
+    public static ChartPicture of(Faults faults, UnitSystem system) {
+        List<FaultChart.Fault> rows = new ArrayList<>();
+        for (var effect : faults.effects()) {
+            boolean saved = effect.caught().answer().saves();
+            rows.add(new FaultChart.Fault(
+                    effect.fault().name(),
+                    effect.caught().answer().words() + (saved ? "" : " (" + effect.brokenWords() + ")"),
+                    effect.outcome().richest(),
+                    effect.outcome().leanest(),
+                    saved));
+        }
+        Gate lambda = faults.window().find("lambda").orElseThrow();
+        return new FaultChart(rows, lambda.planned(), lambda.low(), lambda.high()).picture(system);
+    }
+
+    private static <T> double[] column(List<T> rows, ToDoubleFunction<T> of) {
+        return rows.stream().mapToDouble(of).toArray();
+    }
+}

@@ -1,0 +1,80 @@
+package org.shotledger.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.shotledger.budget.Budget;
+import org.shotledger.build.Build;
+import org.shotledger.display.Display;
+import org.shotledger.risk.BoostReference;
+import org.shotledger.risk.Drift;
+import org.shotledger.risk.DriftMap;
+import org.shotledger.risk.Fault;
+import org.shotledger.risk.Faults;
+import org.shotledger.risk.Forgiving;
+import org.shotledger.risk.NitrousWindow;
+import org.shotledger.table.Shown;
+import org.shotledger.units.UnitSystem;
+
+/** How drift, forgiving jets, window and faults of the invented demo build look. */
+class RiskViewTest {
+    private static Budget budget;
+
+    @BeforeAll
+    static void plan() {
+        budget = Budget.plan(Build.load(Path.of("../../data/heron/build.yaml")));
+    }
+
+    @Test
+    void aDriftMapShowsItsSafeRegionWithTheLimitsThatEndItNamed() {
+        DriftMap map = DriftMap.of(budget);
+        String html = html(map);
+        assertTrue(html.contains("every limit kept") && html.contains("bottle pressure, high side"), "chart");
+        assertTrue(html.contains("Where the safe region ends"), "table");
+    }
+
+    @Test
+    void theRegionDrawnAgreesWithTheMapAtItsPoints() {
+        DriftMap map = DriftMap.of(Drift.of(budget), 0, DriftMap.grid(45e5, 70e5, 6), DriftMap.grid(2e5, 5e5, 6));
+        DriftFields fields = DriftFields.of(map);
+        for (int j = 0; j < 6; j++) {
+            for (int i = 0; i < 6; i++) {
+                assertEquals(map.outcomes().get(j).get(i).safe(), fields.safe()[5 * j][5 * i], j + ", " + i);
+                assertEquals(map.bottlePressures().get(i), fields.bottlePressure()[5 * i], 1e-6);
+            }
+        }
+    }
+
+    @Test
+    void everyPointOfAMapCanBeHadAsATable() {
+        DriftMap map = DriftMap.of(Drift.of(budget), 0, DriftMap.grid(60e5, 66e5, 2), DriftMap.grid(3e5, 4e5, 3));
+        assertEquals(6, RiskTables.points(map).in(Shown.SI).table().rowCount());
+    }
+
+    @Test
+    void faultsShowWhatCatchesThemAndWhatDoesNot() {
+        Faults faults = Faults.of(budget).and(Fault.sudden("<own> fault", s -> s.withFuelPressure(2.8e5)));
+        String html = html(faults);
+        assertTrue(html.contains("not caught in time"), "chart");
+        assertTrue(html.contains("&lt;own&gt; fault"), "escaped");
+        assertTrue(html.contains("close the bottle"), "leak");
+        String text = RiskTables.of(faults).in(Shown.SI).toText();
+        assertTrue(!text.contains("Infinity") && !text.contains("NaN"), text);
+    }
+
+    @Test
+    void boostReferenceForgivingAndWindowShowThemselves() {
+        assertTrue(html(BoostReference.of(budget)).contains("regulator follows boost"));
+        assertTrue(html(NitrousWindow.of(budget)).contains("When the nitrous may be on"));
+        Forgiving forgiving = Forgiving.of(budget);
+        assertTrue(html(forgiving).contains("most forgiving that meets the wish"));
+        assertTrue(RiskCharts.of(forgiving, UnitSystem.SI).svg().contains("Most power at the wheels, kW"));
+    }
+
+    private static String html(Object value) {
+        return (String) Display.bundle(value).get(Display.HTML);
+    }
+}
