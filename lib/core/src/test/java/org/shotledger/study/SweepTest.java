@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.shotledger.budget.Wish;
@@ -75,7 +76,7 @@ class SweepTest {
     @Test
     void without_a_survivor_it_says_what_broke_most() {
         Space space = Heron.small("1");
-        Wish more = new Wish("event", 1e6, 5800, 7800, 1, 10);
+        Wish more = new Wish("event", 1e6, 5800, 7800, 1, 10, Optional.empty());
         SweepResult none = Sweep.run(space.under(more));
         StudyException e = assertThrows(StudyException.class, none::recommended);
         assertTrue(e.getMessage().contains("most were refused by"), e.getMessage());
