@@ -18,35 +18,42 @@ final class Front {
     private final List<Objective> objectives;
     private List<Member> members = new ArrayList<>();
     private double grains = 1;
+    private final double[] grain;
 
     Front(List<Objective> objectives) {
         this.objectives = List.copyOf(objectives);
+        this.grain = new double[objectives.size()];
+        setGrains();
     }
 
     void offer(Figures outcome) {
         insert(member(outcome));
         while (members.size() > MOST) {
             grains *= 2;
+            setGrains();
             List<Member> old = members;
             members = new ArrayList<>();
             old.forEach(m -> insert(member(m.outcome())));
         }
     }
 
-    /** A quick look: whether a member already betters these values; they stand in the order of the objectives. */
+    /**
+     * A quick look whether a member makes these values pointless, each already times its objective's sign: its box covers them,
+     * and if it is their own, its sum is greater.
+     */
     boolean betters(double[] values) {
         for (int m = 0; m < members.size(); m++) {
-            long[] box = members.get(m).box;
-            boolean all = true;
-            boolean some = false;
-            for (int i = 0; i < values.length && all; i++) {
-                long here = box(i, values[i]);
-                all = box[i] >= here;
-                some |= box[i] > here;
+            Member member = members.get(m);
+            boolean covered = true;
+            boolean own = true;
+            for (int i = 0; i < values.length && covered; i++) {
+                double upper = (member.box[i] + 1) * grain[i];
+                covered = values[i] < upper;
+                own &= values[i] >= upper - grain[i];
             }
-            if (all && some) {
+            if (covered && (!own || sum(values) <= member.sum)) {
                 if (m > 0) {
-                    members.add(0, members.remove(m));
+                    members.set(m, members.set(m - 1, member));
                 }
                 return true;
             }
@@ -54,20 +61,28 @@ final class Front {
         return false;
     }
 
-    private long box(int objective, double value) {
-        Objective by = objectives.get(objective);
-        return (long) Math.floor(by.sign() * value / (grains * by.grain()));
+    private double sum(double[] values) {
+        double sum = 0;
+        for (int i = 0; i < values.length; i++) {
+            sum += values[i] / objectives.get(i).grain();
+        }
+        return sum;
+    }
+
+    private void setGrains() {
+        for (int i = 0; i < grain.length; i++) {
+            grain[i] = grains * objectives.get(i).grain();
+        }
     }
 
     private Member member(Figures outcome) {
-        long[] box = new long[objectives.size()];
-        double sum = 0;
+        long[] box = new long[grain.length];
+        double[] values = new double[grain.length];
         for (int i = 0; i < box.length; i++) {
-            Objective by = objectives.get(i);
-            box[i] = box(i, by.of(outcome));
-            sum += by.sign() * by.of(outcome) / by.grain();
+            values[i] = objectives.get(i).sign() * objectives.get(i).of(outcome);
+            box[i] = (long) Math.floor(values[i] / grain[i]);
         }
-        return new Member(box, sum, outcome);
+        return new Member(box, sum(values), outcome);
     }
 
     private void insert(Member next) {

@@ -6,16 +6,18 @@ import java.util.Arrays;
 public final class Histogram {
     private final double low;
     private final double width;
+    private final double perWidth;
     private final long[] counts;
 
     Histogram(double low, double high, int bins) {
         this.low = low;
         this.width = (high - low) / bins;
+        this.perWidth = 1 / width;
         this.counts = new long[bins];
     }
 
     void add(double value) {
-        int bin = (int) ((value - low) / width);
+        int bin = (int) ((value - low) * perWidth);
         counts[Math.max(0, Math.min(counts.length - 1, bin))]++;
     }
 

@@ -11,7 +11,7 @@ final class RowKernel {
 
     /** Most wheel power over the speeds, W. */
     final double[] power = new double[LONGEST];
-    /** Lambda at the speed of most power. */
+    /** Lambda at the speed of most power, where wanted. */
     final double[] lambda = new double[LONGEST];
     /** Leanest and richest mixture over the speeds, and the leanest with a part of the fuel missing. */
     final double[] leanest = new double[LONGEST];
@@ -22,6 +22,7 @@ final class RowKernel {
     final double[][] margins;
 
     private final EngineTable table;
+    private final boolean detailed;
     private final int outputs;
     private final double[] held = new double[LONGEST];
     private final double[] heldLacking = new double[LONGEST];
@@ -33,8 +34,15 @@ final class RowKernel {
     private final double[] mixture = new double[LONGEST];
     private final double[] now = new double[LONGEST];
 
-    RowKernel(EngineTable table) {
+    /**
+     * Prepares the arrays.
+     *
+     * @param table the engine side
+     * @param detailed whether lambda at most power is wanted
+     */
+    RowKernel(EngineTable table, boolean detailed) {
         this.table = table;
+        this.detailed = detailed;
         this.outputs = table.speeds[0].outputs;
         this.margins = new double[outputs - Probe.MARGINS][LONGEST];
     }
@@ -50,16 +58,35 @@ final class RowKernel {
         }
     }
 
+    /** Begins with what another kernel has gathered. */
+    void begin(RowKernel with, int n) {
+        System.arraycopy(with.power, 0, power, 0, n);
+        System.arraycopy(with.leanest, 0, leanest, 0, n);
+        System.arraycopy(with.richest, 0, richest, 0, n);
+        System.arraycopy(with.lacking, 0, lacking, 0, n);
+        for (int k = 0; k < margins.length; k++) {
+            System.arraycopy(with.margins[k], 0, margins[k], 0, n);
+        }
+    }
+
+    /** The least of all margins, into an array. */
+    void least(double[] to, int n) {
+        System.arraycopy(margins[0], 0, to, 0, n);
+        for (int k = 1; k < margins.length; k++) {
+            Polynomials.lowest(to, margins[k], n);
+        }
+    }
+
     /** Adds one speed to the stretch. */
     void add(SpeedRow at, double[] fuel, int from, int n) {
         if (at.only != null) {
             stretch(along, fuel, from, n, at.only.fuel.to(0), at.only.fuel.slope());
             for (int k = 0; k < outputs; k++) {
-                evaluate(at.only.powers[k + 1], along, work, n);
+                Polynomials.values(at.only.powers[k + 1], at.only.degrees[k + 1], along, work, n);
                 take(k, n);
             }
-            evaluate(at.only.powers[outputs + 1], along, work, n);
-            highest(lacking, work, n);
+            Polynomials.values(at.only.powers[outputs + 1], at.only.degrees[outputs + 1], along, work, n);
+            Polynomials.highest(lacking, work, n);
             return;
         }
         stretch(held, fuel, from, n, at.offset, at.slope);
@@ -68,13 +95,13 @@ final class RowKernel {
             choose(at, fuel, from, n);
         }
         for (int k = 0; k < outputs; k++) {
-            evaluate(at.powers[k], held, work, n);
+            Polynomials.values(at.powers[k], at.degrees[k], held, work, n);
             blend(at, k + 1, n);
             take(k, n);
         }
-        evaluate(at.powers[Probe.LAMBDA], heldLacking, work, n);
+        Polynomials.values(at.powers[Probe.LAMBDA], at.degrees[Probe.LAMBDA], heldLacking, work, n);
         blend(at, outputs + 1, n);
-        highest(lacking, work, n);
+        Polynomials.highest(lacking, work, n);
     }
 
     /** For each fuel setting which of the held state and the two tapered ones rules: the one of least pressure. */
@@ -86,13 +113,12 @@ final class RowKernel {
             stretch(other, fuel, from, n, at.peak.fuel.to(0), at.peak.fuel.slope());
         }
         for (int j = 0; j < n; j++) {
-            boolean torque =
-                    at.torque != null && TaperBranch.polynomial(at.powers[table.torque], held[j]) < Course.RESERVE;
-            boolean peak = at.peak != null && TaperBranch.polynomial(at.powers[table.peak], held[j]) < Course.RESERVE;
+            boolean torque = at.torque != null && Polynomials.at(at.powers[table.torque], held[j]) < Course.RESERVE;
+            boolean peak = at.peak != null && Polynomials.at(at.powers[table.peak], held[j]) < Course.RESERVE;
             boolean first = torque
                     && (!peak
-                            || TaperBranch.polynomial(at.torque.powers[0], along[j])
-                                    <= TaperBranch.polynomial(at.peak.powers[0], other[j]));
+                            || Polynomials.at(at.torque.powers[0], along[j])
+                                    <= Polynomials.at(at.peak.powers[0], other[j]));
             useTorque[j] = first ? 1 : 0;
             usePeak[j] = peak && !first ? 1 : 0;
         }
@@ -100,29 +126,33 @@ final class RowKernel {
 
     private void blend(SpeedRow at, int k, int n) {
         if (at.tapered && at.torque != null) {
-            mix(at.torque.powers[k], along, useTorque, n);
+            mix(at.torque, k, along, useTorque, n);
         }
         if (at.tapered && at.peak != null) {
-            mix(at.peak.powers[k], other, usePeak, n);
+            mix(at.peak, k, other, usePeak, n);
         }
     }
 
-    private void mix(double[] powers, double[] x, double[] use, int n) {
-        evaluate(powers, x, mixture, n);
+    private void mix(TaperBranch branch, int k, double[] x, double[] use, int n) {
+        Polynomials.values(branch.powers[k], branch.degrees[k], x, mixture, n);
         for (int j = 0; j < n; j++) {
             work[j] += use[j] * (mixture[j] - work[j]);
         }
     }
 
     private void take(int k, int n) {
-        if (k == Probe.POWER) {
+        if (k == Probe.POWER && detailed) {
             System.arraycopy(work, 0, now, 0, n);
+        } else if (k == Probe.POWER) {
+            Polynomials.highest(power, work, n);
         } else if (k == Probe.LAMBDA) {
-            highest(leanest, work, n);
-            lowest(richest, work, n);
-            strongest(n);
+            Polynomials.highest(leanest, work, n);
+            Polynomials.lowest(richest, work, n);
+            if (detailed) {
+                strongest(n);
+            }
         } else {
-            lowest(margins[k - Probe.MARGINS], work, n);
+            Polynomials.lowest(margins[k - Probe.MARGINS], work, n);
         }
     }
 
@@ -138,41 +168,6 @@ final class RowKernel {
     private static void stretch(double[] to, double[] fuel, int from, int n, double offset, double slope) {
         for (int j = 0; j < n; j++) {
             to[j] = Math.max(-1, Math.min(1, offset + slope * fuel[from + j]));
-        }
-    }
-
-    private static void highest(double[] most, double[] values, int n) {
-        for (int j = 0; j < n; j++) {
-            most[j] = Math.max(most[j], values[j]);
-        }
-    }
-
-    private static void lowest(double[] least, double[] values, int n) {
-        for (int j = 0; j < n; j++) {
-            least[j] = Math.min(least[j], values[j]);
-        }
-    }
-
-    private static void evaluate(double[] powers, double[] x, double[] to, int n) {
-        if (powers.length == 5) {
-            double a = powers[0];
-            double b = powers[1];
-            double c = powers[2];
-            double d = powers[3];
-            double e = powers[4];
-            for (int j = 0; j < n; j++) {
-                to[j] = a + x[j] * (b + x[j] * (c + x[j] * (d + x[j] * e)));
-            }
-        } else {
-            double a = powers[0];
-            double b = powers[1];
-            double c = powers[2];
-            double d = powers[3];
-            double e = powers[4];
-            double f = powers[5];
-            for (int j = 0; j < n; j++) {
-                to[j] = a + x[j] * (b + x[j] * (c + x[j] * (d + x[j] * (e + x[j] * f))));
-            }
         }
     }
 }

@@ -8,6 +8,8 @@ final class SpeedRow {
 
     /** Each output as powers of the stretched richness. */
     final double[][] powers;
+    /** How many of the powers matter, less one. */
+    final int[] degrees;
     /** Stretched richness without fuel, and its slope per kg/s at the reference pressure. */
     double offset;
 
@@ -23,6 +25,7 @@ final class SpeedRow {
 
     SpeedRow(SpeedTable table) {
         powers = new double[table.outputs][table.basis.richness + 1];
+        degrees = new int[table.outputs];
     }
 
     /** Puts nitrous setting and boost in; the branches must stand already. */
@@ -35,6 +38,9 @@ final class SpeedRow {
             FuelRow fuel) {
         SpeedTable at = table.speeds[speed];
         at.row(atPressure, plenum, nitrous.enthalpy(), nitrous.flow(), powers);
+        for (int k = 0; k < degrees.length; k++) {
+            degrees[k] = Polynomials.degree(powers[k], k < Probe.MARGINS ? Math.abs(powers[k][0]) : 1);
+        }
         offset = at.richOffset(plenum, nitrous.flow());
         slope = at.richSlope(plenum, nitrous.flow()) * fuel.share(plenum);
         look(table, fuel.lowest, fuel.highest);
@@ -48,8 +54,8 @@ final class SpeedRow {
         for (int i = 0; i < SCAN; i++) {
             double fuel = low + (high - low) * i / (SCAN - 1);
             double x = Math.max(-1, Math.min(1, offset + slope * fuel));
-            boolean overTorque = torque != null && TaperBranch.polynomial(powers[table.torque], x) < Course.RESERVE;
-            boolean overPeak = peak != null && TaperBranch.polynomial(powers[table.peak], x) < Course.RESERVE;
+            boolean overTorque = torque != null && Polynomials.at(powers[table.torque], x) < Course.RESERVE;
+            boolean overPeak = peak != null && Polynomials.at(powers[table.peak], x) < Course.RESERVE;
             boolean first = overTorque && (!overPeak || torque.pressure(fuel) <= peak.pressure(fuel));
             torqueRules |= first;
             peakRules |= overPeak && !first;

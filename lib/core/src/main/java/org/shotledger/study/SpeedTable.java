@@ -44,6 +44,8 @@ final class SpeedTable {
     final int outputs;
     /** Coefficients by term and output. */
     final double[][] coefficients;
+    /** The same by output and term. */
+    private final double[][] columns;
     /** Oxygen brought and oxygen wanted by the engine alone per Pa of plenum pressure, and wanted by a kg of nitrous fuel. */
     private final double oxygen;
 
@@ -88,6 +90,7 @@ final class SpeedTable {
         basis = Basis.of(DEGREE, RICHNESS, enthalpy.high() > enthalpy.low());
         outputs = Probe.MARGINS + probe.keys().size();
         coefficients = fit(probe);
+        columns = new Array2DRowRealMatrix(coefficients, false).transpose().getData();
     }
 
     private static double enthalpy(double temperature) {
@@ -282,9 +285,11 @@ final class SpeedTable {
         for (int k = 0; k < outputs; k++) {
             java.util.Arrays.fill(into[k], 0);
         }
+        double power = 1;
         for (int g = 0; g < basis.groups.length; g++) {
             int[] e = basis.groups[g];
-            double factor = Basis.power(xh, e[0]) * Basis.power(xw, e[1]);
+            power = g == 0 || e[1] == 0 ? 1 : e[1] == basis.groups[g - 1][1] ? power : power * xw;
+            double factor = e[0] == 0 ? power : e[0] == 1 ? power * xh : power * xh * xh;
             double[] from = atPressure[g];
             for (int k = 0; k < outputs; k++) {
                 into[k][e[2]] += factor * from[k];
@@ -298,13 +303,23 @@ final class SpeedTable {
         double xh = enthalpy.to(h);
         double xw = nitrous.to(nitrousFlow / plenum);
         double sum = 0;
+        double power = 1;
+        double richPower = 1;
         for (int g = 0; g < basis.groups.length; g++) {
             int[] e = basis.groups[g];
-            double inner = 0;
-            for (int t = basis.start[g + 1] - 1; t >= basis.start[g]; t--) {
-                inner = inner * xp + coefficients[t][k];
+            if (g > 0 && e[2] != basis.groups[g - 1][2]) {
+                richPower *= rich;
+                power = 1;
+            } else if (g > 0 && e[1] != basis.groups[g - 1][1]) {
+                power *= xw;
             }
-            sum += inner * Basis.power(xh, e[0]) * Basis.power(xw, e[1]) * Basis.power(rich, e[2]);
+            double inner = 0;
+            double[] column = columns[k];
+            for (int t = basis.start[g + 1] - 1; t >= basis.start[g]; t--) {
+                inner = inner * xp + column[t];
+            }
+            double factor = e[0] == 0 ? power : e[0] == 1 ? power * xh : power * xh * xh;
+            sum += inner * factor * richPower;
         }
         return sum;
     }

@@ -23,19 +23,13 @@ final class Tally {
         this.front = new Front(task.objectives());
     }
 
-    /** Counts a combination whose limit number {@code key} is broken and closest. */
-    void reject(int key) {
-        evaluated++;
-        brokeFirst[key]++;
+    /** Counts combinations whose limit number {@code key} is broken and closest. */
+    void reject(int key, int count) {
+        evaluated += count;
+        brokeFirst[key] += count;
     }
 
     /** Counts one that keeps every limit. */
-    void accept(Figures outcome) {
-        count(outcome.wheelPower(), outcome.leastMargin());
-        keep(outcome);
-    }
-
-    /** Counts one that keeps every limit without looking whether it is worth keeping. */
     void count(double wheelPower, double leastMargin) {
         evaluated++;
         accepted++;

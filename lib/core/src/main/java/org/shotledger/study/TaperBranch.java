@@ -21,10 +21,17 @@ final class TaperBranch {
     final Scale fuel;
     /** Pressure, then the table's outputs, then lambda with a part of the fuel missing; each as powers of stretched fuel. */
     final double[][] powers;
+    /** How many of the powers matter, less one. */
+    final int[] degrees;
 
     private TaperBranch(Scale fuel, double[][] powers) {
         this.fuel = fuel;
         this.powers = powers;
+        this.degrees = new int[powers.length];
+        for (int k = 0; k < powers.length; k++) {
+            boolean margin = k > Probe.MARGINS && k < powers.length - 1;
+            degrees[k] = Polynomials.degree(powers[k], margin ? 1 : Math.abs(powers[k][0]));
+        }
     }
 
     static final class Maker {
@@ -53,33 +60,34 @@ final class TaperBranch {
 
         /** The branch between two fuel flows at the reference pressure, or null where it never comes into play. */
         TaperBranch between(double low, double high) {
+            if (covered(low) && covered(high)) {
+                return fitted(new Scale(low, high));
+            }
             double first = Double.NaN;
             double last = Double.NaN;
-            double beforeFirst = low;
-            double afterLast = high;
-            double previous = low;
+            double before = low;
+            double after = high;
             for (int i = 0; i < SCAN; i++) {
                 double at = low + (high - low) * i / (SCAN - 1);
-                boolean here = !Double.isNaN(pressure(at));
-                if (here && Double.isNaN(first)) {
-                    first = at;
-                    beforeFirst = previous;
-                }
-                if (here) {
+                if (covered(at)) {
+                    first = Double.isNaN(first) ? at : first;
                     last = at;
-                    afterLast = high;
-                } else if (!Double.isNaN(first) && afterLast == high) {
-                    afterLast = at;
-                }
-                previous = at;
-                if (high == low) {
-                    break;
+                    after = high;
+                } else if (Double.isNaN(first)) {
+                    before = at;
+                } else {
+                    after = Math.min(after, at);
                 }
             }
-            if (Double.isNaN(first)) {
-                return null;
-            }
-            return fitted(new Scale(edge(first, beforeFirst), edge(last, last == high ? high : afterLast)));
+            return Double.isNaN(first) ? null : fitted(new Scale(edge(first, before), edge(last, after)));
+        }
+
+        private boolean covered(double fuel) {
+            double high = table.pressure.high();
+            double x = rich(high, fuel * share.applyAsDouble(high));
+            return Math.abs(x) <= BEYOND
+                    && table.one(load, high, enthalpy, nitrous, x) < Course.RESERVE
+                    && !Double.isNaN(pressure(fuel));
         }
 
         /** The last fuel flow on the way from one with a taper to one without. */
@@ -88,10 +96,10 @@ final class TaperBranch {
             double outside = without;
             for (int i = 0; i < HALVINGS && outside != inside; i++) {
                 double middle = 0.5 * (inside + outside);
-                if (Double.isNaN(pressure(middle))) {
-                    outside = middle;
-                } else {
+                if (covered(middle)) {
                     inside = middle;
+                } else {
+                    outside = middle;
                 }
             }
             return inside;
@@ -152,10 +160,10 @@ final class TaperBranch {
                 table.row(table.atPressure(p), p, enthalpy, nitrous, row);
                 nodes[i][0] = p;
                 for (int k = 0; k < outputs; k++) {
-                    nodes[i][k + 1] = polynomial(row[k], rich(p, flow));
+                    nodes[i][k + 1] = Polynomials.at(row[k], rich(p, flow));
                 }
                 double less = Math.max(-1, rich(p, (1 - Figures.FUEL_LOST) * flow));
-                nodes[i][outputs + 1] = polynomial(row[Probe.LAMBDA], less);
+                nodes[i][outputs + 1] = Polynomials.at(row[Probe.LAMBDA], less);
             }
             double[][] powers = new double[outputs + 2][NODES];
             for (int k = 0; k < outputs + 2; k++) {
@@ -171,15 +179,7 @@ final class TaperBranch {
 
     /** The pressure to which boost is taken back. */
     double pressure(double fuelFlow) {
-        return polynomial(powers[0], Math.max(-1, Math.min(1, fuel.to(fuelFlow))));
-    }
-
-    static double polynomial(double[] powers, double x) {
-        double sum = 0;
-        for (int l = powers.length - 1; l >= 0; l--) {
-            sum = sum * x + powers[l];
-        }
-        return sum;
+        return Polynomials.at(powers[0], Math.max(-1, Math.min(1, fuel.to(fuelFlow))));
     }
 
     private static double node(int i) {
