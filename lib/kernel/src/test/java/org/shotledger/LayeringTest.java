@@ -21,10 +21,10 @@ class LayeringTest {
     @ParameterizedTest
     @CsvSource({
         "snippet, display",
-        "ipynb, display",
-        "runner, display snippet ipynb",
+        "ipynb, display sheet",
+        "runner, display snippet ipynb sheet",
         "kernel, display snippet ipynb",
-        "cli, display snippet ipynb runner kernel session build table chart document",
+        "cli, display snippet ipynb runner kernel session build sheet units table chart document",
     })
     void aRoomImportsOnlyWhatItsPackageInfoAllows(String room, String allowed) {
         String[] packages = Stream.concat(

@@ -55,12 +55,13 @@ final class BottleRun {
                 .withPressureLimit(evaluator.build().limits().bottlePressureLow());
     }
 
-    /** Full passes, the bottle brought back to its start temperature between them. */
+    /** Full passes, the bottle brought back between them to its start temperature or as far as its heater heats. */
     private int passes(BottleSheet sheet, double seconds) {
         double mass = sheet.charge();
         int passes = 0;
         while (seconds > 0 && passes < 100) {
-            History history = empty(sheet.vessel().charged(mass, sheet.startTemperature()))
+            double temperature = passes == 0 ? sheet.startTemperature() : sheet.reheatedTemperature();
+            History history = empty(sheet.vessel().charged(mass, temperature))
                     .withDuration(seconds)
                     .equilibrium();
             boolean cut = history.find(BottleEvent.Kind.PRESSURE_BELOW).isPresent()

@@ -10,6 +10,7 @@ import org.shotledger.drive.Driveline;
 import org.shotledger.engine.Engine;
 import org.shotledger.engine.FrictionModel;
 import org.shotledger.engine.MoistAir;
+import org.shotledger.sheet.Problem;
 import org.shotledger.sheet.SheetException;
 import org.shotledger.wetkit.WetKit;
 import org.shotledger.wiring.Wiring;
@@ -157,6 +158,15 @@ public record Build(
      */
     public void save(Path file) {
         source.save(file);
+    }
+
+    /**
+     * What was renamed or converted because the sheet is of an older format.
+     *
+     * @return the notices with their lines; empty for a sheet of the current format
+     */
+    public List<Problem> notices() {
+        return source.notices();
     }
 
     /**

@@ -3,6 +3,7 @@ package org.shotledger.build;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.shotledger.drive.Driveline;
@@ -11,7 +12,6 @@ import org.shotledger.engine.FrictionModel;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.sheet.Problem;
 import org.shotledger.sheet.Section;
-import org.shotledger.sheet.SheetException;
 import org.shotledger.sheet.SheetNode.Mapping;
 import org.shotledger.sheet.SheetReading;
 import org.shotledger.sheet.SheetText;
@@ -22,7 +22,6 @@ import org.shotledger.wiring.Wiring;
 /** Reads a whole sheet section by section and gathers what was wrong in all of them. */
 final class BuildReader {
     static final String USUAL_NAME = "build.yaml";
-    static final int FORMAT = 1;
 
     private BuildReader() {}
 
@@ -33,47 +32,26 @@ final class BuildReader {
     }
 
     static Build read(String given, String file, Path folder) {
-        String text = SheetText.check(given, file);
+        return read(SheetText.check(given, file), file, folder, List.of());
+    }
+
+    private static Build read(String text, String file, Path folder, List<Problem> notices) {
         SheetReading reading = new SheetReading(file, folder);
         Optional<Mapping> root = YamlSheet.read(text, file, reading.problems());
-        Build build = root.filter(r -> format(r, reading))
-                .map(r -> build(Section.root(reading, r), reading, text))
+        Optional<Integer> format = root.flatMap(r -> SheetFormat.of(r, reading));
+        if (format.filter(f -> f < SheetFormat.CURRENT).isPresent()) {
+            reading.problems().throwIfAny();
+            SheetFormat.Upgraded sheet = SheetFormat.upgrade(text, root.get(), file, format.get());
+            return read(sheet.text(), file, folder, sheet.notices());
+        }
+        Build build = format.flatMap(f -> root)
+                .map(r -> build(Section.root(reading, r), reading, text, notices))
                 .orElse(null);
         reading.problems().throwIfAny();
         return build;
     }
 
-    private static boolean format(Mapping root, SheetReading reading) {
-        Section section =
-                Section.root(reading, new Mapping(root.find("format").stream().toList(), root.at()));
-        if (!section.has("format")) {
-            reading.problems()
-                    .add(new Problem(
-                            reading.file(),
-                            1,
-                            0,
-                            "format",
-                            "",
-                            "The sheet does not say its format; write \"format: " + FORMAT + "\" as its first line."));
-            return true;
-        }
-        int found = section.count("format", 0, 1_000_000);
-        if (found > FORMAT) {
-            reading.problems()
-                    .add(new Problem(
-                            reading.file(),
-                            root.find("format").orElseThrow().keyAt().line(),
-                            0,
-                            "format",
-                            String.valueOf(found),
-                            "The sheet has format " + found + ", newer than the " + FORMAT
-                                    + " this program reads; use a newer program."));
-            return false;
-        }
-        return true;
-    }
-
-    private static Build build(Section s, SheetReading reading, String text) {
+    private static Build build(Section s, SheetReading reading, String text, List<Problem> notices) {
         s.has("format");
         String name = s.text("name");
         boolean invented = s.yesOr("invented", false, "taken as real");
@@ -93,9 +71,11 @@ final class BuildReader {
         Injection injection = SupplySections.injection(s.section("injection"));
         Turbo turbo = BoostSections.turbo(s.section("turbo"));
         WetKit kit = KitSections.wetKit(s.section("wet-kit"));
-        BottleSheet bottle = KitSections.bottle(s.section("bottle"), ambient);
+        Section bottleSection = s.section("bottle");
+        BottleSheet bottle = KitSections.bottle(bottleSection, ambient);
         Driveline driveline = CarSections.driveline(s.section("driveline"));
         BuilderLimits limits = KitSections.limits(s.section("limits"), ambient);
+        KitSections.heaterWithin(bottleSection, bottle, limits);
         Optional<Vehicle> vehicle = s.sectionIf("vehicle").map(CarSections::vehicle);
         Optional<Electrical> electrical = s.sectionIf("electrical").map(CarSections::electrical);
         Optional<Controller> controller = s.sectionIf("controller").map(CarSections::controller);
@@ -123,22 +103,12 @@ final class BuildReader {
                 controller,
                 wiring,
                 origins(reading),
-                new BuildSource(reading.file(), reading.folder(), text, reading.tables())));
+                new BuildSource(reading.file(), reading.folder(), text, reading.tables(), notices)));
     }
 
     private static Map<String, Origin> origins(SheetReading reading) {
         Map<String, Origin> origins = new LinkedHashMap<>();
         reading.found().forEach((path, found) -> origins.put(path, Origin.of(found)));
         return origins;
-    }
-
-    /** Everything wrong with a sheet, without an exception. */
-    static java.util.List<Problem> problems(Path file) {
-        try {
-            load(file);
-            return java.util.List.of();
-        } catch (SheetException e) {
-            return e.problems();
-        }
     }
 }

@@ -5,8 +5,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.shotledger.sheet.AtomicFile;
+import org.shotledger.sheet.Problem;
 import org.shotledger.sheet.Problems;
 import org.shotledger.sheet.SheetNode;
 import org.shotledger.sheet.SheetNode.Mapping;
@@ -20,12 +22,14 @@ import org.shotledger.sheet.YamlSheet;
  * @param folder the folder in which its tables lie
  * @param text the YAML text
  * @param tables the tables it names, by the name in the sheet
+ * @param notices what was renamed or converted because the file is of an older format; empty when it is not
  */
-public record BuildSource(String file, Path folder, String text, Map<String, Path> tables) {
+public record BuildSource(String file, Path folder, String text, Map<String, Path> tables, List<Problem> notices) {
 
-    /** Copies the map. */
+    /** Copies the map and the list. */
     public BuildSource {
         tables = Map.copyOf(tables);
+        notices = List.copyOf(notices);
     }
 
     Build with(String path, String value) {

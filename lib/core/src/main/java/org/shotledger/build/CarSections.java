@@ -66,8 +66,7 @@ final class CarSections {
     static Electrical electrical(Section s) {
         double alternator = s.figure("alternator", CURRENT, 10, 1000);
         double battery = s.figure("battery", CHARGE, 3600, 3_600_000);
-        double distance = s.figure("bottle-distance", LENGTH, 0.1, 20);
-        return s.make(() -> new Electrical(alternator, battery, distance));
+        return s.make(() -> new Electrical(alternator, battery));
     }
 
     static Controller controller(Section s) {

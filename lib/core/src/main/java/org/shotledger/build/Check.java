@@ -2,13 +2,11 @@ package org.shotledger.build;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import org.shotledger.boost.MapReference;
+import java.util.stream.Collectors;
 import org.shotledger.sheet.CsvColumn;
 import org.shotledger.sheet.CsvRows;
 import org.shotledger.sheet.CsvTable;
@@ -17,17 +15,22 @@ import org.shotledger.sheet.SheetException;
 
 /** Tells everything that is wrong with build sheets and tables, without using them. */
 public final class Check {
-    private static final Map<String, List<CsvColumn>> TABLES = new LinkedHashMap<>();
-
-    static {
-        TABLES.put("compressor map", Tables.COMPRESSOR_MAP);
-        TABLES.put("fuel pump", Tables.PUMP);
-        TABLES.put("volumetric efficiency", Tables.VOLUMETRIC_EFFICIENCY);
-        TABLES.put("injector dead time", Tables.DEAD_TIME);
-        TABLES.put("jet ladder", Tables.JET_LADDER);
-    }
-
     private Check() {}
+
+    /**
+     * What came of checking one file.
+     *
+     * @param problems everything that is wrong; empty when the file can be used
+     * @param notices what was renamed or converted because a sheet is of an older format
+     */
+    public record Result(List<Problem> problems, List<Problem> notices) {
+
+        /** Copies the lists. */
+        public Result {
+            problems = List.copyOf(problems);
+            notices = List.copyOf(notices);
+        }
+    }
 
     /**
      * Checks files.
@@ -37,43 +40,42 @@ public final class Check {
      * @return every problem, in the order of the files; empty when all can be used
      */
     public static List<Problem> files(List<Path> files) {
-        List<Problem> problems = new ArrayList<>();
-        files.forEach(file -> problems.addAll(file(file)));
-        return problems;
+        return files.stream().flatMap(file -> file(file).problems().stream()).toList();
     }
 
-    private static List<Problem> file(Path file) {
+    /**
+     * Checks one file.
+     *
+     * @param file as for {@link #files}
+     * @return what is wrong with it, and what was changed while reading it
+     */
+    public static Result file(Path file) {
         String name = file.toString();
         String lower = name.toLowerCase(Locale.ROOT);
         try {
             if (Files.isDirectory(file) || lower.endsWith(".yaml") || lower.endsWith(".yml")) {
-                Build.load(file);
-            } else if (lower.endsWith(".csv")) {
-                table(file, name);
-            } else {
-                return List.of(Problem.of(
-                        name, "This is neither a build sheet (.yaml) nor a table (.csv); name one of them."));
+                return new Result(List.of(), Build.load(file).notices());
             }
-            return List.of();
+            if (lower.endsWith(".csv")) {
+                table(file, file.getFileName().toString());
+                return new Result(List.of(), List.of());
+            }
+            return new Result(
+                    List.of(Problem.of(
+                            name, "This is neither a build sheet (.yaml) nor a table (.csv); name one of them.")),
+                    List.of());
         } catch (SheetException e) {
-            return e.problems();
+            return new Result(e.problems(), List.of());
         }
     }
 
     private static void table(Path file, String name) {
-        String kind = kind(file, name);
-        CsvTable table = CsvTable.read(file, name, TABLES.get(kind));
-        switch (kind) {
-            case "compressor map" -> Tables.compressorMap(name, table, MapReference.SI, 400_000);
-            case "fuel pump" -> Tables.pump(name, table);
-            case "volumetric efficiency" -> Tables.curve(name, table, "engine speed", "volumetric efficiency");
-            case "injector dead time" -> Tables.curve(name, table, "voltage", "dead time");
-            default -> Tables.ladder(table);
-        }
+        TableKind kind = kind(file, name);
+        kind.use(name, CsvTable.read(file, name, kind.columns()));
     }
 
     /** The kind of table most of whose columns stand in the heading. */
-    private static String kind(Path file, String name) {
+    private static TableKind kind(Path file, String name) {
         List<String> headings;
         int line;
         try (CsvRows rows = CsvRows.open(file, name)) {
@@ -82,7 +84,7 @@ public final class Check {
                     .toList();
             line = rows.headingLine();
         }
-        return TABLES.keySet().stream()
+        return Arrays.stream(TableKind.values())
                 .filter(kind -> score(kind, headings) > 0)
                 .max(Comparator.comparingDouble(kind -> score(kind, headings)))
                 .orElseThrow(() -> new SheetException(new Problem(
@@ -94,16 +96,18 @@ public final class Check {
                         "No column of any known table stands in the heading; known tables are " + known() + ".")));
     }
 
-    private static double score(String kind, List<String> headings) {
-        List<CsvColumn> columns = TABLES.get(kind);
+    private static double score(TableKind kind, List<String> headings) {
+        List<CsvColumn> columns = kind.columns();
         long met = columns.stream().filter(c -> headings.contains(c.name())).count();
         return (double) met / columns.stream().filter(CsvColumn::required).count();
     }
 
     private static String known() {
-        List<String> words = new ArrayList<>();
-        TABLES.forEach((kind, columns) -> words.add(kind + " ("
-                + String.join(", ", columns.stream().map(CsvColumn::name).toList()) + ")"));
-        return String.join("; ", words);
+        return Arrays.stream(TableKind.values())
+                .map(kind -> kind.words() + " ("
+                        + String.join(
+                                ", ",
+                                kind.columns().stream().map(CsvColumn::name).toList()) + ")")
+                .collect(Collectors.joining("; "));
     }
 }

@@ -3,17 +3,21 @@ package org.shotledger.build;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /**
- * One value in which two builds differ.
+ * One value in which two builds differ, or the reason of a value.
  *
  * @param path its place in the sheet
  * @param before the value as written in the first; empty when it does not stand there
  * @param after the value as written in the second; empty when it does not stand there
  * @param change relative change of the figure; NaN for words and for figures without a counterpart
+ * @param reasonBefore how the first value is known and why, for example {@code "measured: bore gauge"}
+ * @param reasonAfter how the second value is known and why; equal to the other when that did not change
  */
-public record Difference(String path, String before, String after, double change) {
+public record Difference(
+        String path, String before, String after, double change, String reasonBefore, String reasonAfter) {
     /** Figures closer than this are the same figure in two units. */
     private static final double SAME = 1e-9;
 
@@ -24,37 +28,68 @@ public record Difference(String path, String before, String after, double change
         for (String path : paths) {
             Origin a = first.origins().get(path);
             Origin b = second.origins().get(path);
-            if (a == null || b == null || !same(a, b)) {
-                list.add(new Difference(path, text(a), text(b), change(a, b)));
+            if (a == null || b == null || !same(a, b) || !reason(a).equals(reason(b))) {
+                list.add(new Difference(path, text(a), text(b), change(a, b), reason(a), reason(b)));
             }
         }
-        if (!first.engine().volumetricEfficiency().equals(second.engine().volumetricEfficiency())) {
-            list.add(new Difference("engine.volumetric-efficiency (table)", "", "", Double.NaN));
-        }
-        if (!first.turbo().map().equals(second.turbo().map())) {
-            list.add(new Difference("turbo.compressor.map (table)", "", "", Double.NaN));
-        }
-        if (!first.injection().pumps().equals(second.injection().pumps())) {
-            list.add(new Difference("injection.pumps.curve (table)", "", "", Double.NaN));
-        }
-        if (!first.wetKit().fuel().pumps().equals(second.wetKit().fuel().pumps())) {
-            list.add(new Difference("wet-kit.fuel.pumps.curve (table)", "", "", Double.NaN));
-        }
-        if (!first.wetKit().ladder().equals(second.wetKit().ladder())) {
-            list.add(new Difference("wet-kit.jet-ladder (table)", "", "", Double.NaN));
-        }
+        tables(first, second, list);
         return list;
     }
 
+    private static void tables(Build first, Build second, List<Difference> list) {
+        table(
+                "engine.volumetric-efficiency",
+                first.engine().volumetricEfficiency(),
+                second.engine().volumetricEfficiency(),
+                list);
+        table("turbo.compressor.map", first.turbo().map(), second.turbo().map(), list);
+        table(
+                "injection.injector.dead-time-table",
+                first.injection().injector().deadTime(),
+                second.injection().injector().deadTime(),
+                list);
+        table(
+                "injection.pumps.curve",
+                first.injection().pumps().pumps().get(0),
+                second.injection().pumps().pumps().get(0),
+                list);
+        table(
+                "wet-kit.fuel.pumps.curve",
+                first.wetKit().fuel().pumps().pumps().get(0),
+                second.wetKit().fuel().pumps().pumps().get(0),
+                list);
+        table("wet-kit.jet-ladder", first.wetKit().ladder(), second.wetKit().ladder(), list);
+    }
+
+    private static void table(String path, Object a, Object b, List<Difference> list) {
+        if (!a.equals(b)) {
+            list.add(new Difference(path + " (table)", "", "", Double.NaN, "", ""));
+        }
+    }
+
+    /** The same figure, band included, or the same words. */
     private static boolean same(Origin a, Origin b) {
         if (Double.isNaN(a.value()) || Double.isNaN(b.value())) {
             return a.text().equals(b.text());
         }
-        return Math.abs(a.value() - b.value()) <= SAME * Math.max(Math.abs(a.value()), Math.abs(b.value()));
+        boolean bands =
+                Double.isNaN(a.uncertainty()) ? Double.isNaN(b.uncertainty()) : close(a.uncertainty(), b.uncertainty());
+        return close(a.value(), b.value()) && bands;
+    }
+
+    private static boolean close(double a, double b) {
+        return Math.abs(a - b) <= SAME * Math.max(Math.abs(a), Math.abs(b));
     }
 
     private static String text(Origin origin) {
         return origin == null ? "" : origin.text();
+    }
+
+    private static String reason(Origin origin) {
+        if (origin == null) {
+            return "";
+        }
+        return origin.from().isEmpty() ? origin.standing() : origin.standing() + ": " + origin.from();
     }
 
     private static double change(Origin a, Origin b) {
@@ -63,10 +98,18 @@ public record Difference(String path, String before, String after, double change
 
     @Override
     public String toString() {
-        String values = before.isEmpty() && after.isEmpty() ? "differs" : said(before) + " -> " + said(after);
-        String relative =
-                Double.isFinite(change) ? String.format(java.util.Locale.ROOT, " (%+.1f %%)", 100 * change) : "";
-        return path + ": " + values + relative;
+        StringBuilder line = new StringBuilder(path).append(": ");
+        if (before.isEmpty() && after.isEmpty()) {
+            return line.append("differs").toString();
+        }
+        line.append(before.equals(after) ? "still " + after : said(before) + " -> " + said(after));
+        if (Double.isFinite(change) && !before.equals(after)) {
+            line.append(String.format(Locale.ROOT, " (%+.1f %%)", 100 * change));
+        }
+        if (!reasonBefore.equals(reasonAfter)) {
+            line.append("; reason: ").append(said(reasonBefore)).append(" -> ").append(said(reasonAfter));
+        }
+        return line.toString();
     }
 
     private static String said(String value) {

@@ -5,6 +5,5 @@ package org.shotledger.build;
  *
  * @param alternatorCurrent rated current, A
  * @param batteryCharge rated charge, C
- * @param bottleDistance length of cable from the controller to the bottle, m
  */
-public record Electrical(double alternatorCurrent, double batteryCharge, double bottleDistance) {}
+public record Electrical(double alternatorCurrent, double batteryCharge) {}

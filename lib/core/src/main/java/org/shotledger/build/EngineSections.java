@@ -26,12 +26,11 @@ import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
 import org.shotledger.fuel.Octane;
 import org.shotledger.sheet.Section;
+import org.shotledger.units.Excerpt;
 import org.shotledger.wetkit.MixtureGoal;
 
 /** Reads engine, tune, base pull and fuels. */
 final class EngineSections {
-    private static final String HABIT = "common practice, no source";
-
     private EngineSections() {}
 
     static Engine engine(Section s) {
@@ -41,7 +40,6 @@ final class EngineSections {
         double stroke = s.figure("stroke", LENGTH, 0.03, 0.18);
         double rod = s.figure("rod-length", LENGTH, 0.05, 0.3);
         double ratio = s.figure("compression-ratio", RATIO, 5, 20);
-        s.countOr("valves-per-cylinder", 2, 5, 4, HABIT);
         double redLine = s.figure("red-line", ROTATION, 1000, 20_000);
         Optional<Curve> ve = s.table("volumetric-efficiency", Tables.VOLUMETRIC_EFFICIENCY)
                 .map(t -> Tables.curve("volumetric efficiency", t, "engine speed", "volumetric efficiency"));
@@ -106,8 +104,8 @@ final class EngineSections {
         if (!where.isEmpty() && !known.contains(where)) {
             s.report(
                     "conditions",
-                    "\"" + where + "\" is not among the conditions of the sheet; it has " + String.join(", ", known)
-                            + ".");
+                    Excerpt.quoted(where) + " is not among the conditions of the sheet; it has "
+                            + String.join(", ", known) + ".");
         }
         return where;
     }

@@ -21,6 +21,7 @@ import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.sheet.Section;
 import org.shotledger.supply.PumpGroup;
 import org.shotledger.supply.Regulator;
+import org.shotledger.units.UnitSystem;
 import org.shotledger.wetkit.ActivationWindow;
 import org.shotledger.wetkit.FuelCircuit;
 import org.shotledger.wetkit.JetLadder;
@@ -94,31 +95,49 @@ final class KitSections {
         double shell = s.figure("shell-mass", MASS, 0.1, 100);
         double heat = s.figureOr("shell-specific-heat", SPECIFIC_HEAT, 100, 2000, 900, "aluminium, handbook value");
         double charge = s.figure("charge", MASS, 0.05, 60);
-        double start = startTemperature(s, ambient);
+        double start = temperature(s, "start", 233.15, ambient);
         double heater = s.figureOr("heater-power", POWER, 0, 3000, 0, "no heater");
-        if (heater > 0) {
-            s.figure("thermostat", TEMPERATURE, 275, NitrousOxide.CRITICAL_TEMPERATURE);
-        }
+        double heaterOff = heater > 0 ? temperature(s, "heater-off", 275, ambient) : Double.NaN;
         double relief = s.pressure("relief-pressure", 80e5, 300e5, ambient);
         return s.make(() -> {
             Bottle vessel = new Bottle(capacity, shell, heat);
             vessel.charged(charge, start);
-            return new BottleSheet(vessel, charge, start, heater, relief);
+            return new BottleSheet(vessel, charge, start, heater, heaterOff, relief);
         });
     }
 
-    private static double startTemperature(Section s, double ambient) {
-        if (!s.has("start-pressure")) {
-            return s.figure("start-temperature", TEMPERATURE, 233.15, NitrousOxide.CRITICAL_TEMPERATURE);
+    /** A temperature, or the pressure that nitrous oxide has at it while there is liquid in the bottle. */
+    private static double temperature(Section s, String what, double low, double ambient) {
+        String pressureKey = what + "-pressure";
+        String temperatureKey = what + "-temperature";
+        if (!s.has(pressureKey)) {
+            return s.figure(temperatureKey, TEMPERATURE, low, NitrousOxide.CRITICAL_TEMPERATURE);
         }
-        if (s.has("start-temperature")) {
+        if (s.has(temperatureKey)) {
             s.report(
-                    "start-temperature",
-                    "Start temperature and start pressure both stand here; a bottle with liquid in it"
+                    temperatureKey,
+                    "\"" + temperatureKey + "\" and \"" + pressureKey + "\" both stand here; a bottle with liquid in it"
                             + " has one pressure for each temperature, keep one of them.");
         }
-        double pressure = s.pressure("start-pressure", 10e5, NitrousOxide.CRITICAL_PRESSURE, ambient);
+        double pressure = s.pressure(pressureKey, 10e5, NitrousOxide.CRITICAL_PRESSURE, ambient);
         return Double.isNaN(pressure) ? Double.NaN : NitrousOxide.saturationTemperature(pressure);
+    }
+
+    /** A heater that turns off only above the pressure the builder allows heats the bottle beyond it. */
+    static void heaterWithin(Section s, BottleSheet bottle, BuilderLimits limits) {
+        if (bottle == null || limits == null || Double.isNaN(bottle.heaterOff())) {
+            return;
+        }
+        double pressure = NitrousOxide.saturationPressure(bottle.heaterOff());
+        if (pressure > limits.bottlePressureHigh()) {
+            s.report(
+                    s.has("heater-off-pressure") ? "heater-off-pressure" : "heater-off-temperature",
+                    "The heater turns off at " + TEMPERATURE.text(bottle.heaterOff(), UnitSystem.SI)
+                            + ", where the bottle holds " + ABSOLUTE_PRESSURE.text(pressure, UnitSystem.SI)
+                            + "; limits.bottle-pressure-high allows "
+                            + ABSOLUTE_PRESSURE.text(limits.bottlePressureHigh(), UnitSystem.SI)
+                            + ", lower the setting.");
+        }
     }
 
     static BuilderLimits limits(Section s, double ambient) {

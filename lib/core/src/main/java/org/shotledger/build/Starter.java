@@ -7,13 +7,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Stream;
 import org.shotledger.sheet.AtomicFile;
 
 /** Writes the folder a new job begins with: a commented sheet and its tables, all figures invented and marked so. */
 public final class Starter {
+    /** The sheet comes last: a folder is a job only when it holds one. */
     private static final List<String> FILES = List.of(
             "volumetric-efficiency.csv",
             "compressor-map.csv",
@@ -21,29 +21,63 @@ public final class Starter {
             "nitrous-fuel-pump.csv",
             "injector-dead-time.csv",
             "jets.csv",
-            "build.yaml");
+            BuildReader.USUAL_NAME);
 
     private Starter() {}
 
     /**
-     * Writes the files.
+     * Writes the files, all or none: a new folder is filled under another name and renamed.
      *
-     * @param folder the folder to make or fill
-     * @return the files written
-     * @throws IllegalArgumentException when one of them exists already; nothing is then written
+     * @param folder the folder to make, or an empty one to fill
+     * @return the files written, the sheet last
+     * @throws IllegalArgumentException when there is something there already; nothing is then written
+     * @throws UncheckedIOException when the disk refuses; nothing then stays
      */
     public static List<Path> write(Path folder) {
-        Map<Path, String> contents = new LinkedHashMap<>();
-        for (String file : FILES) {
-            Path path = folder.resolve(file);
-            if (Files.exists(path)) {
-                throw new IllegalArgumentException("The file " + path
-                        + " exists already and is not overwritten; name a new folder, or move the file away.");
-            }
-            contents.put(path, resource(file));
+        Path goal = folder.toAbsolutePath().normalize();
+        boolean there = Files.exists(goal);
+        if (there && !isEmptyFolder(goal)) {
+            throw new IllegalArgumentException("There is something in " + folder
+                    + " already and nothing is overwritten; name a new or an empty folder.");
         }
-        contents.forEach(AtomicFile::write);
-        return new ArrayList<>(contents.keySet());
+        Path filled = there
+                ? goal
+                : goal.resolveSibling(
+                        "." + goal.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        try {
+            FILES.forEach(file -> AtomicFile.write(filled.resolve(file), resource(file)));
+            if (!there) {
+                Files.move(filled, goal);
+            }
+        } catch (IOException | UncheckedIOException e) {
+            remove(filled, there);
+            throw new UncheckedIOException(
+                    "The folder " + folder + " cannot be written; nothing was left there.", new IOException(e));
+        }
+        return FILES.stream().map(folder::resolve).toList();
+    }
+
+    private static boolean isEmptyFolder(Path path) {
+        try (Stream<Path> files = Files.list(path)) {
+            return files.findAny().isEmpty();
+        } catch (IOException e) {
+            return false; // a file, or a folder that does not show what it holds
+        }
+    }
+
+    private static void remove(Path folder, boolean keepFolder) {
+        List<Path> parts = new ArrayList<>();
+        FILES.forEach(file -> parts.add(folder.resolve(file)));
+        if (!keepFolder) {
+            parts.add(folder);
+        }
+        for (Path part : parts) {
+            try {
+                Files.deleteIfExists(part);
+            } catch (IOException ignored) {
+                // the first failure is the one to report
+            }
+        }
     }
 
     private static String resource(String file) {

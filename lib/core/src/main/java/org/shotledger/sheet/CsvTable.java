@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.shotledger.sheet.CsvRows.Heading;
 import org.shotledger.sheet.CsvRows.Row;
+import org.shotledger.units.Excerpt;
 import org.shotledger.units.FigureText;
 import org.shotledger.units.NearestName;
 import org.shotledger.units.UnitException;
@@ -213,12 +214,12 @@ public final class CsvTable {
             List<String> names = wanted.stream().map(CsvColumn::name).toList();
             String lower = heading.name().toLowerCase(java.util.Locale.ROOT);
             String sentence = taken.contains(lower)
-                    ? "The column \"" + heading.name() + "\" stands twice; keep one of them."
-                    : "The column \"" + heading.name() + "\" is not known here; "
+                    ? "The column " + Excerpt.quoted(heading.name()) + " stands twice; keep one of them."
+                    : "The column " + Excerpt.quoted(heading.name()) + " is not known here; "
                             + NearestName.of(heading.name(), names)
                                     .map(near -> "the nearest name is \"" + near + "\".")
                                     .orElse("known are " + String.join(", ", names) + ".");
-            problem(rows.headingLine(), heading.column(), heading.name(), heading.name(), sentence);
+            problem(rows.headingLine(), heading.column(), Excerpt.of(heading.name()), heading.name(), sentence);
         }
 
         private UnitName unit(Heading heading, CsvColumn column) {
@@ -226,8 +227,8 @@ public final class CsvTable {
                 return FigureText.unit(heading.unit(), column.kind());
             } catch (UnitException e) {
                 String sentence = heading.unit().isEmpty()
-                        ? "The heading \"" + heading.name() + "\" has no unit; write it in brackets, such as \""
-                                + example(column) + "\"."
+                        ? "The heading " + Excerpt.quoted(heading.name())
+                                + " has no unit; write it in brackets, such as \"" + example(column) + "\"."
                         : "In the heading, " + e.getMessage();
                 problem(rows.headingLine(), heading.column(), column.name(), heading.unit(), sentence);
                 return null;
@@ -263,7 +264,7 @@ public final class CsvTable {
             if (!NUMBER.matcher(plain).matches()) {
                 String sentence = text.isEmpty()
                         ? "The cell is empty; write a number."
-                        : "\"" + shortened(text) + "\" is not a number; write one without its unit.";
+                        : Excerpt.quoted(text) + " is not a number; write one without its unit.";
                 problem(row.line(), i + 1, column.name(), text, sentence);
                 return Double.NaN;
             }
@@ -274,15 +275,11 @@ public final class CsvTable {
                         i + 1,
                         column.name(),
                         text,
-                        "\"" + shortened(text) + "\" is not plausible; allowed is "
+                        Excerpt.quoted(text) + " is not plausible; allowed is "
                                 + Range.text(column.kind(), column.low(), column.high(), units[i]) + ".");
                 return Double.NaN;
             }
             return si;
-        }
-
-        private static String shortened(String text) {
-            return text.length() > 40 ? text.substring(0, 37) + "..." : text;
         }
 
         private void problem(int line, int column, String field, String found, String sentence) {

@@ -1,27 +1,13 @@
 package org.shotledger.sheet;
 
-import static org.shotledger.units.AbsolutePressure.STANDARD_ATMOSPHERE;
-import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
-import static org.shotledger.units.QuantityKind.GAUGE_PRESSURE;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 import org.shotledger.sheet.SheetNode.Entry;
-import org.shotledger.sheet.SheetNode.Items;
 import org.shotledger.sheet.SheetNode.Mapping;
-import org.shotledger.sheet.SheetNode.Place;
-import org.shotledger.sheet.SheetNode.Scalar;
-import org.shotledger.units.FigureText;
-import org.shotledger.units.NearestName;
 import org.shotledger.units.QuantityKind;
-import org.shotledger.units.UnitException;
 import org.shotledger.units.UnitSystem;
 
 /**
@@ -32,25 +18,14 @@ import org.shotledger.units.UnitSystem;
  * standing: measured}}); {@code from} and {@code standing} of a section count for all its values that have none.
  */
 public final class Section {
-    private static final Set<String> OWN = Set.of("from", "standing", "note");
+    private final SectionPlace place;
+    private final Figures figures;
+    private final Words words;
 
-    private final SheetReading reading;
-    private final String path;
-    private final Mapping mapping;
-    private final boolean missing;
-    private final String from;
-    private final String standing;
-    private final int problemsBefore;
-    private final Set<String> asked = new LinkedHashSet<>();
-
-    private Section(SheetReading reading, String path, Mapping mapping, boolean missing, String from, String standing) {
-        this.reading = reading;
-        this.path = path;
-        this.mapping = mapping;
-        this.missing = missing;
-        this.problemsBefore = reading.problems().count();
-        this.from = own("from", mapping).orElse(from);
-        this.standing = standing("standing", mapping).orElse(standing);
+    private Section(SectionPlace place) {
+        this.place = place;
+        this.figures = new Figures(place);
+        this.words = new Words(place);
     }
 
     /**
@@ -61,7 +36,7 @@ public final class Section {
      * @return the outermost section
      */
     public static Section root(SheetReading reading, Mapping root) {
-        return new Section(reading, "", root, false, "", "");
+        return new Section(new SectionPlace(reading, "", root, false, "", ""));
     }
 
     /**
@@ -71,8 +46,7 @@ public final class Section {
      * @return true when it does
      */
     public boolean has(String key) {
-        asked.add(key);
-        return mapping.find(key).isPresent();
+        return place.find(key).isPresent();
     }
 
     /**
@@ -85,9 +59,7 @@ public final class Section {
      * @return the SI value; NaN when a problem was reported
      */
     public double figure(String key, QuantityKind kind, double low, double high) {
-        return scalar(key, "write " + kind.dimension().words() + " from " + Range.text(kind, low, high))
-                .map(value -> read(key, value, kind, low, high))
-                .orElse(Double.NaN);
+        return figures.one(key, kind, low, high);
     }
 
     /**
@@ -103,9 +75,9 @@ public final class Section {
      */
     public double figureOr(String key, QuantityKind kind, double low, double high, double usual, String why) {
         if (has(key)) {
-            return figure(key, kind, low, high);
+            return figures.one(key, kind, low, high);
         }
-        noteDefault(key, kind.text(usual, UnitSystem.SI), kind, usual, why);
+        place.noteDefault(key, kind.text(usual, UnitSystem.SI), kind, usual, why);
         return usual;
     }
 
@@ -119,14 +91,7 @@ public final class Section {
      * @return Pa absolute; NaN when a problem was reported
      */
     public double pressure(String key, double low, double high, double ambient) {
-        boolean gauge = scalar(key, "write a pressure from " + Range.text(ABSOLUTE_PRESSURE, low, high))
-                .map(value -> value.scalar().text().contains("gauge"))
-                .orElse(false);
-        if (!gauge) {
-            return has(key) ? figure(key, ABSOLUTE_PRESSURE, low, high) : Double.NaN;
-        }
-        double around = Double.isNaN(ambient) ? STANDARD_ATMOSPHERE.pascals() : ambient;
-        return figure(key, GAUGE_PRESSURE, low - around, high - around) + around;
+        return figures.pressure(key, low, high, ambient);
     }
 
     /**
@@ -136,7 +101,7 @@ public final class Section {
      * @return the standard uncertainty, SI; NaN when no band was given
      */
     public double uncertainty(String key) {
-        Found found = reading.found().get(name(key));
+        Found found = place.reading().found().get(place.name(key));
         return found == null ? Double.NaN : found.uncertainty();
     }
 
@@ -147,11 +112,7 @@ public final class Section {
      */
     public Map<String, Section> namedSections() {
         Map<String, Section> all = new LinkedHashMap<>();
-        for (Entry entry : mapping.entries()) {
-            if (!OWN.contains(entry.key())) {
-                all.put(entry.key(), section(entry.key()));
-            }
-        }
+        place.named().forEach(entry -> all.put(entry.key(), section(entry.key())));
         return all;
     }
 
@@ -165,27 +126,7 @@ public final class Section {
      * @return the SI values; empty when a problem was reported
      */
     public List<Double> figures(String key, QuantityKind kind, double low, double high) {
-        asked.add(key);
-        Optional<Entry> entry = mapping.find(key);
-        if (entry.isEmpty() || !(entry.get().value() instanceof Items items)) {
-            report(
-                    entry.map(e -> e.value().at()).orElse(mapping.at()),
-                    key,
-                    "",
-                    "\"" + name(key) + "\" is not a list; write figures in square brackets, each from "
-                            + Range.text(kind, low, high) + ".");
-            return List.of();
-        }
-        List<Double> values = new ArrayList<>();
-        for (SheetNode item : items.items()) {
-            String itemKey = key + "[" + values.size() + "]";
-            if (item instanceof Scalar value) {
-                values.add(read(itemKey, new Value(value, from, standing), kind, low, high));
-            } else {
-                report(item.at(), itemKey, "", "A plain figure is wanted here.");
-            }
-        }
-        return values;
+        return figures.several(key, kind, low, high);
     }
 
     /**
@@ -197,19 +138,7 @@ public final class Section {
      * @return the number; {@code low} when a problem was reported
      */
     public int count(String key, int low, int high) {
-        double value = figure(key, QuantityKind.COUNT, low, high);
-        if (Double.isNaN(value)) {
-            return low;
-        }
-        if (value != Math.rint(value)) {
-            report(
-                    mapping.find(key).orElseThrow().value().at(),
-                    key,
-                    "",
-                    "A whole number is wanted from " + low + " to " + high + ".");
-            return low;
-        }
-        return (int) value;
+        return figures.count(key, low, high);
     }
 
     /**
@@ -224,9 +153,9 @@ public final class Section {
      */
     public int countOr(String key, int low, int high, int usual, String why) {
         if (has(key)) {
-            return count(key, low, high);
+            return figures.count(key, low, high);
         }
-        noteDefault(key, String.valueOf(usual), QuantityKind.COUNT, usual, why);
+        place.noteDefault(key, String.valueOf(usual), QuantityKind.COUNT, usual, why);
         return usual;
     }
 
@@ -237,9 +166,7 @@ public final class Section {
      * @return the words; empty when a problem was reported
      */
     public String text(String key) {
-        Optional<Value> found = scalar(key, "write a few words");
-        found.ifPresent(value -> noteWord(key, value));
-        return found.map(value -> value.scalar().text().strip()).orElse("");
+        return words.text(key);
     }
 
     /**
@@ -250,7 +177,7 @@ public final class Section {
      * @return the words, or the default
      */
     public String textOr(String key, String usual) {
-        return has(key) ? text(key) : usual;
+        return has(key) ? words.text(key) : usual;
     }
 
     /**
@@ -262,25 +189,7 @@ public final class Section {
      * @return the meaning; the first one when a problem was reported
      */
     public <E> E choice(String key, Map<String, E> choices) {
-        String allowed = String.join(", ", new LinkedHashSet<>(choices.keySet()));
-        Optional<Value> found = scalar(key, "write one of " + allowed);
-        E first = choices.values().iterator().next();
-        if (found.isEmpty()) {
-            return first;
-        }
-        Scalar scalar = found.get().scalar();
-        E meant = choices.get(scalar.text().strip());
-        if (meant == null) {
-            report(
-                    scalar.at(),
-                    key,
-                    scalar.text(),
-                    "\"" + shortened(scalar.text()) + "\" is not a choice for \"" + name(key) + "\"; "
-                            + nearest(scalar.text(), choices.keySet()) + "allowed are " + allowed + ".");
-            return first;
-        }
-        noteWord(key, found.get());
-        return meant;
+        return words.choice(key, choices);
     }
 
     /**
@@ -295,9 +204,9 @@ public final class Section {
      */
     public <E> E choiceOr(String key, Map<String, E> choices, String usual, String why) {
         if (has(key)) {
-            return choice(key, choices);
+            return words.choice(key, choices);
         }
-        noteDefault(key, usual, null, Double.NaN, why);
+        place.noteDefault(key, usual, null, Double.NaN, why);
         return choices.get(usual);
     }
 
@@ -308,12 +217,7 @@ public final class Section {
      * @return the answer; false when a problem was reported
      */
     public boolean yes(String key) {
-        Map<String, Boolean> ordered = new LinkedHashMap<>();
-        ordered.put("no", false);
-        ordered.put("yes", true);
-        ordered.put("false", false);
-        ordered.put("true", true);
-        return choice(key, ordered);
+        return words.yes(key);
     }
 
     /**
@@ -326,9 +230,9 @@ public final class Section {
      */
     public boolean yesOr(String key, boolean usual, String why) {
         if (has(key)) {
-            return yes(key);
+            return words.yes(key);
         }
-        noteDefault(key, usual ? "yes" : "no", null, Double.NaN, why);
+        place.noteDefault(key, usual ? "yes" : "no", null, Double.NaN, why);
         return usual;
     }
 
@@ -340,24 +244,7 @@ public final class Section {
      * @return the table; empty when a problem was reported
      */
     public Optional<CsvTable> table(String key, List<CsvColumn> columns) {
-        Optional<Value> found = scalar(key, "name a CSV file beside the sheet");
-        if (found.isEmpty()) {
-            return Optional.empty();
-        }
-        Scalar scalar = found.get().scalar();
-        try {
-            String named = scalar.text().strip();
-            Path file = TablePath.inside(reading.folder(), named);
-            CsvTable table = CsvTable.read(file, named, columns);
-            reading.tables().put(named, file);
-            noteWord(key, found.get(), String.join(" ", table.comments()));
-            return Optional.of(table);
-        } catch (SheetException e) {
-            reading.problems().addAll(e);
-        } catch (IllegalArgumentException e) {
-            report(scalar.at(), key, scalar.text(), e.getMessage());
-        }
-        return Optional.empty();
+        return words.table(key, columns);
     }
 
     /**
@@ -367,22 +254,21 @@ public final class Section {
      * @return the section; one that stays silent when a problem was reported
      */
     public Section section(String key) {
-        asked.add(key);
-        Optional<Entry> entry = mapping.find(key);
+        Optional<Entry> entry = place.find(key);
         if (entry.isPresent() && entry.get().value() instanceof Mapping inner) {
-            return inner(name(key), inner);
+            return new Section(place.inner(place.name(key), inner));
         }
-        if (!missing) {
-            Place at = entry.map(Entry::keyAt).orElse(mapping.at());
-            report(
-                    at,
+        if (!place.missing()) {
+            String name = "\"" + place.name(key) + "\"";
+            place.report(
+                    entry.map(Entry::keyAt).orElse(place.at()),
                     key,
                     "",
                     entry.isPresent()
-                            ? "\"" + name(key) + "\" is not a section; write its values on the lines below, indented."
-                            : "The section \"" + name(key) + "\" is missing; add it.");
+                            ? name + " is not a section; write its values on the lines below, indented."
+                            : "The section " + name + " is missing; add it.");
         }
-        return new Section(reading, name(key), new Mapping(List.of(), mapping.at()), true, from, standing);
+        return new Section(place.absent(key));
     }
 
     /**
@@ -396,37 +282,6 @@ public final class Section {
     }
 
     /**
-     * A list of sections, each begun with a dash.
-     *
-     * @param key its name
-     * @return the sections; empty when a problem was reported
-     */
-    public List<Section> sections(String key) {
-        asked.add(key);
-        Optional<Entry> entry = mapping.find(key);
-        if (entry.isEmpty() || !(entry.get().value() instanceof Items items)) {
-            if (!missing) {
-                report(
-                        entry.map(Entry::keyAt).orElse(mapping.at()),
-                        key,
-                        "",
-                        "\"" + name(key) + "\" is not a list; begin each of its parts with a dash on the lines below.");
-            }
-            return List.of();
-        }
-        List<Section> list = new ArrayList<>();
-        for (SheetNode item : items.items()) {
-            String itemName = name(key) + "[" + list.size() + "]";
-            if (item instanceof Mapping inner) {
-                list.add(inner(itemName, inner));
-            } else {
-                report(item.at(), key, "", "Each part of \"" + name(key) + "\" must have named values.");
-            }
-        }
-        return list;
-    }
-
-    /**
      * Ends the section: reports the names nobody asked for, then makes what the section describes unless something in it
      * was wrong.
      *
@@ -435,14 +290,15 @@ public final class Section {
      * @return what was made, or null when a problem was reported
      */
     public <T> T make(Supplier<T> maker) {
-        reportUnknown();
-        if (missing || reading.problems().count() > problemsBefore) {
+        place.reportUnknown();
+        if (place.broken()) {
             return null;
         }
         try {
             return maker.get();
         } catch (IllegalArgumentException e) {
-            reading.problems().add(new Problem(reading.file(), mapping.at().line(), 0, path, "", e.getMessage()));
+            SheetReading reading = place.reading();
+            reading.problems().add(new Problem(reading.file(), place.at().line(), 0, place.path(), "", e.getMessage()));
             return null;
         }
     }
@@ -454,8 +310,7 @@ public final class Section {
      * @param sentence what is wrong
      */
     public void report(String key, String sentence) {
-        Place at = mapping.find(key).map(e -> e.value().at()).orElse(mapping.at());
-        report(at, key, "", sentence);
+        place.report(place.find(key).map(e -> e.value().at()).orElse(place.at()), key, "", sentence);
     }
 
     /**
@@ -464,173 +319,6 @@ public final class Section {
      * @return for example {@code "engine"}; empty for the whole sheet
      */
     public String path() {
-        return path;
-    }
-
-    private void reportUnknown() {
-        for (Entry entry : mapping.entries()) {
-            String key = entry.key();
-            if (!asked.contains(key) && !OWN.contains(key)) {
-                String where = path.isEmpty() ? "the sheet" : "\"" + path + "\"";
-                report(
-                        entry.keyAt(),
-                        key,
-                        key,
-                        "\"" + shortened(key) + "\" is not known in " + where + "; " + nearest(key, asked)
-                                + "known are " + String.join(", ", asked) + ".");
-            }
-        }
-    }
-
-    private static String nearest(String found, Set<String> names) {
-        return NearestName.of(found, names)
-                .map(near -> "the nearest name is \"" + near + "\"; ")
-                .orElse("");
-    }
-
-    private Section inner(String innerPath, Mapping inner) {
-        return new Section(reading, innerPath, inner, false, from, standing);
-    }
-
-    /** A scalar with its reason. */
-    private record Value(Scalar scalar, String from, String standing) {}
-
-    private Optional<Value> scalar(String key, String advice) {
-        asked.add(key);
-        Optional<Entry> entry = mapping.find(key);
-        if (entry.isEmpty()) {
-            if (!missing) {
-                report(mapping.at(), key, "", "\"" + name(key) + "\" is missing; " + advice + ".");
-            }
-            return Optional.empty();
-        }
-        SheetNode node = entry.get().value();
-        if (node instanceof Scalar scalar && !scalar.text().isBlank()) {
-            return Optional.of(new Value(scalar, from, standing));
-        }
-        if (node instanceof Mapping inner && inner.find("value").isPresent()) {
-            return reasoned(key, inner);
-        }
-        report(node.at(), key, "", "\"" + name(key) + "\" has no value; " + advice + ".");
-        return Optional.empty();
-    }
-
-    private Optional<Value> reasoned(String key, Mapping inner) {
-        for (Entry entry : inner.entries()) {
-            if (!entry.key().equals("value") && !OWN.contains(entry.key())) {
-                report(
-                        entry.keyAt(),
-                        key,
-                        entry.key(),
-                        "\"" + shortened(entry.key())
-                                + "\" is not known beside a value; known are value, from, standing, note.");
-            }
-        }
-        if (inner.find("value").orElseThrow().value() instanceof Scalar scalar) {
-            return Optional.of(new Value(
-                    scalar,
-                    own("from", inner).orElse(from),
-                    standing(key + ".standing", inner).orElse(standing)));
-        }
-        report(inner.at(), key, "", "\"value\" must be a plain figure or word.");
-        return Optional.empty();
-    }
-
-    private double read(String key, Value value, QuantityKind kind, double low, double high) {
-        Scalar scalar = value.scalar();
-        try {
-            org.shotledger.units.Reading figure = FigureText.read(scalar.text(), kind);
-            double si = figure.value();
-            double slack = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
-            if (si < low - slack || si > high + slack) {
-                report(
-                        scalar.at(),
-                        key,
-                        scalar.text(),
-                        "\"" + shortened(scalar.text()) + "\" is not plausible for \"" + name(key) + "\"; allowed is "
-                                + Range.text(kind, low, high) + ".");
-                return Double.NaN;
-            }
-            reading.note(new Found(
-                    name(key),
-                    scalar.text(),
-                    kind,
-                    si,
-                    figure.halfWidth(),
-                    value.from(),
-                    value.standing(),
-                    reading.file(),
-                    scalar.at().line(),
-                    true));
-            return si;
-        } catch (UnitException e) {
-            report(scalar.at(), key, scalar.text(), e.getMessage());
-            return Double.NaN;
-        }
-    }
-
-    private void noteWord(String key, Value value) {
-        noteWord(key, value, "");
-    }
-
-    private void noteWord(String key, Value value, String reason) {
-        reading.note(new Found(
-                name(key),
-                value.scalar().text().strip(),
-                null,
-                Double.NaN,
-                Double.NaN,
-                value.from().isEmpty() ? reason : value.from(),
-                value.standing(),
-                reading.file(),
-                value.scalar().at().line(),
-                true));
-    }
-
-    private void noteDefault(String key, String text, QuantityKind kind, double usual, String why) {
-        reading.note(new Found(
-                name(key),
-                text,
-                kind,
-                usual,
-                Double.NaN,
-                "default: " + why,
-                "common practice",
-                reading.file(),
-                mapping.at().line(),
-                false));
-    }
-
-    private String name(String key) {
-        return path.isEmpty() ? key : path + "." + key;
-    }
-
-    private void report(Place at, String key, String found, String sentence) {
-        reading.problem(at, name(key), found, sentence);
-    }
-
-    private static Optional<String> own(String key, Mapping mapping) {
-        return mapping.find(key)
-                .filter(e -> e.value() instanceof Scalar)
-                .map(e -> ((Scalar) e.value()).text().strip());
-    }
-
-    private Optional<String> standing(String key, Mapping inner) {
-        Optional<String> word = own("standing", inner);
-        if (word.isPresent() && !Found.STANDINGS.contains(word.get())) {
-            report(
-                    inner.find("standing").orElseThrow().value().at(),
-                    key,
-                    word.get(),
-                    "\"" + shortened(word.get()) + "\" is not a standing; allowed are "
-                            + String.join(", ", Found.STANDINGS) + ".");
-            return Optional.empty();
-        }
-        return word;
-    }
-
-    private static String shortened(String text) {
-        String line = text.replaceAll("\\p{Cntrl}", " ");
-        return line.length() > 60 ? line.substring(0, 57) + "..." : line;
+        return place.path();
     }
 }

@@ -14,6 +14,13 @@ public sealed interface SheetNode {
     Place at();
 
     /**
+     * Where the value ends.
+     *
+     * @return index after its last character, in code points
+     */
+    int end();
+
+    /**
      * A place in a text.
      *
      * @param line line from 1
@@ -37,16 +44,19 @@ public sealed interface SheetNode {
      *
      * @param items its values
      * @param at where it begins
+     * @param end index after its last character, in code points
      */
-    record Items(List<SheetNode> items, Place at) implements SheetNode {}
+    record Items(List<SheetNode> items, Place at, int end) implements SheetNode {}
 
     /**
      * A section of named values, in the order in which they stand.
      *
      * @param entries the named values; names are unique
      * @param at where it begins
+     * @param end index after its last character, in code points
+     * @param flow whether it stands in braces
      */
-    record Mapping(List<Entry> entries, Place at) implements SheetNode {
+    record Mapping(List<Entry> entries, Place at, int end, boolean flow) implements SheetNode {
 
         /**
          * Looks a value up.
@@ -64,7 +74,8 @@ public sealed interface SheetNode {
      *
      * @param key the name
      * @param keyAt where the name stands
+     * @param keyEnd index after the name's last character, in code points
      * @param value the value
      */
-    record Entry(String key, Place keyAt, SheetNode value) {}
+    record Entry(String key, Place keyAt, int keyEnd, SheetNode value) {}
 }

@@ -12,6 +12,7 @@ import org.shotledger.sheet.SheetNode.Items;
 import org.shotledger.sheet.SheetNode.Mapping;
 import org.shotledger.sheet.SheetNode.Place;
 import org.shotledger.sheet.SheetNode.Scalar;
+import org.shotledger.units.Excerpt;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -52,11 +53,15 @@ public final class YamlSheet {
         final List<SheetNode> items;
         final List<Entry> entries;
         final Map<String, Integer> lines = new HashMap<>();
+        final boolean flow;
         Scalar key;
         boolean skip;
+        int end;
 
-        Open(Place at, boolean mapping) {
+        Open(Place at, boolean mapping, boolean flow) {
             this.at = at;
+            this.flow = flow;
+            this.end = at.offset();
             this.items = mapping ? null : new ArrayList<>();
             this.entries = mapping ? new ArrayList<>() : null;
         }
@@ -91,6 +96,10 @@ public final class YamlSheet {
         } catch (YamlEngineException e) {
             report(new Place(0, 0, 0), "", yaml(String.valueOf(e.getMessage())));
             return Optional.empty();
+        } catch (NumberFormatException e) {
+            // the parser reads the digits of an escape without looking whether there are any
+            report(new Place(0, 0, 0), "", yaml("a backslash in double quotes is not followed by what it announces"));
+            return Optional.empty();
         }
         if (root instanceof Mapping mapping) {
             return Optional.of(mapping);
@@ -103,7 +112,7 @@ public final class YamlSheet {
     }
 
     private static String yaml(String problem) {
-        String first = problem.lines().findFirst().orElse("").strip();
+        String first = Excerpt.of(problem.lines().findFirst().orElse("").strip());
         return "This is not YAML (" + first
                 + "); check the indentation and the colons here, and put text that holds \": \" or \" #\" in quotes.";
     }
@@ -117,16 +126,16 @@ public final class YamlSheet {
             report(at, "", "A second document begins here; a sheet is one document, remove the line of dashes.");
             return false;
         }
-        if (event instanceof MappingStartEvent) {
-            stack.push(new Open(at, true));
-        } else if (event instanceof SequenceStartEvent) {
-            stack.push(new Open(at, false));
+        if (event instanceof MappingStartEvent mapping) {
+            stack.push(new Open(at, true, mapping.isFlow()));
+        } else if (event instanceof SequenceStartEvent sequence) {
+            stack.push(new Open(at, false, sequence.isFlow()));
         } else if (event.getEventId() == Event.ID.MappingEnd) {
             Open open = stack.pop();
-            close(new Mapping(List.copyOf(open.entries), open.at));
+            close(new Mapping(List.copyOf(open.entries), open.at, end(open, event), open.flow));
         } else if (event.getEventId() == Event.ID.SequenceEnd) {
             Open open = stack.pop();
-            close(new Items(List.copyOf(open.items), open.at));
+            close(new Items(List.copyOf(open.items), open.at, end(open, event)));
         } else if (event instanceof ScalarEvent scalar) {
             int end = scalar.getEndMark().map(Mark::getIndex).orElse(at.offset());
             close(new Scalar(scalar.getValue(), at, end, scalar.isPlain()));
@@ -154,6 +163,11 @@ public final class YamlSheet {
         return true;
     }
 
+    /** Brackets end where they close; a block ends with its last value, for its own mark lies before what follows it. */
+    private static int end(Open open, Event event) {
+        return open.flow ? event.getEndMark().map(Mark::getIndex).orElse(open.end) : open.end;
+    }
+
     private static boolean tagged(NodeEvent node) {
         if (node instanceof ScalarEvent scalar) {
             return scalar.getTag().isPresent();
@@ -170,13 +184,14 @@ public final class YamlSheet {
             return;
         }
         Open open = stack.peek();
+        open.end = node.end();
         if (open.items != null) {
             open.items.add(node);
         } else if (open.key == null) {
             key(open, node);
         } else {
             if (!open.skip) {
-                open.entries.add(new Entry(open.key.text(), open.key.at(), node));
+                open.entries.add(new Entry(open.key.text(), open.key.at(), open.key.end(), node));
             }
             open.key = null;
         }
@@ -195,8 +210,8 @@ public final class YamlSheet {
         if (first != null) {
             report(
                     scalar.at(),
-                    scalar.text(),
-                    "\"" + scalar.text() + "\" stands here a second time, first on line " + first
+                    Excerpt.of(scalar.text()),
+                    Excerpt.quoted(scalar.text()) + " stands here a second time, first on line " + first
                             + "; keep one of them.");
             open.skip = true;
         }

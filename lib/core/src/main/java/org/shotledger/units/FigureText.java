@@ -26,7 +26,7 @@ public final class FigureText {
      */
     public static Reading read(String text, QuantityKind kind) {
         String figure = text.strip().replace('\u2212', '-').replace("\u00b1", "+/-");
-        String quoted = quoted(figure);
+        String quoted = Excerpt.quoted(figure);
         if (figure.length() > LONGEST) {
             throw new UnitException(quoted + " is longer than " + LONGEST + " characters; write a number and a unit.");
         }
@@ -56,7 +56,7 @@ public final class FigureText {
         if (kind.dimension() == Dimension.NUMBER && unit.isBlank()) {
             return UnitTable.get().find("");
         }
-        return UnitReader.read(unit, kind, "", quoted(unit.strip()));
+        return UnitReader.read(unit, kind, "", Excerpt.quoted(unit.strip()));
     }
 
     private static Reading banded(String figure, QuantityKind kind, String quoted, Part left, Part right) {
@@ -137,11 +137,6 @@ public final class FigureText {
             throw new UnitException(quoted + " is too large a number; write one the machine can hold.");
         }
         return new Part(value, number.group(), body.substring(number.end()).strip());
-    }
-
-    private static String quoted(String text) {
-        String shown = text.length() > 60 ? text.substring(0, 57) + "..." : text;
-        return "\"" + shown.replaceAll("\\p{Cntrl}", "?") + "\"";
     }
 
     private record Part(double number, String digits, String unit) {}

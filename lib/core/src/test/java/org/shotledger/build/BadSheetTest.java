@@ -47,8 +47,8 @@ class BadSheetTest {
                 "curve: main-pump.csv|curve: /etc/passwd|injection.pumps.curve: \"/etc/passwd\" leads out of the sheet's folder; copy the file beside the sheet and name it without a path upwards.",
                 "gears: [3.62,|gears: [3.62 mm,|vehicle.gears[0]: \"3.62 mm\" is a length; a pure number is wanted, without a unit or in %.",
                 "outputs-used: 11|outputs-used: 15|controller: The controller has 16 inputs of which 13 are used, and 14 outputs of which 15 are used and 8 can pulse; no part may exceed its whole.",
-                "format: 1|format: 7|format: The sheet has format 7, newer than the 1 this program reads; use a newer program.",
-                "format: 1|invented-note: x|format: The sheet does not say its format; write \"format: 1\" as its first line.",
+                "format: 2|format: 7|format: The sheet has format 7, newer than the 2 this program reads; use a newer program.",
+                "format: 2|invented-note: x|format: The sheet does not say its format; write \"format: 2\" as its first line.",
                 "charge: 10 lb|charge: 30 lb|bottle: Bottle: a charge of 13.6077711 kg in 6.7 L is not possible; allowed are above 0 to 8.375 kg.",
                 "invented: yes|invented: maybe|invented: \"maybe\" is not a choice for \"invented\"; allowed are no, yes, false, true.",
             })
@@ -68,7 +68,7 @@ class BadSheetTest {
                 problems.get(0).sentence());
         assertEquals(
                 "\"redline\" is not known in \"engine\"; the nearest name is \"red-line\"; known are friction, name,"
-                        + " cylinders, bore, stroke, rod-length, compression-ratio, valves-per-cylinder, red-line,"
+                        + " cylinders, bore, stroke, rod-length, compression-ratio, red-line,"
                         + " volumetric-efficiency.",
                 problems.get(1).sentence());
         int line = lineOf("  redline", GOOD.replace("  red-line: 8000 rpm", "  redline: 8000 rpm"));

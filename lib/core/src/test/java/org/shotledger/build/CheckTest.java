@@ -46,10 +46,28 @@ class CheckTest {
         Build build = Build.load(job);
         assertTrue(build.invented());
         assertTrue(build.source().text().contains("EVERY FIGURE HERE IS INVENTED"));
-        String message = assertThrows(IllegalArgumentException.class, () -> Starter.write(job))
-                .getMessage();
-        assertTrue(
-                message.endsWith("exists already and is not overwritten; name a new folder, or move the file away."));
+        assertEquals(
+                "There is something in " + job + " already and nothing is overwritten; name a new or an empty folder.",
+                assertThrows(IllegalArgumentException.class, () -> Starter.write(job))
+                        .getMessage());
+    }
+
+    @Test
+    void an_empty_folder_is_filled_and_nothing_hidden_stays(@TempDir Path folder) throws IOException {
+        Starter.write(folder);
+        assertTrue(Check.files(List.of(folder)).isEmpty());
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(7, files.count());
+        }
+    }
+
+    @Test
+    void where_nothing_can_be_written_nothing_is_left(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "x");
+        assertThrows(java.io.UncheckedIOException.class, () -> Starter.write(file.resolve("job")));
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(List.of(file), files.toList());
+        }
     }
 
     @Test

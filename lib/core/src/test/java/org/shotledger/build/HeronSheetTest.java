@@ -100,6 +100,26 @@ class HeronSheetTest {
                 build.differences(build.with("bottle.charge", "4.5359237 kg").with("vehicle.mass", "1540000 g")));
     }
 
+    @Test
+    void a_changed_band_reason_or_table_is_a_difference_too() throws Exception {
+        String text = Files.readString(HERON)
+                .replace("84.5 mm +/- 0.02 mm, from: bore gauge", "84.5 mm +/- 0.05 mm, from: bore gauge")
+                .replace("from: crankshaft drawing", "from: measured on the crankshaft, standing: measured")
+                .replace("dead-time-table: injector-dead-time.csv", "dead-time: 1.0 ms");
+        assertEquals(
+                List.of(
+                        "engine.bore: 84.5 mm +/- 0.02 mm -> 84.5 mm +/- 0.05 mm (+0.0 %)",
+                        "engine.stroke: still 86.0 mm; reason: assumed: crankshaft drawing -> measured: measured on the"
+                                + " crankshaft",
+                        "injection.injector.dead-time-table (table): differs",
+                        "injection.injector.dead-time: (not stated) -> 1.0 ms; reason: (not stated) -> assumed"),
+                build.differences(Build.read(text, HERON.getParent())).stream()
+                        .map(Difference::toString)
+                        .filter(line -> !line.startsWith("injection.injector.dead-time-table: "))
+                        .sorted()
+                        .toList());
+    }
+
     private static List<String> lines() {
         try {
             return Files.readAllLines(HERON);

@@ -2,7 +2,6 @@ package org.shotledger.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
@@ -114,37 +113,6 @@ class CsvTableTest {
         CsvTable table = CsvTable.read(file, "long.csv", COLUMNS);
         assertEquals(1_000_000, table.rows());
         assertEquals(1_000_001, table.line(999_999));
-    }
-
-    @Test
-    void a_file_is_replaced_whole_and_leaves_no_part_behind(@TempDir Path folder) throws IOException {
-        Path file = folder.resolve("deep/build.yaml");
-        AtomicFile.write(file, "old");
-        AtomicFile.write(file, "new");
-        assertEquals("new", Files.readString(file));
-        try (var files = Files.list(file.getParent())) {
-            assertEquals(1, files.count());
-        }
-    }
-
-    /** The reader of a growing file sees the old or the new content at every moment, never a part. */
-    @Test
-    void whoever_reads_while_a_file_is_written_sees_it_whole(@TempDir Path folder) throws Exception {
-        Path file = folder.resolve("build.yaml");
-        String a = "a".repeat(300_000);
-        String b = "b".repeat(300_000);
-        AtomicFile.write(file, a);
-        Thread writer = new Thread(() -> {
-            for (int i = 0; i < 20; i++) {
-                AtomicFile.write(file, i % 2 == 0 ? b : a);
-            }
-        });
-        writer.start();
-        while (writer.isAlive()) {
-            String seen = Files.readString(file);
-            assertTrue(seen.equals(a) || seen.equals(b));
-        }
-        writer.join();
     }
 
     private static CsvTable read(String text) {

@@ -1,6 +1,7 @@
 package org.shotledger.cli;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import org.shotledger.ipynb.NotebookException;
 import picocli.CommandLine;
 
@@ -14,6 +15,10 @@ final class FailureSentence implements CommandLine.IExecutionExceptionHandler {
                 || failure instanceof IllegalArgumentException
                 || failure instanceof IllegalStateException;
         if (expected) {
+            command.getErr().println(failure.getMessage());
+            return CommandLine.ExitCode.SOFTWARE;
+        }
+        if (failure instanceof UncheckedIOException) {
             command.getErr().println(failure.getMessage());
             return CommandLine.ExitCode.SOFTWARE;
         }

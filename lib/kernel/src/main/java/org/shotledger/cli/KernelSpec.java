@@ -4,14 +4,13 @@ import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import org.shotledger.ipynb.AtomicFile;
+import org.shotledger.sheet.AtomicFile;
 
 /** The entry by which Jupyter knows the kernel. */
 final class KernelSpec {
@@ -59,7 +58,7 @@ final class KernelSpec {
                 .disableHtmlEscaping()
                 .create()
                 .toJson(spec);
-        AtomicFile.write(folder.resolve("kernel.json"), (json + "\n").getBytes(StandardCharsets.UTF_8));
+        AtomicFile.write(folder.resolve("kernel.json"), json + "\n");
     }
 
     /** Jupyter may be started with another Java in its environment than the one this was installed with. */

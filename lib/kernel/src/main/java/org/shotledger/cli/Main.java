@@ -19,7 +19,9 @@ import picocli.CommandLine.Command;
             EvalCommand.class,
             LabCommand.class,
             KernelCommand.class,
+            NewCommand.class,
             CheckCommand.class,
+            DiffCommand.class,
             DoctorCommand.class,
             WarmUpCommand.class
         },
@@ -65,17 +67,21 @@ public final class Main {
     static int run(String... arguments) {
         PrintStream out = terminal(FileDescriptor.out);
         PrintStream err = terminal(FileDescriptor.err);
-        CommandLine line = new CommandLine(new Main())
-                .setOut(writer(out))
-                .setErr(writer(err))
-                .setExecutionExceptionHandler(new FailureSentence());
-        line.addSubcommand("help", new CommandLine.HelpCommand());
-        line.setUsageHelpAutoWidth(false);
+        CommandLine line = commands(writer(out), writer(err));
         if (arguments.length == 0) {
             line.usage(out);
             return CommandLine.ExitCode.USAGE;
         }
         return line.execute(arguments);
+    }
+
+    /** All commands, writing to the given streams. */
+    static CommandLine commands(PrintWriter out, PrintWriter err) {
+        CommandLine line =
+                new CommandLine(new Main()).setOut(out).setErr(err).setExecutionExceptionHandler(new FailureSentence());
+        line.addSubcommand("help", new CommandLine.HelpCommand());
+        line.setUsageHelpAutoWidth(false);
+        return line;
     }
 
     private static PrintWriter writer(PrintStream stream) {

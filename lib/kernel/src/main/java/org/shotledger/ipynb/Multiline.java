@@ -16,7 +16,7 @@ final class Multiline {
             return element.getAsString();
         }
         StringBuilder text = new StringBuilder();
-        element.getAsJsonArray().forEach(line -> text.append(line.getAsString()));
+        element.getAsJsonArray().forEach(line -> text.append(line.isJsonPrimitive() ? line.getAsString() : line));
         return text.toString();
     }
 

@@ -10,12 +10,12 @@ import com.google.gson.JsonParser;
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.shotledger.sheet.AtomicFile;
 
 /** A notebook in the format nbformat 4.5. */
 public final class Notebook {
@@ -67,11 +67,7 @@ public final class Notebook {
                     name + " is not a notebook: it is not a JSON object. Open it in Jupyter and save it"
                             + " again, or restore it.");
         }
-        JsonElement format = root.get("nbformat");
-        if (format == null || format.getAsInt() != 4 || !root.has("cells")) {
-            throw new NotebookException(name + " is not a notebook of format 4 (nbformat is " + format
-                    + "). Open it in Jupyter and save it again.");
-        }
+        NotebookShape.check(root, name);
         upgrade(root);
         return new Notebook(root);
     }
@@ -144,10 +140,10 @@ public final class Notebook {
      * Writes the file so that it is either whole or not there.
      *
      * @param file where
-     * @throws IOException if it cannot be written
+     * @throws java.io.UncheckedIOException if it cannot be written; an older file is then still whole
      */
-    public void write(Path file) throws IOException {
-        AtomicFile.write(file, toJson().getBytes(StandardCharsets.UTF_8));
+    public void write(Path file) {
+        AtomicFile.write(file, toJson());
     }
 
     private static JsonElement sorted(JsonElement element) {

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import org.shotledger.ipynb.AtomicFile;
 import org.shotledger.ipynb.Notebook;
 import org.shotledger.ipynb.NotebookException;
+import org.shotledger.sheet.AtomicFile;
 import org.shotledger.snippet.JavaSession;
 import org.shotledger.snippet.OutputRouter;
 
@@ -80,9 +80,9 @@ public final class Runner {
         return written;
     }
 
-    private static Path save(RunRequest request, String name, byte[] content) throws IOException {
+    private static Path save(RunRequest request, String name, byte[] content) {
         Path file = request.out().resolve(name);
-        AtomicFile.write(file, content);
+        AtomicFile.write(file, content, AtomicFile.Access.USUAL);
         return file;
     }
 

@@ -1,0 +1,29 @@
+package org.shotledger.units;
+
+/** What someone wrote, short and harmless enough to stand in a sentence. */
+public final class Excerpt {
+    private static final int LONGEST = 60;
+
+    private Excerpt() {}
+
+    /**
+     * Shortens a text and replaces what would break a line.
+     *
+     * @param text what was written
+     * @return at most 60 characters without control characters
+     */
+    public static String of(String text) {
+        String shown = text.length() > LONGEST ? text.substring(0, LONGEST - 3) + "..." : text;
+        return shown.replaceAll("[\\p{Cntrl}\u0085\u2028\u2029]", "?");
+    }
+
+    /**
+     * The same in quotation marks.
+     *
+     * @param text what was written
+     * @return for example {@code "84.5 mm"} with its marks
+     */
+    public static String quoted(String text) {
+        return "\"" + of(text) + "\"";
+    }
+}

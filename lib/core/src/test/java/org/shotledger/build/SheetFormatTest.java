@@ -1,0 +1,103 @@
+package org.shotledger.build;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.shotledger.sheet.Problem;
+
+/** A sheet as format 1 wrote it, kept as it was: it must go on being read. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class SheetFormatTest {
+    private static final Path FOLDER = HeronSheetTest.HERON.getParent();
+    private static final String OLD = resource("format-1.yaml");
+
+    private final Build build = Build.read(OLD, FOLDER);
+
+    @Test
+    void an_old_sheet_is_read_and_each_change_is_told_with_its_line() {
+        assertEquals(
+                List.of(
+                        "build.yaml, line 7, format: The sheet has format 1 and was read as format 2, which saving it writes;"
+                                + " look through what changed.",
+                        "build.yaml, line 161, bottle.thermostat: The value is now called \"heater-off-temperature\"; it was"
+                                + " renamed.",
+                        "build.yaml, line 41, engine.valves-per-cylinder: Nothing is calculated from this value any more; it"
+                                + " was taken out, or made a comment.",
+                        "build.yaml, line 178, electrical.bottle-distance: Nothing is calculated from this value any more; it"
+                                + " was taken out, or made a comment."),
+                build.notices().stream().map(Problem::toString).toList());
+        assertEquals(305.15, build.bottle().heaterOff(), 1e-9);
+    }
+
+    @Test
+    void what_does_not_change_stays_to_the_letter_and_on_its_line() {
+        List<String> before = OLD.lines().toList();
+        List<String> after = build.source().text().lines().toList();
+        assertEquals(before.size(), after.size());
+        assertEquals("format: 2", after.get(6));
+        assertEquals("  # valves-per-cylinder: 4", after.get(40));
+        assertEquals("  heater-off-temperature: 32 degC", after.get(160));
+        assertEquals("  # bottle-distance: 4.1 m", after.get(177));
+        List<Integer> changed = List.of(6, 40, 160, 177);
+        for (int i = 0; i < before.size(); i++) {
+            if (!changed.contains(i)) {
+                assertEquals(before.get(i), after.get(i));
+            }
+        }
+        assertEquals(
+                161, build.origin("bottle.heater-off-temperature").orElseThrow().line());
+    }
+
+    @Test
+    void saved_it_is_a_sheet_of_the_new_format_and_the_same_build(@TempDir Path folder) {
+        build.save(folder.resolve("build.yaml"));
+        Build again = Build.load(folder);
+        assertEquals(build, again);
+        assertEquals(List.of(), again.notices());
+        assertEquals(List.of(), build.differences(again));
+    }
+
+    @Test
+    void a_value_in_braces_or_over_several_lines_goes_without_a_trace_of_its_neighbours() {
+        Build braces = Build.read(
+                OLD.replace("  valves-per-cylinder: 4\n", "")
+                        .replace("  name: straight six\n", "  name: {value: straight six, from: badge}\n")
+                        .replaceFirst(
+                                "(?s)electrical:\n.*?\n\n",
+                                "electrical: {alternator: 140 A, bottle-distance: 4.1 m, battery: 70 A h}\n\n"),
+                FOLDER);
+        assertTrue(braces.source().text().contains("electrical: {alternator: 140 A, battery: 70 A h}"));
+        Build lines = Build.read(
+                OLD.replace(
+                        "  valves-per-cylinder: 4\n",
+                        "  valves-per-cylinder:\n    value: 4\n\n    from: the head\n  # next\n"),
+                FOLDER);
+        assertTrue(lines.source()
+                .text()
+                .contains("  # valves-per-cylinder:\n    # value: 4\n\n    # from: the head\n  # next\n  red-line"));
+    }
+
+    @Test
+    void a_sheet_of_the_current_format_is_left_alone() {
+        assertFalse(OLD.equals(build.source().text()));
+        assertEquals(List.of(), Build.load(HeronSheetTest.HERON).notices());
+    }
+
+    static String resource(String name) {
+        try (var in = SheetFormatTest.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

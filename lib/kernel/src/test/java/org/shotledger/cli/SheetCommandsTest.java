@@ -1,0 +1,115 @@
+package org.shotledger.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** The commands that begin, check and compare build sheets, with their exit codes. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class SheetCommandsTest {
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... arguments) {
+        out.getBuffer().setLength(0);
+        err.getBuffer().setLength(0);
+        return Main.commands(new PrintWriter(out, true), new PrintWriter(err, true))
+                .execute(arguments);
+    }
+
+    @Test
+    void a_new_folder_passes_the_check_as_it_is() {
+        String job = folder.resolve("job").toString();
+        assertEquals(0, run("new", job));
+        List<String> lines = out.toString().lines().toList();
+        assertEquals(8, lines.size());
+        assertEquals("wrote " + job + "/build.yaml", lines.get(6));
+        assertEquals("Every figure in it is invented: put in your own, then ./shotledger check " + job, lines.get(7));
+        assertEquals(0, run("check", job, job + "/compressor-map.csv"));
+        assertEquals(job + ": good\n" + job + "/compressor-map.csv: good\n", out.toString());
+    }
+
+    @Test
+    void a_folder_that_holds_something_is_refused_and_left_alone() throws IOException {
+        Path kept = Files.writeString(folder.resolve("notes.txt"), "mine");
+        assertEquals(1, run("new", folder.toString()));
+        assertEquals(
+                "There is something in " + folder
+                        + " already and nothing is overwritten; name a new or an empty folder.\n",
+                err.toString());
+        assertEquals("mine", Files.readString(kept));
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(List.of(kept), files.toList());
+        }
+    }
+
+    @Test
+    void a_check_lists_every_problem_below_its_file() throws IOException {
+        Path jets = Files.writeString(folder.resolve("jets.csv"), "bore [thou]\n20\nwide\n500\n");
+        assertEquals(1, run("check", jets.toString()));
+        assertEquals(
+                jets + ": 2 problems\n"
+                        + "  jets.csv, line 3, column 1, bore: \"wide\" is not a number; write one without its unit.\n"
+                        + "  jets.csv, line 4, column 1, bore: \"500\" is not plausible; allowed is 3.93701 to 393.701"
+                        + " thou.\n",
+                out.toString());
+    }
+
+    @Test
+    void a_difference_is_shown_with_its_reason() throws IOException {
+        String a = folder.resolve("a").toString();
+        Path b = folder.resolve("b");
+        run("new", a);
+        run("new", b.toString());
+        assertEquals(0, run("diff", a, b.toString()));
+        assertEquals("no difference\n", out.toString());
+
+        Path sheet = b.resolve("build.yaml");
+        String text = Files.readString(sheet).replaceFirst("(?m)^  mass: .*$", "  mass: {value: 1600 kg, from: scale}");
+        Files.writeString(sheet, text);
+        assertEquals(0, run("diff", a, b.toString()));
+        assertTrue(
+                out.toString()
+                        .matches("vehicle\\.mass: .* kg -> 1600 kg \\(.* %\\); reason: .* -> .*: scale\\n"
+                                + "one value differs\\n"),
+                out.toString());
+    }
+
+    @Test
+    void a_sheet_that_cannot_be_read_is_no_difference_but_a_failure() throws IOException {
+        Path sheet = Files.writeString(folder.resolve("build.yaml"), "format: 99\n");
+        assertEquals(1, run("diff", sheet.toString(), sheet.toString()));
+        assertTrue(
+                err.toString().contains("build.yaml, line 1, format: The sheet has format 99, newer than the"),
+                err.toString());
+    }
+
+    @Test
+    void a_wrong_command_is_told_from_a_failure() {
+        assertEquals(CommandLine.ExitCode.USAGE, run("new"));
+        assertEquals(CommandLine.ExitCode.USAGE, run("diff", "only-one"));
+        assertEquals(CommandLine.ExitCode.USAGE, run("check"));
+    }
+
+    @Test
+    void the_help_names_the_commands() {
+        String help = Main.commands(new PrintWriter(out), new PrintWriter(err)).getUsageMessage();
+        assertTrue(Stream.of("new", "check", "diff").allMatch(name -> help.contains("\n  " + name + " ")), help);
+    }
+}
