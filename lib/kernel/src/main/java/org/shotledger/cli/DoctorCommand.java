@@ -58,22 +58,30 @@ final class DoctorCommand implements Callable<Integer> {
         }
     }
 
-    private void archive() throws IOException {
-        Path target = Folders.home().resolve("lib").resolve("kernel").resolve("target");
-        String name = "start-" + System.getProperty("java.version") + ".jsa";
-        if (Files.exists(target.resolve(name))) {
-            good("start-up archive", String.format(Locale.ROOT, "%d MB", Files.size(target.resolve(name)) / 1_000_000));
+    private void archive() throws IOException, InterruptedException {
+        String remedy = "starting takes longer. Make one: ./shotledger kernel install";
+        StartArchive archive = StartArchive.ofLauncher();
+        if (!archive.exists()) {
+            note("start-up archive", "none for this Java; " + remedy);
+        } else if (archive.fits()) {
+            good("start-up archive", String.format(Locale.ROOT, "%d MB, in use", archive.bytes() / 1_000_000));
         } else {
-            note("start-up archive", "none for this Java; starting takes longer. Rebuilding makes one");
+            note("start-up archive", "does not fit this Java or these jars and is not used; " + remedy + " after "
+                    + "deleting " + archive.file());
         }
     }
 
-    private void kernel() {
-        Path own = KernelSpec.folder(null).resolve("kernel.json");
-        if (Files.exists(own)) {
-            good("kernel", "registered in " + own.getParent());
-        } else {
+    private void kernel() throws IOException {
+        Path own = KernelSpec.folder(null);
+        if (!Files.exists(own.resolve("kernel.json"))) {
             note("kernel", "not registered for this user. ./shotledger kernel install; ./shotledger lab needs none");
+            return;
+        }
+        Optional<String> fault = KernelSpec.fault(own);
+        if (fault.isEmpty()) {
+            good("kernel", "registered in " + own);
+        } else {
+            bad("kernel", "registered in " + own + ", but " + fault.get(), "./shotledger kernel install");
         }
     }
 

@@ -3,12 +3,15 @@ package org.shotledger.cli;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
+import com.google.gson.JsonParseException;
+import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.shotledger.sheet.AtomicFile;
 
@@ -66,6 +69,25 @@ final class KernelSpec {
         JsonObject environment = new JsonObject();
         environment.addProperty("JAVA_HOME", System.getProperty("java.home"));
         return environment;
+    }
+
+    /** What keeps a registered kernel from starting, as the end of a sentence; nothing if nothing does. */
+    static Optional<String> fault(Path folder) throws IOException {
+        Path file = folder.resolve("kernel.json");
+        try {
+            JsonObject spec = JsonParser.parseString(Files.readString(file)).getAsJsonObject();
+            Path launcher = Path.of(spec.getAsJsonArray("argv").get(1).getAsString());
+            Path java = Path.of(spec.getAsJsonObject("env").get("JAVA_HOME").getAsString());
+            if (!Files.isRegularFile(launcher)) {
+                return Optional.of("its launcher " + launcher + " is not there any more");
+            }
+            if (!Files.isExecutable(java.resolve("bin").resolve("java"))) {
+                return Optional.of("its Java " + java + " is not there any more");
+            }
+            return Optional.empty();
+        } catch (JsonParseException | IllegalStateException | IndexOutOfBoundsException | NullPointerException e) {
+            return Optional.of("its kernel.json cannot be understood");
+        }
     }
 
     static boolean remove(Path folder) throws IOException {

@@ -1,5 +1,6 @@
 package org.shotledger.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -12,7 +13,6 @@ final class Sessions {
 
     private static final List<String> IMPORTS = List.of(
             "import java.nio.file.*;",
-            "import java.util.*;",
             "import java.util.function.*;",
             "import java.util.stream.*;",
             "import static java.lang.Math.*;",
@@ -24,9 +24,15 @@ final class Sessions {
 
     private Sessions() {}
 
+    /** Where the launcher keeps the index of the class path; null without the launcher. */
+    static Path index() {
+        String file = System.getProperty("shotledger.index");
+        return file == null ? null : Path.of(file);
+    }
+
     static JavaSession open() {
         List<String> imports = new ArrayList<>(IMPORTS);
         Session.IMPORTS.forEach(name -> imports.add("import " + name + ";"));
-        return new JavaSession(SessionOptions.of(imports));
+        return new JavaSession(SessionOptions.of(imports, index()));
     }
 }

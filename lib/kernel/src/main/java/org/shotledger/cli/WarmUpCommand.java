@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.shotledger.kernel.SelfCheck;
 import org.shotledger.runner.RunRequest;
 import org.shotledger.runner.Runner;
+import org.shotledger.snippet.SessionOptions;
 import picocli.CommandLine.Command;
 
 /** Does a little of everything, so that a start-up archive can be made of the classes this needs. */
@@ -31,6 +32,9 @@ final class WarmUpCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, InterruptedException {
+        if (Sessions.index() != null) {
+            SessionOptions.of(List.of()).classes().write(Sessions.index());
+        }
         SelfCheck.run(Sessions::open, "var warm = 1;\nSystem.out.println(warm);\nwarm + 1");
         Path folder = Files.createTempDirectory("shotledger");
         try {

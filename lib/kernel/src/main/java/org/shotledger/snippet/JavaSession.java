@@ -48,25 +48,31 @@ public final class JavaSession implements AutoCloseable {
     public JavaSession(SessionOptions options) {
         shell = JShell.builder()
                 .executionEngine(new CellControlProvider(control), Map.of())
-                .compilerOptions("-classpath", options.classPath(), "-proc:none", "-Xlint:none", "-parameters")
+                .fileManager(platform -> new ClassPathFiles(platform, options.classes()))
+                .compilerOptions("-proc:none", "-Xlint:none", "-parameters")
                 .build();
         splitter = new Splitter(shell.sourceCodeAnalysis());
         origins = new Origins(shell);
         errors = new ErrorText(origins);
         results = new RecentResults(shell, control);
-        options.imports().forEach(this::preload);
+        preload(options.imports());
     }
 
-    private void preload(String declaration) {
-        for (SnippetEvent event : shell.eval(declaration)) {
-            if (event.status() == Status.REJECTED) {
-                String why = shell.diagnostics(event.snippet())
-                        .map(d -> d.getMessage(Locale.ROOT))
-                        .findFirst()
-                        .orElse("no reason given");
-                throw new IllegalArgumentException("the session cannot start with \"" + declaration + "\": " + why);
-            }
+    /** One snippet for all imports: each snippet costs as much as a cell. */
+    private void preload(List<String> imports) {
+        if (imports.isEmpty()) {
+            return;
         }
+        Snippet all = shell.eval(String.join(" ", imports)).get(0).snippet();
+        if (shell.status(all) != Status.VALID) {
+            throw new IllegalArgumentException("the session cannot start with \"" + all.source() + "\": "
+                    + shell.diagnostics(all)
+                            .map(d -> d.getMessage(Locale.ROOT))
+                            .findFirst()
+                            .orElse("no reason given"));
+        }
+        // a cell that repeats one of them must not replace them all
+        imports.forEach(declaration -> declared.put(declaration, all));
     }
 
     /**

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -189,5 +190,22 @@ class JavaSessionTest {
                 Duration.ofSeconds(10),
                 () -> value("var sleeper = new Thread(() -> { try { Thread.sleep(60_000); }"
                         + " catch (InterruptedException e) { } }); sleeper.setDaemon(true); sleeper.start();"));
+    }
+
+    @Test
+    void aCellThatRepeatsAnImportOfTheSessionKeepsTheOthers() {
+        try (JavaSession two = new JavaSession(
+                SessionOptions.of(List.of("import java.util.function.*;", "import static java.lang.Math.*;")))) {
+            assertTrue(two.evaluate("import java.util.function.*;", "In [1]").ok());
+            assertEquals(5.0, two.evaluate("hypot(3, 4)", "In [2]").value());
+        }
+    }
+
+    @Test
+    void anImportThatDoesNotExistIsNamed() {
+        SessionOptions options = SessionOptions.of(List.of("import java.util.*;", "import no.such.place.*;"));
+        String message = assertThrows(IllegalArgumentException.class, () -> new JavaSession(options))
+                .getMessage();
+        assertTrue(message.contains("no.such.place"), message);
     }
 }
