@@ -1,16 +1,17 @@
 package org.shotledger.cli;
 
+import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParseException;
-import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.shotledger.sheet.AtomicFile;
@@ -19,6 +20,9 @@ import org.shotledger.sheet.AtomicFile;
 final class KernelSpec {
 
     static final String NAME = "shotledger";
+
+    /** What is read back of an entry. */
+    private record Entry(List<String> argv, Map<String, String> env) {}
 
     private KernelSpec() {}
 
@@ -74,20 +78,22 @@ final class KernelSpec {
     /** What keeps a registered kernel from starting, as the end of a sentence; nothing if nothing does. */
     static Optional<String> fault(Path folder) throws IOException {
         Path file = folder.resolve("kernel.json");
+        Entry entry;
         try {
-            JsonObject spec = JsonParser.parseString(Files.readString(file)).getAsJsonObject();
-            Path launcher = Path.of(spec.getAsJsonArray("argv").get(1).getAsString());
-            Path java = Path.of(spec.getAsJsonObject("env").get("JAVA_HOME").getAsString());
-            if (!Files.isRegularFile(launcher)) {
-                return Optional.of("its launcher " + launcher + " is not there any more");
-            }
-            if (!Files.isExecutable(java.resolve("bin").resolve("java"))) {
-                return Optional.of("its Java " + java + " is not there any more");
-            }
-            return Optional.empty();
-        } catch (JsonParseException | IllegalStateException | IndexOutOfBoundsException | NullPointerException e) {
+            entry = new Gson().fromJson(Files.readString(file), Entry.class);
+        } catch (JsonParseException e) {
+            entry = null;
+        }
+        if (entry == null || entry.argv() == null || entry.argv().size() < 2 || entry.env() == null) {
             return Optional.of("its kernel.json cannot be understood");
         }
+        if (!Files.isRegularFile(Path.of(entry.argv().get(1)))) {
+            return Optional.of("its launcher " + entry.argv().get(1) + " is not there any more");
+        }
+        String java = String.valueOf(entry.env().get("JAVA_HOME"));
+        return Files.isExecutable(Path.of(java, "bin", "java"))
+                ? Optional.empty()
+                : Optional.of("its Java " + java + " is not there any more");
     }
 
     static boolean remove(Path folder) throws IOException {

@@ -19,8 +19,20 @@ final class Sessions {
             "import org.shotledger.display.*;");
 
     /** The job's own verbs, which completion lists first. */
-    static final Set<String> VERBS =
-            Set.of("Build", "Budget", "Wish", "budget", "help", "units", "file", "why", "document");
+    static final Set<String> VERBS = Set.of(
+            "Build",
+            "Budget",
+            "Wish",
+            "Charts",
+            "Tables",
+            "budget",
+            "build",
+            "help",
+            "units",
+            "file",
+            "why",
+            "verdict",
+            "document");
 
     private Sessions() {}
 

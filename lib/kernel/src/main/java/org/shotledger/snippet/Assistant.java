@@ -18,6 +18,7 @@ public final class Assistant {
             Set.of("equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "toString()", "wait(", "class");
 
     private final SourceCodeAnalysis analysis;
+    private final LibraryDocs docs;
     private final Set<String> preferred;
 
     /**
@@ -28,6 +29,7 @@ public final class Assistant {
      */
     public Assistant(JavaSession session, Set<String> preferred) {
         this.analysis = session.analysis();
+        this.docs = new LibraryDocs(session.classes());
         this.preferred = Set.copyOf(preferred);
     }
 
@@ -85,7 +87,7 @@ public final class Assistant {
         List<Documentation> found = documentation(before);
         return found.isEmpty()
                 ? Optional.empty()
-                : Optional.of(found.stream().map(Assistant::text).distinct().collect(Collectors.joining("\n\n")));
+                : Optional.of(found.stream().map(this::text).distinct().collect(Collectors.joining("\n\n")));
     }
 
     private List<Documentation> documentation(String before) {
@@ -97,9 +99,12 @@ public final class Assistant {
         return found;
     }
 
-    private static String text(Documentation documentation) {
-        String javadoc = documentation.javadoc();
-        return documentation.signature() + (javadoc == null ? "" : "\n" + javadoc.strip());
+    private String text(Documentation documentation) {
+        String signature = documentation.signature();
+        return docs.of(signature)
+                .or(() -> Optional.ofNullable(documentation.javadoc()).map(String::strip))
+                .map(text -> signature + "\n\n" + text)
+                .orElse(signature);
     }
 
     /** Where the snippet with the cursor starts, so that what stands before it need not be understood. */

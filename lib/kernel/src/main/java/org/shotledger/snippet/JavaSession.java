@@ -33,6 +33,7 @@ public final class JavaSession implements AutoCloseable {
     private final CellControl control = new CellControl();
     private final Interrupter interrupter = new Interrupter(control);
     private final Map<String, Snippet> declared = new HashMap<>();
+    private final ClassPathIndex classes;
     private final JShell shell;
     private final Splitter splitter;
     private final Origins origins;
@@ -46,9 +47,10 @@ public final class JavaSession implements AutoCloseable {
      * @throws IllegalArgumentException if an import does not compile
      */
     public JavaSession(SessionOptions options) {
+        classes = options.classes();
         shell = JShell.builder()
                 .executionEngine(new CellControlProvider(control), Map.of())
-                .fileManager(platform -> new ClassPathFiles(platform, options.classes()))
+                .fileManager(platform -> new ClassPathFiles(platform, classes))
                 .compilerOptions("-proc:none", "-Xlint:none", "-parameters")
                 .build();
         splitter = new Splitter(shell.sourceCodeAnalysis());
@@ -124,6 +126,11 @@ public final class JavaSession implements AutoCloseable {
     @Override
     public void close() {
         shell.close();
+    }
+
+    /** Where the compiler finds libraries. */
+    ClassPathIndex classes() {
+        return classes;
     }
 
     /** For the other readers of the session's state in this package. */
