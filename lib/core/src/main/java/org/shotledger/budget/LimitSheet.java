@@ -8,7 +8,6 @@ import org.shotledger.build.BuilderLimits;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.wetkit.FuelCircuit.FuelFlow;
 import org.shotledger.wetkit.JetPair;
-import org.shotledger.wetkit.Solenoid;
 
 /** Holds one operating point against everything the builder allows. */
 public final class LimitSheet {
@@ -41,7 +40,14 @@ public final class LimitSheet {
                     COLDEST_CHARGE,
                     "so cold that fuel stays liquid: uneven mixture, and outside what the models cover"));
             double bottle = point.conditions().bottleLiquid().pressure();
-            wetKit(build, bottle, point.nitrousFuel(), point.demand().jets().get(), limits);
+            double inlet = point.nitrous().jetInlet().pressure();
+            KitLimits.add(
+                    build,
+                    bottle,
+                    inlet,
+                    point.nitrousFuel(),
+                    point.demand().jets().get(),
+                    limits);
         }
         return new Limits(limits);
     }
@@ -51,13 +57,14 @@ public final class LimitSheet {
      *
      * @param build the build
      * @param bottlePressure pressure of the bottle's liquid, Pa absolute
+     * @param inletPressure pressure before the nitrous jets, Pa absolute
      * @param fuel what the fuel circuit of the kit passes
      * @param pair the jets of each nozzle
      * @return the limits, a part of those of an operating point with the nitrous on
      */
-    public static Limits ofKit(Build build, double bottlePressure, FuelFlow fuel, JetPair pair) {
+    public static Limits ofKit(Build build, double bottlePressure, double inletPressure, FuelFlow fuel, JetPair pair) {
         List<Limit> limits = new ArrayList<>();
-        wetKit(build, bottlePressure, fuel, pair, limits);
+        KitLimits.add(build, bottlePressure, inletPressure, fuel, pair, limits);
         return new Limits(limits);
     }
 
@@ -155,59 +162,12 @@ public final class LimitSheet {
                 "rail pressure falls: the mixture goes lean"));
     }
 
-    private static void wetKit(Build build, double bottle, FuelFlow fuel, JetPair pair, List<Limit> to) {
-        BuilderLimits allowed = build.limits();
-        to.add(atMost(
-                "kit-pump",
-                "nitrous fuel pump",
-                QuantityKind.MASS_FLOW,
-                fuel.massFlow(),
-                fuel.pumpCapacity() * (1 - allowed.pumpReserve()),
-                "nitrous fuel pressure falls: the mixture goes lean"));
-        to.add(atLeast(
-                "bottle-low",
-                "bottle pressure, low side",
-                QuantityKind.ABSOLUTE_PRESSURE,
-                bottle,
-                allowed.bottlePressureLow(),
-                "too little nitrous oxide: rich and weak"));
-        to.add(atMost(
-                "bottle-high",
-                "bottle pressure, high side",
-                QuantityKind.ABSOLUTE_PRESSURE,
-                bottle,
-                allowed.bottlePressureHigh(),
-                "too much nitrous oxide: lean"));
-        to.add(share(
-                "nitrous-solenoid",
-                "nitrous jets against their solenoid",
-                build,
-                pair.nitrousBore(),
-                build.wetKit().nitrous().solenoid(),
-                "the solenoid, not the jets, sets the flow"));
-        to.add(share(
-                "fuel-solenoid",
-                "fuel jets against their solenoid",
-                build,
-                pair.fuelBore(),
-                build.wetKit().fuel().solenoid(),
-                "the solenoid, not the jets, sets the fuel"));
-    }
-
-    private static Limit share(
-            String key, String name, Build build, double bore, Solenoid solenoid, String consequence) {
-        double jets = build.wetKit().nozzles() * bore * bore / (solenoid.bore() * solenoid.bore());
-        return atMost(key, name, QuantityKind.FRACTION, jets, build.limits().solenoidShare(), consequence);
-    }
-
-    private static Limit atMost(
-            String key, String name, QuantityKind kind, double value, double bound, String consequence) {
+    static Limit atMost(String key, String name, QuantityKind kind, double value, double bound, String consequence) {
         return new Limit(
                 key, name, kind, value, bound, Side.AT_MOST, CAUTION, consequence, Standing.ASSUMED, Double.NaN);
     }
 
-    private static Limit atLeast(
-            String key, String name, QuantityKind kind, double value, double bound, String consequence) {
+    static Limit atLeast(String key, String name, QuantityKind kind, double value, double bound, String consequence) {
         return new Limit(
                 key, name, kind, value, bound, Side.AT_LEAST, CAUTION, consequence, Standing.ASSUMED, Double.NaN);
     }

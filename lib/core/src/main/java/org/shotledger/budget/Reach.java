@@ -16,7 +16,8 @@ public record Reach(double asked, boolean reached, double wheelPower, double lea
     /** What stops more when no pair of jets gives more at any boost. */
     static final String NO_JETS = "the jets: no pair of the ladder that still burns gives more";
 
-    private static final double TOLERANCE = 0.005;
+    /** The search for the most power stops at this relative step. */
+    private static final double TOLERANCE = 0.01;
     /** Beyond a wish that is met the search goes up to this multiple of it. */
     private static final double BEYOND = 1.6;
 

@@ -11,6 +11,7 @@ import org.shotledger.bottle.Bottle;
  * @param heaterPower electric heater, W; 0 for none
  * @param heaterOff temperature at which thermostat or pressure switch turn the heater off, K; NaN without a heater
  * @param reliefPressure pressure at which the relief disc bursts, Pa absolute
+ * @param hottestSoak hottest the full bottle may stand, K
  */
 public record BottleSheet(
         Bottle vessel,
@@ -18,7 +19,8 @@ public record BottleSheet(
         double startTemperature,
         double heaterPower,
         double heaterOff,
-        double reliefPressure) {
+        double reliefPressure,
+        double hottestSoak) {
 
     /**
      * Temperature at which a further pass can begin: that of the first, or, where the heater turns off below it, that.
@@ -27,5 +29,14 @@ public record BottleSheet(
      */
     public double reheatedTemperature() {
         return Double.isNaN(heaterOff) ? startTemperature : Math.min(startTemperature, heaterOff);
+    }
+
+    /**
+     * Pressure of the full bottle at its hottest.
+     *
+     * @return pressure, Pa absolute
+     */
+    public double hottestPressure() {
+        return vessel.pressureAt(charge, hottestSoak);
     }
 }

@@ -15,6 +15,9 @@ package org.shotledger.build;
  * @param bottlePressureLow lowest bottle pressure at which the jets are trusted, Pa absolute
  * @param bottlePressureHigh highest bottle pressure at which the nitrous may be opened, Pa absolute
  * @param solenoidShare largest share of a solenoid's flow area that the jets behind it may have, 0 to 1
+ * @param feedLoss largest share of the bottle pressure that valve, hose, filter and solenoid may take before the jets, 0 to 1
+ * @param passageShare largest share of a nozzle passage's area that the jet before it may have, 0 to 1
+ * @param reliefShare largest share of the relief disc's pressure that the full bottle may reach at its hottest, 0 to 1
  */
 public record BuilderLimits(
         double peakPressure,
@@ -28,4 +31,7 @@ public record BuilderLimits(
         double chokeMargin,
         double bottlePressureLow,
         double bottlePressureHigh,
-        double solenoidShare) {}
+        double solenoidShare,
+        double feedLoss,
+        double passageShare,
+        double reliefShare) {}

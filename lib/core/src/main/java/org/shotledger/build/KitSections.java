@@ -26,6 +26,7 @@ import org.shotledger.wetkit.ActivationWindow;
 import org.shotledger.wetkit.FuelCircuit;
 import org.shotledger.wetkit.JetLadder;
 import org.shotledger.wetkit.NitrousCircuit;
+import org.shotledger.wetkit.NozzlePassages;
 import org.shotledger.wetkit.NozzlePosition;
 import org.shotledger.wetkit.Solenoid;
 import org.shotledger.wetkit.WetKit;
@@ -33,6 +34,9 @@ import org.shotledger.wetkit.WetKit;
 /** Reads wet kit and bottle. */
 final class KitSections {
     private static final String HABIT = "common practice, no source";
+    /** 50 degC, K. */
+    private static final double USUAL_SOAK = 323.15;
+
     /** Kv is counted in m3/h. */
     private static final double HOUR = 3600;
 
@@ -49,7 +53,14 @@ final class KitSections {
         FuelCircuit fuel = fuel(s.section("fuel"));
         Optional<JetLadder> ladder = s.table("jet-ladder", Tables.JET_LADDER).map(Tables::ladder);
         ActivationWindow window = window(s.section("window"));
-        return s.make(() -> new WetKit(position, nozzles, nitrous, fuel, ladder.orElseThrow(), window));
+        Optional<NozzlePassages> passages = s.sectionIf("nozzle").map(KitSections::passages);
+        return s.make(() -> new WetKit(position, nozzles, nitrous, fuel, ladder.orElseThrow(), window, passages));
+    }
+
+    private static NozzlePassages passages(Section s) {
+        double nitrous = EngineSections.hole(s, "nitrous-passage");
+        double fuel = EngineSections.hole(s, "fuel-passage");
+        return s.make(() -> new NozzlePassages(nitrous, fuel));
     }
 
     private static NitrousCircuit nitrous(Section s) {
@@ -99,10 +110,11 @@ final class KitSections {
         double heater = s.figureOr("heater-power", POWER, 0, 3000, 0, "no heater");
         double heaterOff = heater > 0 ? temperature(s, "heater-off", 275, ambient) : Double.NaN;
         double relief = s.pressure("relief-pressure", 80e5, 300e5, ambient);
+        double hottest = s.figureOr("hottest-soak", TEMPERATURE, 293, 353, USUAL_SOAK, HABIT + ": a boot in the sun");
         return s.make(() -> {
             Bottle vessel = new Bottle(capacity, shell, heat);
             vessel.charged(charge, start);
-            return new BottleSheet(vessel, charge, start, heater, heaterOff, relief);
+            return new BottleSheet(vessel, charge, start, heater, heaterOff, relief, hottest);
         });
     }
 
@@ -153,10 +165,27 @@ final class KitSections {
         double bottleLow = s.pressure("bottle-pressure-low", 20e5, 72e5, ambient);
         double bottleHigh = s.pressure("bottle-pressure-high", 20e5, 100e5, ambient);
         double solenoid = s.figureOr("solenoid-share", FRACTION, 0.1, 2, 0.8, HABIT);
+        double feed = s.figureOr("feed-loss", FRACTION, 0.02, 0.9, 0.25, HABIT);
+        double passage = s.figureOr("passage-share", FRACTION, 0.1, 1, 0.8, HABIT);
+        double disc = s.figureOr("relief-share", FRACTION, 0.3, 1, 0.9, HABIT);
         ordered(s, "lambda-low", low, "lambda-high", high);
         ordered(s, "bottle-pressure-low", bottleLow, "bottle-pressure-high", bottleHigh);
         return s.make(() -> new BuilderLimits(
-                peak, torque, piston, low, high, duty, reserve, surge, choke, bottleLow, bottleHigh, solenoid));
+                peak,
+                torque,
+                piston,
+                low,
+                high,
+                duty,
+                reserve,
+                surge,
+                choke,
+                bottleLow,
+                bottleHigh,
+                solenoid,
+                feed,
+                passage,
+                disc));
     }
 
     static void ordered(Section s, String lowKey, double low, String highKey, double high) {

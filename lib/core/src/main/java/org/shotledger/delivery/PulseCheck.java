@@ -24,7 +24,7 @@ import org.shotledger.wetkit.Pulsing.Pulse;
  * @param mostDuty largest usable nitrous duty short of standing open; NaN when there is none
  * @param leastShare share of the nitrous flow delivered there; NaN when there is none
  * @param mostShare share of the nitrous flow delivered at the largest usable duty; NaN when there is none
- * @param boundBy what sets the smallest duty: {@code "delays"} or {@code "mixture"}
+ * @param boundBy what sets the smallest duty: {@code "delays"}, {@code "mixture"} or {@code "spread of the delays"}
  */
 public record PulseCheck(
         Pulsing pulsing,
@@ -137,7 +137,7 @@ public record PulseCheck(
                 most = most == null ? p : most;
                 least = p;
             } else if (least != null) {
-                boundBy = pulses ? "mixture" : "delays";
+                boundBy = boundBy(pulses, p.error(), allowedError);
                 break;
             }
         }
@@ -151,6 +151,13 @@ public record PulseCheck(
                 least == null ? Double.NaN : least.pulse().nitrousShare(),
                 most == null ? Double.NaN : most.pulse().nitrousShare(),
                 boundBy);
+    }
+
+    private static String boundBy(boolean pulses, double error, double allowedError) {
+        if (!pulses) {
+            return "delays";
+        }
+        return Math.abs(error) > allowedError ? "mixture" : "spread of the delays";
     }
 
     private static boolean both(Pulse pulse, double above) {

@@ -171,7 +171,7 @@ public final class RampPlan {
                         : "; the valves make no longer pulse short of open");
     }
 
-    /** The largest usable share not above the wanted one, its nitrous duty in whole per cent. */
+    /** The largest usable share not above the wanted one, in steps of a per cent. */
     private Pulse snapped(double share) {
         Pulse best = new Pulse(0, 0, 0, 0);
         for (PulsePoint p : pulse.points()) {

@@ -5,7 +5,7 @@ package org.shotledger.delivery;
  *
  * @param from where it begins: s, rev/min or gear
  * @param to where it ends
- * @param nitrousDuty duty of the nitrous solenoid, 0 to 1, in whole per cent
+ * @param nitrousDuty duty of the nitrous solenoid, 0 to 1
  * @param fuelDuty duty of the fuel solenoid, 0 to 1
  * @param share share of the full shot delivered
  * @param crankTorque largest torque at the crankshaft within the step, N m

@@ -1,9 +1,10 @@
 package org.shotledger.relief;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.shotledger.build.Build;
@@ -18,6 +19,7 @@ import org.shotledger.build.Origin;
  * @param steps what to make of the value, the smallest step first
  */
 public record Change(String words, String path, int cost, List<Step> steps) {
+    private static final int DIGITS = 5;
     private static final Pattern FIGURE =
             Pattern.compile("\\s*([-+]?[0-9.]+(?:[eE][-+]?\\d+)?)\\s*(.*?)\\s*(?:\\+/-.*)?");
 
@@ -108,9 +110,10 @@ public record Change(String words, String path, int cost, List<Step> steps) {
                     + "\"; a change by a figure needs a number with its unit there.");
         }
         double value = Double.parseDouble(m.group(1)) * factor + more;
-        String number = value == Math.rint(value)
-                ? String.valueOf(Math.round(value))
-                : String.format(Locale.ROOT, "%.5g", value);
+        String number = BigDecimal.valueOf(value)
+                .round(new MathContext(DIGITS))
+                .stripTrailingZeros()
+                .toPlainString();
         return (number + " " + m.group(2)).trim();
     }
 }

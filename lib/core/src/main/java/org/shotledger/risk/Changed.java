@@ -41,6 +41,13 @@ final class Changed {
         return b.withParts(
                 b.fuels(),
                 b.tune(),
-                new WetKit(kit.position(), kit.nozzles(), kit.nitrous(), fuel, kit.ladder(), kit.window()));
+                new WetKit(
+                        kit.position(),
+                        kit.nozzles(),
+                        kit.nitrous(),
+                        fuel,
+                        kit.ladder(),
+                        kit.window(),
+                        kit.passages()));
     }
 }

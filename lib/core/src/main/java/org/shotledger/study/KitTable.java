@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.shotledger.budget.Conditions;
 import org.shotledger.budget.Course;
@@ -18,6 +19,7 @@ import org.shotledger.wetkit.JetPair;
 /** The flows of the wet kit for every setting of its own axes, each solved once by the budget's own code. */
 final class KitTable {
     private static final double SAME_FLOW = 1e-9;
+    private static final Set<String> FUEL_LIMITS = Set.of(Figures.PUMP, "fuel-solenoid", "fuel-passage", "fuel-cell");
 
     /**
      * One setting of the nitrous side.
@@ -64,8 +66,8 @@ final class KitTable {
         Limit closest(int jet, FuelFlow passed) {
             JetPair pair = new JetPair(jets[jet], jets[jet]);
             double anyBottle = 5e6;
-            return LimitSheet.ofKit(build, anyBottle, passed, pair).all().stream()
-                    .filter(l -> l.key().equals(Figures.PUMP) || l.key().equals("fuel-solenoid"))
+            return LimitSheet.ofKit(build, anyBottle, anyBottle, passed, pair).all().stream()
+                    .filter(l -> FUEL_LIMITS.contains(l.key()))
                     .min(java.util.Comparator.comparingDouble(Limit::relativeMargin))
                     .orElseThrow();
         }
@@ -99,16 +101,17 @@ final class KitTable {
         double temperature = at.bottleLiquid().temperature();
         List<Object> same =
                 List.of(build.wetKit().nitrous(), build.wetKit().nozzles(), pair.nitrousBore(), temperature, plenum);
-        double flow = flows.computeIfAbsent(same, any -> new double[] {
-            choked(course.evaluator().feed(at, Demand.boost(plenum).with(pair)), pair)
-        })[0];
+        double[] solved = flows.computeIfAbsent(same, any -> {
+            FeedFlow feed = course.evaluator().feed(at, Demand.boost(plenum).with(pair));
+            return new double[] {choked(feed, pair), feed.jetInlet().pressure()};
+        });
         FuelFlow none = new FuelFlow(0, plenum, plenum, Double.MAX_VALUE, false);
         Limit closest = LimitSheet.ofKit(
-                        build, at.bottleLiquid().pressure(), none, new JetPair(pair.nitrousBore(), 1e-6))
+                        build, at.bottleLiquid().pressure(), solved[1], none, new JetPair(pair.nitrousBore(), 1e-6))
                 .first()
                 .orElseThrow();
         return new Nitrous(
-                offset, flow, temperature, at.bottleLiquid().enthalpy(), closest.relativeMargin(), closest.key());
+                offset, solved[0], temperature, at.bottleLiquid().enthalpy(), closest.relativeMargin(), closest.key());
     }
 
     private static double choked(FeedFlow feed, JetPair pair) {

@@ -44,7 +44,7 @@ final class Probe {
         all.forEach(Probe::requireBound);
         speedMargin = limits.find(SPEED_ALONE).map(Limit::relativeMargin).orElse(Double.POSITIVE_INFINITY);
         farCold = Figures.FAR_COLD / limits.find(Figures.COLD).orElseThrow().bound() - 1;
-        List<String> kit = LimitSheet.ofKit(build, 5e6, new FuelFlow(0, 5e5, 5e5, 1, false), ON).all().stream()
+        List<String> kit = LimitSheet.ofKit(build, 5e6, 5e6, new FuelFlow(0, 5e5, 5e5, 1, false), ON).all().stream()
                 .map(Limit::key)
                 .toList();
         List<String> kept = new ArrayList<>();

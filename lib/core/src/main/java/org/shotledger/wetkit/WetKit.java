@@ -1,5 +1,7 @@
 package org.shotledger.wetkit;
 
+import java.util.Optional;
+
 /**
  * A wet kit without its jets.
  *
@@ -9,6 +11,7 @@ package org.shotledger.wetkit;
  * @param fuel the fuel side
  * @param ladder the jets that can be had
  * @param window when the nitrous may be on
+ * @param passages the passages inside each nozzle; empty when the sheet does not state them
  */
 public record WetKit(
         NozzlePosition position,
@@ -16,7 +19,8 @@ public record WetKit(
         NitrousCircuit nitrous,
         FuelCircuit fuel,
         JetLadder ladder,
-        ActivationWindow window) {
+        ActivationWindow window,
+        Optional<NozzlePassages> passages) {
 
     /** Checks the count. */
     public WetKit {

@@ -82,10 +82,11 @@ class MixtureWishTest {
         assertEquals(BUDGET.wish().wheelPower(), met.wheelPower());
         Reach beyond = Reach.beyond(BUILD, BUDGET.wish());
         assertTrue(beyond.wheelPower() >= met.wheelPower());
-        Wish more = BUDGET.wish().withWheelPower(new Amount(QuantityKind.POWER, 1.02 * beyond.wheelPower()));
+        Wish more = BUDGET.wish().withWheelPower(new Amount(QuantityKind.POWER, 1.03 * beyond.wheelPower()));
         Reach stopped = Reach.of(BUILD, more);
         assertEquals(false, stopped.reached());
-        assertEquals(beyond.wheelPower(), stopped.wheelPower(), 0.01 * beyond.wheelPower());
+        // each search stops within 1 % below the edge
+        assertEquals(beyond.wheelPower(), stopped.wheelPower(), 0.015 * beyond.wheelPower());
         assertTrue(assertThrows(WishException.class, () -> Budget.plan(BUILD, more))
                 .getMessage()
                 .contains(stopped.limit()));

@@ -76,6 +76,7 @@ public final class DeliveryCharts {
                         new Axis("Crank torque", QuantityKind.TORQUE, system))
                 .line("largest within the step", x, stairs(ramp.steps(), RampStep::crankTorque))
                 .total("allowed", x, stairs(ramp.steps(), RampStep::allowedTorque))
+                .reach(Double.NaN, 0)
                 .rightAxis(new Axis("Share of the shot", QuantityKind.FRACTION, system))
                 .rightLine("share", x, stairs(ramp.steps(), RampStep::share))
                 .picture();
