@@ -1,6 +1,7 @@
 package org.shotledger.build;
 
 import static org.shotledger.units.QuantityKind.DENSITY;
+import static org.shotledger.units.QuantityKind.MASS_FLOW;
 import static org.shotledger.units.QuantityKind.PRESSURE_DIFFERENCE;
 import static org.shotledger.units.QuantityKind.RATIO;
 import static org.shotledger.units.QuantityKind.RESISTANCE;
@@ -34,10 +35,12 @@ final class SupplySections {
 
     private static Injector injector(Section s) {
         String name = s.textOr("name", "injector");
-        double flow = s.figure("flow", VOLUME_FLOW, 1e-7, 1e-3);
         double drop = s.figure("test-pressure", PRESSURE_DIFFERENCE, 1e5, 10e5);
         double density =
                 s.figureOr("test-density", DENSITY, 600, 900, Injector.HEPTANE_DENSITY, "n-heptane at 20 C, SAE J1832");
+        double flow = s.measures("flow", MASS_FLOW)
+                ? s.figure("flow", MASS_FLOW, 1e-4, 0.7) / density
+                : s.figure("flow", VOLUME_FLOW, 1e-7, 1e-3);
         Optional<Curve> dead = deadTime(s);
         return s.make(() -> new Injector(name, flow, drop, density, dead.orElseThrow()));
     }

@@ -19,7 +19,7 @@ import org.shotledger.units.UnitName;
 
 /** A table of figures in SI, every column checked for its unit and every cell for its range. */
 public final class CsvTable {
-    private static final int MOST_ROWS = 5_000_000;
+    private static final int MOST_ROWS = 2_000_000;
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,4})?");
     private static final Pattern WITH_COMMA = Pattern.compile("[+-]?\\d+,\\d+");
 

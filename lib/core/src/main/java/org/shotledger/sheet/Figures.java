@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.shotledger.sheet.SectionPlace.Value;
 import org.shotledger.sheet.SheetNode.Entry;
 import org.shotledger.sheet.SheetNode.Items;
+import org.shotledger.sheet.SheetNode.Mapping;
 import org.shotledger.sheet.SheetNode.Scalar;
 import org.shotledger.units.Excerpt;
 import org.shotledger.units.FigureText;
@@ -32,13 +33,24 @@ final class Figures {
                 .orElse(Double.NaN);
     }
 
+    /** Whether the value stands here and is a figure of a kind; asks nothing and reports nothing. */
+    boolean measures(String key, QuantityKind kind) {
+        return place.find(key)
+                .map(Entry::value)
+                .map(node -> node instanceof Mapping inner
+                        ? inner.find("value").map(Entry::value).orElse(node)
+                        : node)
+                .filter(node -> node instanceof Scalar scalar && FigureText.isA(scalar.text(), kind))
+                .isPresent();
+    }
+
     double pressure(String key, double low, double high, double ambient) {
         Optional<Value> found =
                 place.scalar(key, () -> "write a pressure from " + Range.text(ABSOLUTE_PRESSURE, low, high));
         if (found.isEmpty()) {
             return Double.NaN;
         }
-        if (!found.get().scalar().text().contains("gauge")) {
+        if (!FigureText.saysGauge(found.get().scalar().text())) {
             return read(key, found.get(), ABSOLUTE_PRESSURE, low, high);
         }
         double around = Double.isNaN(ambient) ? STANDARD_ATMOSPHERE.pascals() : ambient;

@@ -82,6 +82,17 @@ public final class Section {
     }
 
     /**
+     * Tells whether a value stands here as a figure of a kind, where the sheet may state either of two.
+     *
+     * @param key its name
+     * @param kind what it might measure
+     * @return true when it does
+     */
+    public boolean measures(String key, QuantityKind kind) {
+        return figures.measures(key, kind);
+    }
+
+    /**
      * A pressure that may be written as absolute or as gauge pressure.
      *
      * @param key its name

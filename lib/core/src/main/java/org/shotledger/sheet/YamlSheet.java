@@ -112,7 +112,7 @@ public final class YamlSheet {
     }
 
     private static String yaml(String problem) {
-        String first = Excerpt.of(problem.lines().findFirst().orElse("").strip());
+        String first = Excerpt.of(problem.lines().findFirst().orElse("").strip(), 120);
         return "This is not YAML (" + first
                 + "); check the indentation and the colons here, and put text that holds \": \" or \" #\" in quotes.";
     }

@@ -13,7 +13,18 @@ public final class Excerpt {
      * @return at most 60 characters without control characters
      */
     public static String of(String text) {
-        String shown = text.length() > LONGEST ? text.substring(0, LONGEST - 3) + "..." : text;
+        return of(text, LONGEST);
+    }
+
+    /**
+     * Shortens a text and replaces what would break a line.
+     *
+     * @param text what was written
+     * @param longest greatest length, above 3
+     * @return at most so many characters without control characters
+     */
+    public static String of(String text, int longest) {
+        String shown = text.length() > longest ? text.substring(0, longest - 3) + "..." : text;
         return shown.replaceAll("[\\p{Cntrl}\u0085\u2028\u2029]", "?");
     }
 

@@ -59,6 +59,31 @@ public final class FigureText {
         return UnitReader.read(unit, kind, "", Excerpt.quoted(unit.strip()));
     }
 
+    /**
+     * Tells whether a text is a figure of a kind, where two kinds may be written.
+     *
+     * @param text the figure as written
+     * @param kind the kind
+     * @return true when {@link #read} would answer
+     */
+    public static boolean isA(String text, QuantityKind kind) {
+        try {
+            return read(text, kind).kind() == kind;
+        } catch (UnitException e) {
+            return false;
+        }
+    }
+
+    /**
+     * Tells whether a figure is said to be a gauge pressure.
+     *
+     * @param text the figure as written
+     * @return true for {@code "950 psi gauge"} and {@code "950 psig"}
+     */
+    public static boolean saysGauge(String text) {
+        return UnitReader.normal(text).contains(" gauge");
+    }
+
     private static Reading banded(String figure, QuantityKind kind, String quoted, Part left, Part right) {
         boolean relative = right.unit.equals("%") && !left.unit.equals("%");
         Part centre = left.unit.isEmpty() && !relative ? new Part(left.number, left.digits, right.unit) : left;

@@ -29,7 +29,9 @@ final class UnitReader {
         refuseAmbiguous(bare, kind, number, quoted);
         UnitName unit = bare.isEmpty() ? null : UnitTable.get().find(bare);
         if (unit == null) {
-            throw bare.isEmpty() ? missing(kind, number, quoted) : unknown(bare, kind, quoted);
+            throw bare.isEmpty()
+                    ? missing(kind, number, quoted)
+                    : bare.contains(" at ") ? conditional(bare, number, quoted) : unknown(bare, kind, quoted);
         }
         if (unit.dimension() != kind.dimension()) {
             throw new UnitException(quoted + " is " + unit.dimension().words() + "; "
@@ -51,6 +53,8 @@ final class UnitReader {
                 .replace("℃", "degC")
                 .replace("℉", "degF")
                 .replace("°", "deg")
+                .replaceAll("\\b(psi|bar)g\\b", "$1 gauge")
+                .replaceAll("\\b(psi|bar)a\\b", "$1 abs")
                 .replaceAll("\\s*/\\s*", "/")
                 .replaceAll("\\s+", " ");
     }
@@ -135,6 +139,12 @@ final class UnitReader {
         List<String> examples = names.subList(0, Math.min(2, names.size()));
         return new UnitException(quoted + " has no unit; write "
                 + kind.dimension().words() + " such as " + choices(number, examples) + ".");
+    }
+
+    private static UnitException conditional(String unit, String number, String quoted) {
+        String alone = (number + " " + unit.substring(0, unit.indexOf(" at "))).strip();
+        return new UnitException(quoted + " says under which condition it holds; write \"" + alone
+                + "\" and the condition as a value of its own beside it, for an injector \"test-pressure\".");
     }
 
     private static UnitException unknown(String unit, QuantityKind kind, String quoted) {

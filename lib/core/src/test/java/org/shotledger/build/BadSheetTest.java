@@ -50,10 +50,24 @@ class BadSheetTest {
                 "format: 2|format: 7|format: The sheet has format 7, newer than the 2 this program reads; use a newer program.",
                 "format: 2|invented-note: x|format: The sheet does not say its format; write \"format: 2\" as its first line.",
                 "charge: 10 lb|charge: 30 lb|bottle: Bottle: a charge of 13.6077711 kg in 6.7 L is not possible; allowed are above 0 to 8.375 kg.",
+                "gears: [3.62, 2.19, 1.54, 1.18, 1.00, 0.83]|gears: 3.62|vehicle.gears: \"vehicle.gears\" is not a list; write figures in square brackets, each from 0.3 to 10.",
+                "gears: [3.62,|gears: [[3.62],|vehicle.gears[0]: A plain figure is wanted here.",
+                "layout: rear drive, manual|layout: {words: rear drive}|driveline.layout: \"driveline.layout\" has no value; write a few words.",
+                "compressor:|compresor:|turbo.compressor: The section \"turbo.compressor\" is missing; add it.",
+                "inlet-loss:|inlet-loss: 15 mbar#  other:|turbo.inlet-loss: \"turbo.inlet-loss\" is not a section; write its values on the lines below, indented.",
+                "from: crankshaft drawing}|because: drawing}|engine.stroke: \"because\" is not known beside a value; known are value, from, standing, note.",
+                "bore: {value: 84.5 mm +/- 0.02 mm,|bore: {value: [84.5 mm],|engine.bore: \"value\" must be a plain figure or word.",
+                "curve: main-pump.csv|curve: |injection.pumps.curve: \"injection.pumps.curve\" has no value; name a CSV file beside the sheet.",
+                "relief-pressure: {value: 3000 psi gauge|relief-pressure: {val: 3000 psi gauge|bottle.relief-pressure: \"bottle.relief-pressure\" has no value; write a pressure from 80 to 300 bar abs.",
+                "relief-pressure: {value: 3000 psi gauge|relief-pressure: {value: 3000 psi|bottle.relief-pressure: \"3000 psi\" does not say which pressure; write \"3000 psi gauge\" or \"3000 psi abs\".",
+                "start-temperature: 32 degC|start-temperature: 32 degC#  start-pressure: 900 psi gauge|bottle.start-temperature: \"start-temperature\" and \"start-pressure\" both stand here; a bottle with liquid in it has one pressure for each temperature, keep one of them.",
+                "heater-off-temperature: 32 degC|heater-off-temperature: 36 degC|bottle.heater-off-temperature: The heater turns off at 36.0 degC, where the bottle holds 71.86 bar abs; limits.bottle-pressure-high allows 69.82 bar abs, lower the setting.",
+                "flow: {value: 1050 cc/min +/- 2 %|flow: {value: 1050 cc/min at 3 bar|injection.injector.flow: \"1050 cc/min at 3 bar\" says under which condition it holds; write \"1050 cc/min\" and the condition as a value of its own beside it, for an injector \"test-pressure\".",
+                "nitrous-lambda: {value: 0.78|nitrous-ratio: {value: 5}#  nitrous-lambda: {value: 0.78|tune.nitrous-ratio: The mixture with nitrous is asked for in more than one way; keep one of nitrous-lambda, nitrous-ratio and nitrous-circuit-lambda.",
                 "invented: yes|invented: maybe|invented: \"maybe\" is not a choice for \"invented\"; allowed are no, yes, false, true.",
             })
     void a_wrong_value_is_named_with_what_is_allowed(String good, String bad, String message) {
-        List<Problem> problems = problems(GOOD.replaceFirst(java.util.regex.Pattern.quote(good), bad));
+        List<Problem> problems = problems(GOOD.replaceFirst(java.util.regex.Pattern.quote(good), bad.replace('#', '\n')));
         String found = problems.get(0).toString();
         assertEquals(message, found.replaceFirst("^build.yaml, line \\d+(, column \\d+)?, ", ""));
         assertTrue(problems.get(0).line() > 0);

@@ -120,6 +120,27 @@ class HeronSheetTest {
                         .toList());
     }
 
+    /** 100 lb/h over 684 kg/m3: 100 * 0.45359237 / 3600 / 684 m3/s (exact pound, 1959). */
+    @Test
+    void an_injector_rated_by_mass_is_taken_at_its_test_density() throws Exception {
+        String text = Files.readString(HERON).replace("flow: {value: 1050 cc/min +/- 2 %", "flow: {value: 100 lb/h");
+        assertEquals(
+                100 * 0.45359237 / 3600 / 684,
+                Build.read(text, HERON.getParent()).injection().injector().staticFlow(),
+                1e-15);
+    }
+
+    @Test
+    void a_heater_may_be_switched_by_pressure() throws Exception {
+        String text = Files.readString(HERON).replace("  heater-off-temperature: 32 degC", "  heater-off-pressure: 900 psig");
+        double pressure = 900 * 6894.757293168 + build.air("event").pressure();
+        assertEquals(
+                pressure,
+                org.shotledger.fluid.NitrousOxide.saturationPressure(
+                        Build.read(text, HERON.getParent()).bottle().heaterOff()),
+                1e-6 * pressure);
+    }
+
     private static List<String> lines() {
         try {
             return Files.readAllLines(HERON);

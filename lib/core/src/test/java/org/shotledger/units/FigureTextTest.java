@@ -71,6 +71,16 @@ class FigureTextTest {
                 "1.85 bar gauge | GAUGE_PRESSURE | 185000",
                 "875 hPa        | ABSOLUTE_PRESSURE | 87500",
                 "3.0 bar        | PRESSURE_DIFFERENCE | 300000",
+                "950 psig       | GAUGE_PRESSURE | 6550019.4240",
+                "14.7 psia      | ABSOLUTE_PRESSURE | 101352.9322",
+                "1.5 barg       | GAUGE_PRESSURE | 150000",
+                "0.98 bara      | ABSOLUTE_PRESSURE | 98000",
+                "100 %          | FRACTION | 1",
+                "104 %          | RATIO | 1.04",
+                "drill #80      | BORE   | 0.0003429",
+                "drill Z        | BORE   | 0.0104902",
+                "20 C difference | TEMPERATURE_DIFFERENCE | 20",
+                "20 K           | TEMPERATURE_DIFFERENCE | 20",
                 "900 N·m        | TORQUE  | 900",
                 "70 A h         | CHARGE  | 252000",
                 "0.70 m²        | AREA    | 0.70",
@@ -132,12 +142,33 @@ class FigureTextTest {
                 "72|FRACTION|\"72\" is not a fraction from 0 to 1; write it so, or with a percent sign as \"72 %\".",
                 "-300 degC|TEMPERATURE|\"-300 degC\" lies below absolute zero; write a value above it.",
                 "drill 99|BORE|There is no drill \"99\"; number drills go from 1 to 80, letters from A to Z.",
+                "1050 cc/min at 3 bar|VOLUME_FLOW|\"1050 cc/min at 3 bar\" says under which condition it holds; write \"1050 cc/min\" and the condition as a value of its own beside it, for an injector \"test-pressure\".",
+                "100 lb/h|VOLUME_FLOW|\"100 lb/h\" is a mass flow; a volume flow is wanted, in cc/s, cc/min, cc/h, L/s, L/min, L/h, mL/s, mL/min, mL/h, cm3/s, cm3/min, cm3/h, m3/s, m3/min, m3/h, in3/s, in3/min, in3/h, ft3/s, ft3/min, ft3/h, US gal/s, US gal/min, US gal/h, imp gal/s, imp gal/min, imp gal/h.",
+                "20 lb|GAUGE_PRESSURE|\"20 lb\" is a mass; a pressure is wanted, in bar gauge, mbar gauge, Pa gauge, hPa gauge, kPa gauge, MPa gauge, psi gauge, atm gauge, inHg gauge, mmHg gauge, inH2O gauge, kgf/cm2 gauge.",
+                "20 psi gauge|ABSOLUTE_PRESSURE|\"20 psi gauge\" is of another kind; an absolute pressure is wanted, written like \"20 psi abs\" (convert the number if it was meant otherwise).",
+                "5 mm gauge|LENGTH|\"5 mm gauge\" is of another kind; a length without \"gauge\" is wanted, written like \"5 mm\" (convert the number if it was meant otherwise).",
+                "6 gal/min|VOLUME_FLOW|\"6 gal/min\" does not say which \"gal/min\"; write \"6 US gal/min\" or \"6 imp gal/min\".",
+                "6 gpm|VOLUME_FLOW|\"6 gpm\" does not say which \"gpm\"; write \"6 US gal/min\" or \"6 imp gal/min\".",
+                "6 lb/gal|DENSITY|\"6 lb/gal\" does not say which \"lb/gal\"; write \"6 lb/US gal\".",
+                "3 fl oz|VOLUME|\"3 fl oz\" does not say which \"fl oz\"; write \"3 US fl oz\" or \"3 imp fl oz\".",
+                "40 mil|BORE|\"40 mil\" does not say which \"mil\"; write \"40 thou\" or \"40 mm\".",
+                "1e308 MPa abs|ABSOLUTE_PRESSURE|\"1e308 MPa abs\" is too large a number; write one the machine can hold.",
+                "35 degF|FRACTION|\"35 degF\" is a temperature; a pure number is wanted, without a unit or in %.",
                 "5 mm +/- -1|LENGTH|\"5 mm +/- -1\" has a negative band after +/-; write it without a sign.",
             })
     void what_cannot_be_read_is_refused_in_one_sentence(String text, QuantityKind kind, String message) {
         assertEquals(
                 message,
                 assertThrows(UnitException.class, () -> FigureText.read(text, kind))
+                        .getMessage());
+    }
+
+    @Test
+    void a_figure_is_no_essay() {
+        String text = "1 " + "m".repeat(300);
+        assertEquals(
+                "\"" + text.substring(0, 57) + "...\" is longer than 200 characters; write a number and a unit.",
+                assertThrows(UnitException.class, () -> FigureText.read(text, QuantityKind.LENGTH))
                         .getMessage());
     }
 
