@@ -67,7 +67,8 @@ class BadSheetTest {
                 "invented: yes|invented: maybe|invented: \"maybe\" is not a choice for \"invented\"; allowed are no, yes, false, true.",
             })
     void a_wrong_value_is_named_with_what_is_allowed(String good, String bad, String message) {
-        List<Problem> problems = problems(GOOD.replaceFirst(java.util.regex.Pattern.quote(good), bad.replace('#', '\n')));
+        List<Problem> problems =
+                problems(GOOD.replaceFirst(java.util.regex.Pattern.quote(good), bad.replace('#', '\n')));
         String found = problems.get(0).toString();
         assertEquals(message, found.replaceFirst("^build.yaml, line \\d+(, column \\d+)?, ", ""));
         assertTrue(problems.get(0).line() > 0);

@@ -1,6 +1,7 @@
 package org.shotledger.build;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -11,10 +12,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
+import org.shotledger.sheet.SheetException;
 import org.shotledger.units.DrillSizes;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -74,6 +77,67 @@ class CatalogueTest {
             assertEquals(fuels.get(i).octane().orElseThrow().research(), Double.parseDouble(cells[6]), 1e-9);
         }
         assertEquals(DrillSizes.all().size() + 1, rows("drills.csv").size());
+    }
+
+    @Test
+    void every_file_is_read_with_its_units_and_its_origin() throws IOException {
+        try (Stream<Path> files = Files.list(FOLDER)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".csv")).toList()) {
+                Catalogue catalogue = Catalogue.read(file);
+                assertTrue(catalogue.origin().matches(".*(Origin:|invented).*"), file.toString());
+                assertEquals(
+                        rows(file.getFileName().toString()).size() - 1,
+                        catalogue.parts().size());
+                for (Catalogue.Part part : catalogue.parts()) {
+                    assertTrue(part.figures().values().stream().allMatch(a -> a.si() >= 0), part.toString());
+                }
+            }
+        }
+    }
+
+    /** SAE J517 100R14, size 6: 7.9 mm (from memory); drill 52 is 0.0635 in (ANSI B94.11M). */
+    @Test
+    void a_part_is_found_by_its_name_and_its_figures_by_their_headings() {
+        Catalogue hoses = Catalogue.read(FOLDER.resolve("hoses.csv"));
+        assertEquals(7.9e-3, hoses.part("6").figure("hose bore").si(), 1e-12);
+        assertEquals(
+                0.375 * 0.0254, hoses.part("6").figure("tube outer diameter").si(), 1e-12);
+        Catalogue drills = Catalogue.read(FOLDER.resolve("drills.csv"));
+        assertEquals(0.0635 * 0.0254, drills.part("52").figure("diameter").si(), 1e-12);
+        DrillSizes.all()
+                .forEach((name, d) ->
+                        assertEquals(d, drills.part(name).figure("diameter").si(), 1e-12));
+        Catalogue.Part large =
+                Catalogue.read(FOLDER.resolve("solenoids.csv")).parts().get(2);
+        assertEquals("large", large.words().get("class"));
+        assertEquals(0.016, large.figure("opening delay").si(), 1e-12);
+    }
+
+    @Test
+    void what_is_not_there_is_said(@TempDir Path folder) throws IOException {
+        Catalogue hoses = Catalogue.read(FOLDER.resolve("hoses.csv"));
+        assertEquals(
+                "There is no \"99\" in hoses.csv; it has 3, 4, 5, 6, 8, 10, 12, 16.",
+                assertThrows(IllegalArgumentException.class, () -> hoses.part("99"))
+                        .getMessage());
+        assertEquals(
+                "The part 4 has no figure \"bore\"; it has tube outer diameter, hose bore.",
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> hoses.part("4").figure("bore"))
+                        .getMessage());
+        Path bad = Files.writeString(folder.resolve("x.csv"), "size,bore [mn],mass [kg]\n1,2\n1,2,many\n");
+        assertEquals(
+                List.of(
+                        "x.csv: The file does not say where its figures come from; write it in comment lines above the"
+                                + " heading.",
+                        "x.csv, line 1, column 2, bore: There is no unit \"mn\"; mend it.",
+                        "x.csv, line 2: The row has 2 cells where the heading has 3; mend it.",
+                        "x.csv, line 3, column 3, mass: \"many kg\" does not begin with a number; write a number and a unit,"
+                                + " such as \"84.5 mm\"."),
+                assertThrows(SheetException.class, () -> Catalogue.read(bad)).problems().stream()
+                        .map(Object::toString)
+                        .toList());
     }
 
     private static List<String> rows(String file) throws IOException {

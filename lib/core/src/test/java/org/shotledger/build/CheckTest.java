@@ -64,7 +64,10 @@ class CheckTest {
     @Test
     void where_nothing_can_be_written_nothing_is_left(@TempDir Path folder) throws IOException {
         Path file = Files.writeString(folder.resolve("file"), "x");
-        assertThrows(java.io.UncheckedIOException.class, () -> Starter.write(file.resolve("job")));
+        assertEquals(
+                "The folder " + file.resolve("job") + " cannot be written; nothing was left there.",
+                assertThrows(java.io.UncheckedIOException.class, () -> Starter.write(file.resolve("job")))
+                        .getMessage());
         try (Stream<Path> files = Files.list(folder)) {
             assertEquals(List.of(file), files.toList());
         }

@@ -1,6 +1,7 @@
 package org.shotledger.build;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -80,6 +81,19 @@ class HeronSheetTest {
     }
 
     @Test
+    void a_table_that_vanished_since_the_sheet_was_read_stops_the_saving(@TempDir Path folder) throws Exception {
+        build.save(folder.resolve("a/build.yaml"));
+        Build copy = Build.load(folder.resolve("a"));
+        Path jets = folder.resolve("a/jets.csv");
+        Files.delete(jets);
+        assertEquals(
+                "The table " + jets + " cannot be read any more; nothing was written.",
+                assertThrows(java.io.UncheckedIOException.class, () -> copy.save(folder.resolve("b/build.yaml")))
+                        .getMessage());
+        assertTrue(Files.notExists(folder.resolve("b")));
+    }
+
+    @Test
     void one_value_is_changed_and_the_rest_stays() {
         Build changed =
                 build.with("wet-kit.fuel.regulator.boost-reference", "0").with("engine.bore", "3.3268 in");
@@ -132,7 +146,8 @@ class HeronSheetTest {
 
     @Test
     void a_heater_may_be_switched_by_pressure() throws Exception {
-        String text = Files.readString(HERON).replace("  heater-off-temperature: 32 degC", "  heater-off-pressure: 900 psig");
+        String text =
+                Files.readString(HERON).replace("  heater-off-temperature: 32 degC", "  heater-off-pressure: 900 psig");
         double pressure = 900 * 6894.757293168 + build.air("event").pressure();
         assertEquals(
                 pressure,

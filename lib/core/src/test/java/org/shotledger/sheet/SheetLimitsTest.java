@@ -24,8 +24,7 @@ import org.shotledger.units.QuantityKind;
 /** What a sheet or table may not be: too long, too deep, no text, no file. Each message once. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class SheetLimitsTest {
-    private static final List<CsvColumn> BORE =
-            List.of(CsvColumn.required("bore", QuantityKind.BORE, 1e-4, 0.01));
+    private static final List<CsvColumn> BORE = List.of(CsvColumn.required("bore", QuantityKind.BORE, 1e-4, 0.01));
 
     /** A text made while it is read. */
     private static final class Endless extends Reader {
@@ -85,8 +84,8 @@ class SheetLimitsTest {
     void a_table_of_more_than_two_million_rows_is_to_be_split() {
         assertEquals(
                 "t, line 2000001: The table has more than 2000000 rows; split it.",
-                message(() -> CsvTable.read(
-                        new Endless(2_000_010, n -> n == 0 ? "bore [thou]\n" : "20\n"), "t", BORE)));
+                message(() ->
+                        CsvTable.read(new Endless(2_000_010, n -> n == 0 ? "bore [thou]\n" : "20\n"), "t", BORE)));
     }
 
     @ParameterizedTest
@@ -113,7 +112,8 @@ class SheetLimitsTest {
 
     @Test
     void a_heading_in_another_script_is_quoted_and_long_ones_are_cut() {
-        String text = message(() -> CsvTable.read(new StringReader("bore [thou]," + "x".repeat(300) + "\n1,2\n"), "t", BORE));
+        String text =
+                message(() -> CsvTable.read(new StringReader("bore [thou]," + "x".repeat(300) + "\n1,2\n"), "t", BORE));
         assertTrue(text.contains("\"" + "x".repeat(57) + "...\" is not known here; known are bore."), text);
     }
 
@@ -147,7 +147,8 @@ class SheetLimitsTest {
     @Test
     void what_is_no_file_or_may_not_be_read_is_said(@TempDir Path folder) throws IOException {
         assertEquals(
-                "f: This is not a file; name a file.", message(() -> SheetText.read(Files.createDirectory(folder.resolve("d")), "f")));
+                "f: This is not a file; name a file.",
+                message(() -> SheetText.read(Files.createDirectory(folder.resolve("d")), "f")));
         assertEquals(
                 "t: There is no such file; check the name and the folder.",
                 message(() -> CsvRows.open(folder.resolve("none.csv"), "t")));
