@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.shotledger.sheet.CsvRows;
 import org.shotledger.sheet.CsvRows.Heading;
@@ -134,10 +135,9 @@ public record Catalogue(String file, String origin, List<Part> parts) {
             return new Column(heading, null, null);
         }
         for (QuantityKind kind : QuantityKind.values()) {
-            try {
-                return new Column(heading, kind, FigureText.unit(heading.unit(), kind));
-            } catch (UnitException e) {
-                continue; // another kind may have this unit
+            Optional<UnitName> unit = unit(heading.unit(), kind);
+            if (unit.isPresent()) {
+                return new Column(heading, kind, unit.get());
             }
         }
         problems.add(new Problem(
@@ -148,6 +148,14 @@ public record Catalogue(String file, String origin, List<Part> parts) {
                 heading.unit(),
                 "There is no unit " + Excerpt.quoted(heading.unit()) + "; mend it."));
         return new Column(heading, null, null);
+    }
+
+    private static Optional<UnitName> unit(String written, QuantityKind kind) {
+        try {
+            return Optional.of(FigureText.unit(written, kind));
+        } catch (UnitException e) {
+            return Optional.empty();
+        }
     }
 
     private static Part part(Row row, List<Column> columns, String file, Problems problems) {

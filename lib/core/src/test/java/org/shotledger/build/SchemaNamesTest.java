@@ -116,7 +116,7 @@ class SchemaNamesTest {
             collect(path + ".*", any, found);
             return;
         }
-        at.path("properties").fields().forEachRemaining(e -> {
+        at.path("properties").properties().forEach(e -> {
             if (!OWN.contains(e.getKey())) {
                 found.computeIfAbsent(path, p -> new TreeSet<>()).add(e.getKey());
                 collect(path.isEmpty() ? e.getKey() : path + "." + e.getKey(), e.getValue(), found);

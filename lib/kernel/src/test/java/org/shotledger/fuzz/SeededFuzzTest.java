@@ -29,6 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SeededFuzzTest {
     private static final long INPUTS = Long.getLong("fuzz.inputs", 3_000);
     private static final long SEED = Long.getLong("fuzz.seed", 20_261_125);
+    private static final long REPORTED = 500_000;
     private static final long SECOND = 1_000_000_000;
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
@@ -49,11 +50,11 @@ class SeededFuzzTest {
 
     static Stream<Target> targets() {
         return Stream.of(
-                new Target("figures", 0.35, Seeds.figures(), ReaderTargets::figures),
+                new Target("figures", 0.40, Seeds.figures(), ReaderTargets::figures),
                 new Target("yaml", 0.20, Seeds.yaml(), ReaderTargets::yaml),
                 new Target("tables", 0.20, Seeds.tables(), ReaderTargets::tables),
-                new Target("notebooks", 0.20, Seeds.notebooks(), ReaderTargets::notebooks),
-                new Target("sheets", 0.05, Seeds.sheets(), ReaderTargets::sheets));
+                new Target("notebooks", 0.18, Seeds.notebooks(), ReaderTargets::notebooks),
+                new Target("sheets", 0.02, Seeds.sheets(), ReaderTargets::sheets));
     }
 
     @ParameterizedTest
@@ -76,7 +77,14 @@ class SeededFuzzTest {
             if (took > SECOND) {
                 fail("input " + i + " takes " + took / 1e9 + " s, kept as " + keep(target, input));
             }
+            if ((i + 1) % REPORTED == 0 && i + 1 < inputs) {
+                report(target, i + 1, begun, slowest);
+            }
         }
+        report(target, inputs, begun, slowest);
+    }
+
+    private static void report(Target target, long inputs, long begun, long slowest) {
         double seconds = (THREADS.getCurrentThreadCpuTime() - begun) / 1e9;
         System.out.printf(
                 Locale.ROOT,
