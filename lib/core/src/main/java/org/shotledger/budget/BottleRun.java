@@ -21,8 +21,13 @@ final class BottleRun {
     BottleRun(Evaluator evaluator, Evaluation peak) {
         this.evaluator = evaluator;
         this.peak = peak;
+        this.draw = draw(evaluator, peak);
+    }
+
+    /** What the chosen jets take at the power peak. */
+    static Draw draw(Evaluator evaluator, Evaluation peak) {
         Build build = evaluator.build();
-        this.draw = Draw.tabulated(
+        return Draw.tabulated(
                 build.wetKit()
                         .nitrous()
                         .path(

@@ -109,13 +109,13 @@ final class WiringSections {
         parts.put("bottle-heater", () -> bottle.heaterPower() / injection.voltage());
         DoubleSupplier part = s.choice("part", parts);
         if (injection == null || kit == null || bottle == null) {
-            return Double.NaN; // their own sections have said why
+            return 1; // their own sections have said why there is no build
         }
         try {
             return part.getAsDouble();
         } catch (IllegalArgumentException e) {
             s.report("part", e.getMessage());
-            return Double.NaN;
+            return 1;
         }
     }
 

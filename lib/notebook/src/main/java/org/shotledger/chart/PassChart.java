@@ -5,9 +5,10 @@ import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
 /**
- * Bottle pressure and power over one pass.
+ * Bottle pressure and power over a pass, or while a bottle empties without a pause.
  *
- * @param time time since the launch, s, increasing
+ * @param title what is shown, for example {@code "The bottle and the power over a pass"}
+ * @param time time since the nitrous oxide was opened, s, increasing
  * @param bottlePressure pressure in the bottle, Pa absolute
  * @param power power at the wheels, W
  * @param leastPressure bottle pressure below which the jets no longer hold the mixture, Pa absolute; not-a-number when
@@ -16,7 +17,7 @@ import org.shotledger.units.UnitSystem;
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
 public record PassChart(
-        double[] time, double[] bottlePressure, double[] power, double leastPressure, double liquidEnds) {
+        String title, double[] time, double[] bottlePressure, double[] power, double leastPressure, double liquidEnds) {
 
     /**
      * Draws the pressure on the left axis and the power on the right one.
@@ -34,9 +35,9 @@ public record PassChart(
                         : "; liquid lasts to the end.");
         Plot plot = Plot.of(
                 "pass-trace",
-                "The bottle and the power over a pass",
+                title,
                 alt,
-                new Axis("Time since the launch", QuantityKind.TIME, system),
+                new Axis("Time since opening", QuantityKind.TIME, system),
                 new Axis("Bottle pressure", pressure, system));
         plot.rightAxis(new Axis("Power at the wheels", QuantityKind.POWER, system));
         plot.line("bottle pressure (left)", time, bottlePressure);

@@ -8,6 +8,7 @@ import org.shotledger.document.CustomerDocument;
 import org.shotledger.table.Listing;
 import org.shotledger.table.Shown;
 import org.shotledger.view.BudgetDocument;
+import org.shotledger.view.Issue;
 import org.shotledger.view.Tables;
 import org.shotledger.view.VerdictLine;
 import org.shotledger.view.Viewing;
@@ -34,14 +35,21 @@ public final class Session {
             "org.shotledger.chart.Plot",
             "org.shotledger.chart.Axis",
             "org.shotledger.units.*",
+            "org.shotledger.view.BottleViews",
+            "org.shotledger.view.Changes",
             "org.shotledger.view.Charts",
             "org.shotledger.view.DeliveryCharts",
             "org.shotledger.view.DeliveryTables",
+            "org.shotledger.view.EngineCharts",
+            "org.shotledger.view.FlowCharts",
+            "org.shotledger.view.Issue",
             "org.shotledger.view.PlanTables",
             "org.shotledger.view.RiskCharts",
             "org.shotledger.view.RiskTables",
             "org.shotledger.view.Tables",
+            "org.shotledger.view.WiringTables",
             "org.shotledger.wetkit.*",
+            "org.shotledger.wiring.*",
             "static org.shotledger.session.Session.*",
             "static org.shotledger.units.Quantities.*",
             "java.util.*");
@@ -123,5 +131,16 @@ public final class Session {
      */
     public static CustomerDocument document(Budget budget) {
         return BudgetDocument.of(budget);
+    }
+
+    /**
+     * An issue of the customer document of a budget.
+     *
+     * @param budget the budget
+     * @param issue for whom, which revision, in which units, and what came before
+     * @return the document
+     */
+    public static CustomerDocument document(Budget budget, Issue issue) {
+        return BudgetDocument.of(budget, issue);
     }
 }

@@ -1,10 +1,16 @@
 package org.shotledger.table;
 
 /** Sets unit names as print has them. */
-final class Units {
+public final class Units {
     private Units() {}
 
-    static String printed(String text) {
+    /**
+     * Sets the unit names in a text.
+     *
+     * @param text for example {@code "32.0 degC"}
+     * @return for example {@code "32.0 \u00b0C"}
+     */
+    public static String printed(String text) {
         return text.replace("degC", "\u00b0C")
                 .replace("degF", "\u00b0F")
                 .replace("kg/m3", "kg/m\u00b3")

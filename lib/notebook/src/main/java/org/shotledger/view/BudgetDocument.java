@@ -2,14 +2,15 @@ package org.shotledger.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.shotledger.budget.BottleDay;
 import org.shotledger.budget.Budget;
 import org.shotledger.budget.JetChoice;
 import org.shotledger.budget.Limit;
 import org.shotledger.budget.Verdict;
 import org.shotledger.budget.Wish;
-import org.shotledger.chart.ChartPicture;
 import org.shotledger.document.CustomerDocument;
 import org.shotledger.document.DocumentContent;
+import org.shotledger.document.Revision;
 import org.shotledger.document.Section;
 import org.shotledger.table.Shown;
 import org.shotledger.units.QuantityKind;
@@ -20,40 +21,57 @@ public final class BudgetDocument {
     private BudgetDocument() {}
 
     /**
-     * The document of a budget.
+     * The document of a budget, with charts in US units and without a revision.
      *
      * @param budget the budget
      * @return the document
      */
     public static CustomerDocument of(Budget budget) {
-        return CustomerDocument.of(content(budget).build());
+        return CustomerDocument.of(content(budget, UnitSystem.US).build());
+    }
+
+    /**
+     * An issue of the document of a budget.
+     *
+     * @param budget the budget
+     * @param issue for whom, which revision, in which units, and what came before
+     * @return the document
+     */
+    public static CustomerDocument of(Budget budget, Issue issue) {
+        DocumentContent.Builder builder = content(budget, issue.charts()).between(issue.customer(), issue.author());
+        List<String> told = new ArrayList<>(issue.reasons());
+        issue.previous().ifPresent(before -> {
+            told.addAll(Changes.sentences(before, budget));
+            builder.rows(Section.REVISIONS, Changes.plan(before, budget));
+            builder.rows(Section.REVISIONS, Changes.sheet(before, budget));
+        });
+        builder.revision(new Revision(issue.number(), issue.date(), told));
+        issue.history().forEach(builder::revision);
+        return CustomerDocument.of(builder.build());
     }
 
     /**
      * The content of that document, for those who want to add to it.
      *
      * @param budget the budget
+     * @param charts units of the charts; tables show both systems
      * @return a builder that already holds every section the budget can fill
      */
-    public static DocumentContent.Builder content(Budget budget) {
+    public static DocumentContent.Builder content(Budget budget, UnitSystem charts) {
         DocumentContent.Builder builder = DocumentContent.titled(
                 "A power budget for " + budget.build().name(), budget.limits().verdict(), summary(budget));
         if (budget.build().invented()) {
             builder.notice("Invented data for a demonstration; not a real car or part.");
         }
+        BottleDay day = BottleDay.of(budget);
         builder.say(Section.WISH, wish(budget.wish()));
-        recommendation(builder, budget);
-        UnitSystem system = UnitSystem.US;
-        builder.picture(Section.SPLIT, Charts.of(budget.split(), system));
-        builder.rows(Section.SPLIT, Tables.of(budget.split()).in(Shown.US));
-        builder.rows(Section.SPLIT, Tables.of(budget.split()).in(Shown.SI));
-        builder.rows(Section.JETS, Tables.of(budget.jets()));
-        builder.picture(Section.MARGINS, Charts.of(budget.limits(), system));
-        builder.rows(Section.MARGINS, Tables.of(budget.limits()));
+        recommendation(builder, budget, charts);
+        split(builder, budget, charts);
+        jets(builder, budget, charts);
+        margins(builder, budget, charts);
         builder.points(Section.RISKS, risks(budget));
-        builder.rows(Section.BOTTLE, Tables.of(budget.bottle()));
-        ChartPicture emptying = Charts.of(budget.bottle(), system);
-        builder.picture(Section.BOTTLE, emptying);
+        bottle(builder, budget, day, charts);
+        WiringSection.write(builder, budget, day);
         builder.reasoning(budget.ledger(), Tables.of(budget.ledger()));
         builder.points(Section.CAUTIONS, Budget.CAUTIONS);
         return builder.signedBy("engine builder", "customer");
@@ -61,13 +79,13 @@ public final class BudgetDocument {
 
     private static String summary(Budget budget) {
         JetChoice.Option chosen = budget.jets().chosen();
-        return both(QuantityKind.POWER, budget.peak().wheelPower()) + " at the wheels at "
+        return Both.of(QuantityKind.POWER, budget.peak().wheelPower()) + " at the wheels at "
                 + QuantityKind.ROTATION.text(budget.peak().rpm(), UnitSystem.US) + " from "
-                + both(QuantityKind.GAUGE_PRESSURE, budget.peak().gaugePressure()) + " of boost and "
+                + Both.of(QuantityKind.GAUGE_PRESSURE, budget.peak().gaugePressure()) + " of boost and "
                 + budget.jets().nozzles() + (budget.jets().nozzles() == 1 ? " nozzle" : " nozzles")
                 + " with a nitrous jet of "
-                + both(QuantityKind.BORE, chosen.pair().nitrousBore()) + " and a fuel jet of "
-                + both(QuantityKind.BORE, chosen.pair().fuelBore())
+                + Both.of(QuantityKind.BORE, chosen.pair().nitrousBore()) + " and a fuel jet of "
+                + Both.of(QuantityKind.BORE, chosen.pair().fuelBore())
                 + budget.limits()
                         .first()
                         .map(first -> "; the first limit is " + first.name() + " with "
@@ -76,21 +94,61 @@ public final class BudgetDocument {
     }
 
     private static String wish(Wish wish) {
-        return both(QuantityKind.POWER, wish.wheelPower()) + " at the wheels between "
+        return Both.of(QuantityKind.POWER, wish.wheelPower()) + " at the wheels between "
                 + QuantityKind.ROTATION.number(wish.rpmLow(), UnitSystem.US) + " and "
                 + QuantityKind.ROTATION.text(wish.rpmHigh(), UnitSystem.US) + " under the conditions named '"
                 + wish.conditions() + "'; " + wish.passes() + " passes from one bottle, "
                 + QuantityKind.TIME.text(wish.passSeconds(), UnitSystem.US) + " under nitrous oxide in each.";
     }
 
-    private static void recommendation(DocumentContent.Builder builder, Budget budget) {
+    private static void recommendation(DocumentContent.Builder builder, Budget budget, UnitSystem charts) {
         var alone = budget.boostAlone().best();
         builder.say(
                 Section.RECOMMENDATION,
-                "Boost alone stops at " + both(QuantityKind.POWER, alone.wheelPower()) + " at "
+                "Boost alone stops at " + Both.of(QuantityKind.POWER, alone.wheelPower()) + " at "
                         + QuantityKind.ROTATION.text(alone.rpm(), UnitSystem.US) + "; no more is allowed by: "
                         + alone.stoppedBy() + ". The rest of the wish needs nitrous oxide.");
+        if (budget.bottle().passes() < budget.wish().passes()) {
+            builder.say(
+                    Section.RECOMMENDATION,
+                    "One bottle gives " + budget.bottle().passes() + " of the "
+                            + budget.wish().passes()
+                            + " passes asked: take a second bottle, or ask for less power or shorter passes.");
+        }
         builder.rows(Section.RECOMMENDATION, Tables.candidates(budget.candidates()));
+        builder.picture(
+                Section.RECOMMENDATION,
+                Charts.of(budget.candidates(), budget.peak().gaugePressure(), charts));
+    }
+
+    private static void split(DocumentContent.Builder builder, Budget budget, UnitSystem charts) {
+        builder.picture(Section.SPLIT, Charts.of(budget.split(), charts));
+        builder.rows(Section.SPLIT, Tables.of(budget.split()).in(Shown.US));
+        builder.rows(Section.SPLIT, Tables.of(budget.split()).in(Shown.SI));
+    }
+
+    private static void jets(DocumentContent.Builder builder, Budget budget, UnitSystem charts) {
+        builder.rows(Section.JETS, SettingsTable.of(budget));
+        builder.rows(Section.JETS, Tables.of(budget.jets()));
+        builder.picture(Section.JETS, FlowCharts.overBottlePressure(budget, charts));
+        builder.say(
+                Section.JETS,
+                "The band around the nitrous oxide is the bracket of the flow models; the hatched one is a fuel jet half a thou"
+                        + " (0.013 mm) off its size, common practice, no source.");
+    }
+
+    private static void margins(DocumentContent.Builder builder, Budget budget, UnitSystem charts) {
+        builder.picture(Section.MARGINS, Charts.of(budget.limits(), charts));
+        builder.rows(Section.MARGINS, Tables.of(budget.limits()));
+        builder.picture(Section.MARGINS, EngineCharts.cylinder(budget, charts));
+    }
+
+    private static void bottle(DocumentContent.Builder builder, Budget budget, BottleDay day, UnitSystem charts) {
+        builder.rows(Section.BOTTLE, Tables.of(budget.bottle()));
+        builder.rows(Section.BOTTLE, BottleViews.filling(budget, day));
+        builder.points(Section.BOTTLE, BottleViews.warnings(budget));
+        builder.rows(Section.BOTTLE, BottleViews.passes(day));
+        builder.picture(Section.BOTTLE, BottleViews.pass(budget, charts));
     }
 
     /** What each tight or broken limit would do; the limits know it. */
@@ -102,11 +160,5 @@ public final class BudgetDocument {
             }
         }
         return risks;
-    }
-
-    private static String both(QuantityKind kind, double value) {
-        String us = kind.text(value, UnitSystem.US);
-        String si = kind.text(value, UnitSystem.SI);
-        return us.equals(si) ? us : us + " (" + si + ")";
     }
 }

@@ -65,6 +65,7 @@ public final class Charts {
     public static ChartPicture of(BottlePlan bottle, UnitSystem system) {
         var moments = bottle.history();
         return new PassChart(
+                        "One bottle emptied without a pause",
                         column(moments, BottlePlan.Moment::time),
                         column(moments, BottlePlan.Moment::pressure),
                         column(moments, BottlePlan.Moment::wheelPower),

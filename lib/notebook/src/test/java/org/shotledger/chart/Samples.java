@@ -82,7 +82,7 @@ public final class Samples {
         double[] t = steps(0, 19, 96);
         double[] p = map(t, x -> x < 4 ? 62e5 : 62e5 - 0.62e5 * (x - 4));
         double[] power = map(t, x -> HP * (x < 4 ? 300 + 60 * x : 760 - 20 * Math.abs(Math.sin(1.1 * x))));
-        return new PassChart(t, p, power, 52e5, 18.2);
+        return new PassChart("The bottle and the power over a pass", t, p, power, 52e5, 18.2);
     }
 
     static CompressorMapChart compressor() {

@@ -3,13 +3,11 @@ package org.shotledger.view;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.shotledger.budget.Budget;
 import org.shotledger.build.Build;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.document.CustomerDocument;
 import org.shotledger.document.Paper;
-import org.shotledger.document.Revision;
 import org.shotledger.units.UnitSystem;
 
 /** Writes the document and the pictures of the invented demonstration build, to be looked at and shown. */
@@ -25,9 +23,7 @@ public final class HeronPages {
     public static void main(String[] arguments) throws IOException {
         Budget budget = Budget.plan(Build.load(Path.of(arguments[0])));
         Path out = Path.of(arguments[1]);
-        CustomerDocument document = CustomerDocument.of(BudgetDocument.content(budget)
-                .revision(new Revision("A", "first issue", List.of("First issue.")))
-                .build());
+        CustomerDocument document = BudgetDocument.of(budget, Issue.first("A", "2026-06-20"));
         document.write(out, "heron", Paper.A4);
         picture(out, Charts.of(budget.split(), UnitSystem.US));
         picture(out, Charts.of(budget.limits(), UnitSystem.US));

@@ -1,0 +1,174 @@
+package org.shotledger.view;
+
+import java.util.Locale;
+import org.shotledger.table.Cell;
+import org.shotledger.table.Listing;
+import org.shotledger.units.QuantityKind;
+import org.shotledger.wiring.Balance;
+import org.shotledger.wiring.Cable;
+import org.shotledger.wiring.Channels;
+import org.shotledger.wiring.Load;
+import org.shotledger.wiring.Sensor;
+import org.shotledger.wiring.Wiring;
+
+/** The wiring as tables. */
+public final class WiringTables {
+    private static final double FOOT = 0.3048;
+
+    private WiringTables() {}
+
+    /**
+     * Wire and fuse of every load.
+     *
+     * @param wiring the wiring
+     * @return one row a load
+     */
+    public static Listing cables(Wiring wiring) {
+        Listing.Builder rows = Listing.titled("Fuse and wire of every load")
+                .words("Load")
+                .figures("Current", QuantityKind.CURRENT)
+                .figures("At switching on", QuantityKind.CURRENT)
+                .figures("Fuse", QuantityKind.CURRENT)
+                .words("Wire")
+                .figures("It may carry", QuantityKind.CURRENT)
+                .words("Cable, one way")
+                .figures("Lost there and back", QuantityKind.VOLTAGE)
+                .words("A thinner wire fails by");
+        for (Cable cable : wiring.cables()) {
+            Load load = cable.load();
+            rows.row(
+                    load.name(),
+                    load.current(),
+                    load.surge(),
+                    cable.fuse().rating(),
+                    cable.wire().words(),
+                    cable.allowed(),
+                    String.format(Locale.ROOT, "%.1f ft (%.1f m)", load.length() / FOOT, load.length()),
+                    cable.drop(),
+                    cable.decidedBy());
+        }
+        return rows.build();
+    }
+
+    /**
+     * What switches each load that the plan switches.
+     *
+     * @param wiring the wiring
+     * @return one row a load that is not always on
+     */
+    public static Listing switching(Wiring wiring) {
+        Listing.Builder rows = Listing.titled("How each load is switched, and what its coil needs")
+                .words("Load")
+                .words("On")
+                .words("How");
+        for (Load load : wiring.loads()) {
+            if (load.phase() != Load.Phase.ALWAYS) {
+                rows.row(load.name(), load.phase().words(), load.switching(wiring.outputCurrent()));
+            }
+        }
+        return rows.build();
+    }
+
+    /**
+     * Who feeds the loads in each phase.
+     *
+     * @param wiring the wiring
+     * @param passSeconds time of a pass, s
+     * @param waitSeconds time between two passes, s
+     * @return one row a phase
+     */
+    public static Listing balances(Wiring wiring, double passSeconds, double waitSeconds) {
+        Listing.Builder rows = Listing.titled("Alternator and battery, engine running")
+                .words("Phase")
+                .figures("Time", QuantityKind.TIME)
+                .figures("Loads take", QuantityKind.CURRENT)
+                .figures("Alternator gives at most", QuantityKind.CURRENT)
+                .figures("From the battery", QuantityKind.CURRENT)
+                .figures("Of its charge", QuantityKind.FRACTION);
+        for (Balance balance : wiring.balances(passSeconds, waitSeconds)) {
+            rows.row(
+                    balance.phase() == Load.Phase.ALWAYS
+                            ? "plain driving"
+                            : balance.phase().words(),
+                    balance.duration(),
+                    balance.current(),
+                    balance.alternator(),
+                    balance.shortfall(),
+                    balance.batteryShare());
+        }
+        return rows.build();
+    }
+
+    /**
+     * Which signal has which channel.
+     *
+     * @param channels the channels
+     * @return one row a signal, the most urgent first
+     */
+    public static Listing channels(Channels channels) {
+        Listing.Builder rows = Listing.titled("Signals on the free channels: " + channels.inputs() + " inputs, "
+                        + channels.outputs() + " outputs of which " + channels.pulsing() + " can pulse")
+                .words("Signal")
+                .words("Wants")
+                .words("Need")
+                .words("Result")
+                .words("Otherwise");
+        for (Channels.Place place : channels.places()) {
+            rows.row(
+                    place.signal().name(),
+                    place.signal().way().words(),
+                    place.signal().need().words(),
+                    place.fate().words(),
+                    place.signal().instead().words());
+        }
+        return rows.build();
+    }
+
+    /**
+     * The table of a sensor to type into a controller.
+     *
+     * @param sensor the sensor
+     * @param points number of points, 2 or more
+     * @return one row a point
+     */
+    public static Listing table(Sensor sensor, int points) {
+        Listing.Builder rows = Listing.titled("To type in: " + sensor.name())
+                .figures(sensor.kind() == QuantityKind.TEMPERATURE ? "Temperature" : "Pressure", sensor.kind())
+                .words("Output");
+        for (Sensor.Point point : sensor.table(points)) {
+            rows.row(point.value(), volts(point.output()));
+        }
+        return rows.build();
+    }
+
+    /**
+     * Two points at which each sensor is checked in the car.
+     *
+     * @param wiring the wiring
+     * @return two rows a sensor
+     */
+    public static Listing checks(Wiring wiring) {
+        Listing.Builder rows = Listing.titled("Two points to check each sensor at")
+                .words("Sensor")
+                .words("Check")
+                .mixed("Value")
+                .words("Must read");
+        for (Sensor sensor : wiring.sensors()) {
+            for (Sensor.Check check : sensor.checks()) {
+                rows.row(
+                        sensor.name(),
+                        check.how(),
+                        new Cell.Figure(check.value(), sensor.kind()),
+                        volts(check.output()));
+            }
+        }
+        return rows.build();
+    }
+
+    /** A thermocouple gives millivolts, where two places of a volt say nothing. */
+    private static String volts(double output) {
+        return Math.abs(output) < 0.1
+                ? String.format(Locale.ROOT, "%.3f mV", 1000 * output)
+                : String.format(Locale.ROOT, "%.3f V", output);
+    }
+}
