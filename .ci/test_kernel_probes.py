@@ -5,6 +5,7 @@ import hmac
 import json
 import os
 import signal
+import socket
 import subprocess
 import sys
 import time
@@ -226,6 +227,22 @@ class Probe(unittest.TestCase):
         self.assertEqual(reply["matches"], ["hypot("])
         self.assertEqual((reply["cursor_start"], reply["cursor_end"]), (cursor - 3, cursor))
 
+    # help for the person who writes
+
+    def explained(self, code):
+        return self.reply(self.kc.inspect(code, len(code)))["data"]["text/plain"]
+
+    def test_inspect_shows_units_and_source(self):
+        self.assertIn("550 ft lbf/s", self.explained("hp"))
+        self.assertIn("Makes the budget of a wish.", self.explained("Budget.plan"))
+        self.assertIn("Helmholtz", self.explained("NitrousOxide"))
+
+    def test_completion_lists_the_jobs_words_first(self):
+        for code, first in (("Bu", "Build"), ("wh", "why("), ("Budget.pl", "plan(")):
+            with self.subTest(code):
+                matches = self.reply(self.kc.complete(code, len(code)))["matches"]
+                self.assertIn(matches[0], (first, "Budget"))
+
     # bad messages
 
     def send_raw(self, parts, key=None):
@@ -300,19 +317,37 @@ class Restarts(unittest.TestCase):
     """Many lives of one kernel; the number is small in CI and can be raised: SHOTLEDGER_RESTARTS=100."""
 
     def test_restarts_leave_nothing_behind(self):
+        lives = int(os.environ.get("SHOTLEDGER_RESTARTS", "5"))
         km = KernelManager(kernel_name="shotledger")
         km.start_kernel()
+        ports = km.ports
+        files = self.temporary_files()
         pids = []
-        for _ in range(int(os.environ.get("SHOTLEDGER_RESTARTS", "3"))):
+        start = time.time()
+        for _ in range(lives):
             kc = km.client()
             kc.start_channels()
             kc.wait_for_ready(timeout=WAIT)
+            kc.execute("var b = new byte[1_000_000];")
+            self.assertEqual(kc.get_shell_msg(timeout=WAIT)["content"]["status"], "ok")
             pids.append(km.provisioner.process.pid)
             kc.stop_channels()
             km.restart_kernel()
+        pids.append(km.provisioner.process.pid)
         km.shutdown_kernel(now=True)
+        print("%d restarts: %.1f s each" % (lives, (time.time() - start) / lives), file=sys.stderr)
         time.sleep(0.5)
         self.assertEqual([p for p in pids if os.path.exists("/proc/%d" % p)], [])
+        self.assertEqual(self.temporary_files() - files, set())
+        for port in ports:
+            with socket.socket() as free:
+                free.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+                free.bind(("127.0.0.1", port))
+
+    def temporary_files(self):
+        """What a JVM or a kernel could leave; the folder belongs to this check alone if TMPDIR is set."""
+        folder = os.environ.get("TMPDIR", "/tmp")
+        return {f for f in os.listdir(folder) if f.startswith(("shotledger", "hsperf", "jna", "index"))}
 
 
 if __name__ == "__main__":
