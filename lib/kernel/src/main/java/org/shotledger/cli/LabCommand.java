@@ -101,7 +101,10 @@ final class LabCommand implements Callable<Integer> {
         Map<String, String> environment = builder.environment();
         environment.merge(
                 "JUPYTER_PATH", registered.resolve("share/jupyter").toString(), (old, own) -> own + ":" + old);
-        return builder.start().waitFor() == 0 ? 0 : 1;
+        Process server = builder.start();
+        // whoever ends this command means Jupyter too
+        Runtime.getRuntime().addShutdownHook(new Thread(server::destroy, "end of Jupyter"));
+        return server.waitFor() == 0 ? 0 : 1;
     }
 
     private static boolean isRoot() {

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.Documentation;
@@ -14,6 +15,10 @@ import jdk.jshell.SourceCodeAnalysis.Suggestion;
 public final class Assistant {
 
     private static final int LIMIT = 200;
+
+    /** Packages in front of class names, which say nothing that the reader does not know. */
+    private static final Pattern PACKAGES = Pattern.compile("\\b(?:[a-z]\\w*\\.)+(?=[A-Z])");
+
     private static final Set<String> FROM_OBJECT =
             Set.of("equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "toString()", "wait(", "class");
 
@@ -101,10 +106,11 @@ public final class Assistant {
 
     private String text(Documentation documentation) {
         String signature = documentation.signature();
+        String shown = PACKAGES.matcher(signature).replaceAll("");
         return docs.of(signature)
                 .or(() -> Optional.ofNullable(documentation.javadoc()).map(String::strip))
-                .map(text -> signature + "\n\n" + text)
-                .orElse(signature);
+                .map(text -> shown + "\n\n" + text)
+                .orElse(shown);
     }
 
     /** Where the snippet with the cursor starts, so that what stands before it need not be understood. */

@@ -73,6 +73,12 @@ final class Call {
         }
     }
 
+    /** Ends this call before it has begun. */
+    void refuse() {
+        stopped = true;
+        done = true;
+    }
+
     void markStopped() {
         stopped = true;
     }

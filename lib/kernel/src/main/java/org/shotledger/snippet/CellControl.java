@@ -13,6 +13,7 @@ final class CellControl extends LocalExecutionControl {
 
     private final ValueCarrier carrier = new ValueCarrier();
     private volatile Call current;
+    private volatile boolean stopRequested;
 
     @Override
     public void load(ExecutionControl.ClassBytecodes[] classes)
@@ -38,6 +39,10 @@ final class CellControl extends LocalExecutionControl {
     protected String invoke(Method method) throws Exception {
         Call call = new Call(method);
         current = call;
+        if (stopRequested) {
+            call.refuse(); // asked to stop while the cell was still being compiled
+            return "";
+        }
         call.offer();
         try {
             super.invoke(RUN);
@@ -51,6 +56,19 @@ final class CellControl extends LocalExecutionControl {
         }
         // the value itself is asked for with lastCall(): its text is made later, guarded, and only if it is shown
         return "";
+    }
+
+    /** From now on, until the next call of {@link #allow}, nothing is started. */
+    void requestStop() {
+        stopRequested = true;
+    }
+
+    void allow() {
+        stopRequested = false;
+    }
+
+    boolean isStopRequested() {
+        return stopRequested;
     }
 
     /** The newest call, or null if nothing ran since {@link #forgetCall}. */

@@ -11,26 +11,25 @@ final class Interrupter {
     private static final int BURST = 100;
 
     private final CellControl control;
-    private volatile boolean requested;
 
     Interrupter(CellControl control) {
         this.control = control;
     }
 
     void reset() {
-        requested = false;
+        control.allow();
     }
 
     boolean isRequested() {
-        return requested;
+        return control.isStopRequested();
     }
 
     /** Returns when the cell has stopped, or after the sentence that it is still running. */
     void interrupt(Consumer<String> say) throws InterruptedException {
-        requested = true;
+        control.requestStop();
         Call call = control.lastCall();
         if (call == null) {
-            return;
+            return; // nothing runs yet, and nothing will be started
         }
         call.interrupt();
         if (awaitEnd(call, ASK_MILLIS) || force(call)) {

@@ -62,7 +62,7 @@ class AssistantTest {
     @Test
     void aVariableIsExplainedByItsType() {
         String text = explained("state");
-        assertTrue(text.startsWith("state:org.shotledger.fluid.FluidState"), text);
+        assertTrue(text.startsWith("state:FluidState"), text);
         assertTrue(text.contains("pressure"), text);
     }
 

@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -207,5 +208,31 @@ class JavaSessionTest {
         String message = assertThrows(IllegalArgumentException.class, () -> new JavaSession(options))
                 .getMessage();
         assertTrue(message.contains("no.such.place"), message);
+    }
+
+    @Test
+    void aRequestToStopThatComesWhileTheCellIsCompiledIsNotLost() throws InterruptedException {
+        Thread evaluator = Thread.currentThread();
+        Thread asker = new Thread(() -> {
+            while (!isCompiling(evaluator.getStackTrace())) {
+                Thread.onSpinWait();
+            }
+            try {
+                session.interrupt(sentence -> {});
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        });
+        asker.start();
+        CellResult result = session.evaluate("while (true) {}", "In [1]");
+        asker.join();
+        assertEquals("Interrupted", result.error().name());
+        assertEquals(3, session.evaluate("1 + 2", "In [2]").value());
+    }
+
+    private static boolean isCompiling(StackTraceElement[] stack) {
+        return Stream.of(stack)
+                .anyMatch(frame -> frame.getClassName().equals("jdk.jshell.Eval")
+                        && frame.getMethodName().equals("compileAndLoad"));
     }
 }
