@@ -11,8 +11,8 @@ import org.shotledger.wetkit.Solenoid;
 
 /** Holds the wet kit and its bottle against what they can pass and bear, with the nitrous on. */
 final class KitLimits {
-    /** Pressure of a bottle 2 K below the critical temperature, above which there is no liquid, Pa. */
-    private static final double WARMEST_LIQUID = NitrousOxide.saturationPressure(NitrousOxide.CRITICAL_TEMPERATURE - 2);
+    /** Pressure of a bottle 1 K below the critical temperature, above which there is no liquid, Pa. */
+    private static final double WARMEST_LIQUID = NitrousOxide.saturationPressure(NitrousOxide.CRITICAL_TEMPERATURE - 1);
     /** Share of the fuel cell that the pump can take out: common practice, no source. */
     private static final double USABLE_CELL = 0.9;
 
@@ -25,7 +25,7 @@ final class KitLimits {
         bottle(build, bottlePressure, to);
         to.add(LimitSheet.atMost(
                 "feed-loss",
-                "pressure that valve, hose, filter and solenoid take, of the bottle's",
+                "pressure lost before the nitrous jets",
                 QuantityKind.FRACTION,
                 1 - inletPressure / bottlePressure,
                 build.limits().feedLoss(),
@@ -115,14 +115,14 @@ final class KitLimits {
                 "too much nitrous oxide: lean"));
         to.add(LimitSheet.atMost(
                 "bottle-hot",
-                "bottle warmth, as its pressure below that of the critical point",
+                "bottle near its critical point",
                 QuantityKind.ABSOLUTE_PRESSURE,
                 bottle,
                 WARMEST_LIQUID,
                 "no liquid is left: pressure without flow, and no figure here holds"));
         to.add(LimitSheet.atMost(
                 "relief-disc",
-                "full bottle at its hottest against the relief disc",
+                "hottest full bottle against its relief disc",
                 QuantityKind.ABSOLUTE_PRESSURE,
                 build.bottle().hottestPressure(),
                 build.bottle().reliefPressure() * allowed.reliefShare(),
@@ -135,7 +135,7 @@ final class KitLimits {
         double red = build.engine().redLineRpm();
         to.add(LimitSheet.atMost(
                 "rpm-window",
-                "nitrous window, of the room from its low end to the red line",
+                "nitrous window under the red line",
                 QuantityKind.FRACTION,
                 (window.rpmHigh() - window.rpmLow()) / (red - window.rpmLow()),
                 1,

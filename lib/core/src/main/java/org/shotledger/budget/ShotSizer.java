@@ -45,6 +45,16 @@ public final class ShotSizer {
     }
 
     /**
+     * The same sizer for another mixture.
+     *
+     * @param wanted total lambda, ratio or lambda of the nitrous circuit
+     * @return the changed sizer
+     */
+    public ShotSizer with(MixtureGoal wanted) {
+        return new ShotSizer(budget, band, wanted);
+    }
+
+    /**
      * The strongest point with the nitrous off.
      *
      * @return the point of the band with the most wheel power

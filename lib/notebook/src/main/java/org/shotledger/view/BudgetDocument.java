@@ -70,6 +70,7 @@ public final class BudgetDocument {
         jets(builder, budget, charts);
         margins(builder, budget, charts);
         builder.points(Section.RISKS, risks(budget));
+        StepUpSection.write(builder, budget);
         bottle(builder, budget, day, charts);
         WiringSection.write(builder, budget, day);
         builder.reasoning(budget.ledger(), Tables.of(budget.ledger()));

@@ -1,0 +1,22 @@
+package org.shotledger.view;
+
+import org.shotledger.budget.Budget;
+import org.shotledger.document.DocumentContent;
+import org.shotledger.document.Section;
+import org.shotledger.stepup.Shot;
+import org.shotledger.stepup.StepUp;
+
+/** Writes the step-up plan into the customer document: the ladder, the spark, the figures to go on or to stop, the checks. */
+final class StepUpSection {
+    private StepUpSection() {}
+
+    static void write(DocumentContent.Builder builder, Budget budget) {
+        StepUp plan = StepUp.of(budget);
+        builder.rows(Section.STEP_UP, PlanTables.of(plan));
+        builder.rows(Section.STEP_UP, PlanTables.sparks(plan));
+        for (Shot shot : plan.shots()) {
+            builder.rows(Section.STEP_UP, PlanTables.of(shot));
+        }
+        builder.points(Section.STEP_UP, StepUp.CHECKS);
+    }
+}
