@@ -204,4 +204,13 @@ public record Build(
     public Optional<Origin> origin(String path) {
         return Optional.ofNullable(origins.get(path));
     }
+
+    /** The build in one line, and a line for each notice. */
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder(name).append(invented ? ", an invented build: " : ": ");
+        text.append(origins.size()).append(" values from ").append(source.file());
+        notices().forEach(notice -> text.append("\n").append(notice));
+        return text.toString();
+    }
 }

@@ -5,6 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.shotledger.units.Excerpt;
+import org.shotledger.units.QuantityKind;
 
 /**
  * One value in which two builds differ, or the reason of a value.
@@ -12,7 +14,8 @@ import java.util.Set;
  * @param path its place in the sheet
  * @param before the value as written in the first; empty when it does not stand there
  * @param after the value as written in the second; empty when it does not stand there
- * @param change relative change of the figure; NaN for words and for figures without a counterpart
+ * @param change relative change of the figure; NaN for words, for figures without a counterpart, and for temperatures and
+ *     gauge pressures, whose zero is a convention
  * @param reasonBefore how the first value is known and why, for example {@code "measured: bore gauge"}
  * @param reasonAfter how the second value is known and why; equal to the other when that did not change
  */
@@ -20,6 +23,10 @@ public record Difference(
         String path, String before, String after, double change, String reasonBefore, String reasonAfter) {
     /** Figures closer than this are the same figure in two units. */
     private static final double SAME = 1e-9;
+
+    private static final Set<QuantityKind> CONVENTIONAL = Set.of(QuantityKind.TEMPERATURE, QuantityKind.GAUGE_PRESSURE);
+    /** A table's comments may be long; a line need not. */
+    private static final int LONGEST_REASON = 100;
 
     static List<Difference> between(Build first, Build second) {
         Set<String> paths = new LinkedHashSet<>(first.origins().keySet());
@@ -69,7 +76,7 @@ public record Difference(
 
     /** The same figure, band included, or the same words. */
     private static boolean same(Origin a, Origin b) {
-        if (Double.isNaN(a.value()) || Double.isNaN(b.value())) {
+        if (a.kind() == null || a.kind() != b.kind()) {
             return a.text().equals(b.text());
         }
         boolean bands =
@@ -93,7 +100,9 @@ public record Difference(
     }
 
     private static double change(Origin a, Origin b) {
-        return a == null || b == null ? Double.NaN : (b.value() - a.value()) / Math.abs(a.value());
+        return a == null || b == null || a.kind() != b.kind() || (a.kind() != null && CONVENTIONAL.contains(a.kind()))
+                ? Double.NaN
+                : (b.value() - a.value()) / Math.abs(a.value());
     }
 
     @Override
@@ -107,9 +116,13 @@ public record Difference(
             line.append(String.format(Locale.ROOT, " (%+.1f %%)", 100 * change));
         }
         if (!reasonBefore.equals(reasonAfter)) {
-            line.append("; reason: ").append(said(reasonBefore)).append(" -> ").append(said(reasonAfter));
+            line.append("; reason: ").append(shown(reasonBefore)).append(" -> ").append(shown(reasonAfter));
         }
         return line.toString();
+    }
+
+    private static String shown(String reason) {
+        return Excerpt.of(said(reason), LONGEST_REASON);
     }
 
     private static String said(String value) {

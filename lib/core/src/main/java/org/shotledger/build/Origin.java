@@ -1,12 +1,14 @@
 package org.shotledger.build;
 
 import org.shotledger.sheet.Found;
+import org.shotledger.units.QuantityKind;
 
 /**
  * Where one figure of the sheet comes from.
  *
  * @param path place in the sheet, for example {@code "engine.bore"}
  * @param text the figure as written, for example {@code "84.5 mm"}
+ * @param kind what it measures; null for a word, a name or a table
  * @param value its SI value; NaN for a word, a name or a table
  * @param uncertainty standard uncertainty, SI; NaN when none is stated
  * @param from the builder's reason, may be empty
@@ -18,6 +20,7 @@ import org.shotledger.sheet.Found;
 public record Origin(
         String path,
         String text,
+        QuantityKind kind,
         double value,
         double uncertainty,
         String from,
@@ -31,6 +34,7 @@ public record Origin(
         return new Origin(
                 found.path(),
                 found.text(),
+                found.kind(),
                 found.value(),
                 found.uncertainty(),
                 found.from(),

@@ -1,8 +1,11 @@
 package org.shotledger.units;
 
+import java.util.regex.Pattern;
+
 /** What someone wrote, short and harmless enough to stand in a sentence. */
 public final class Excerpt {
     private static final int LONGEST = 60;
+    private static final Pattern HARMFUL = Pattern.compile("[\\p{Cntrl}\u0085\u2028\u2029]");
 
     private Excerpt() {}
 
@@ -25,7 +28,7 @@ public final class Excerpt {
      */
     public static String of(String text, int longest) {
         String shown = text.length() > longest ? text.substring(0, longest - 3) + "..." : text;
-        return shown.replaceAll("[\\p{Cntrl}\u0085\u2028\u2029]", "?");
+        return HARMFUL.matcher(shown).replaceAll("?");
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Finds the unit a writer named, for the kind of quantity that is wanted. */
@@ -18,6 +19,11 @@ final class UnitReader {
             "fl oz", List.of("US fl oz", "imp fl oz"),
             "lb/gal", List.of("lb/US gal"),
             "mil", List.of("thou", "mm"));
+
+    private static final Pattern GAUGE = Pattern.compile("\\b(psi|bar)g\\b");
+    private static final Pattern ABSOLUTE = Pattern.compile("\\b(psi|bar)a\\b");
+    private static final Pattern OVER = Pattern.compile("\\s*/\\s*");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private UnitReader() {}
 
@@ -44,7 +50,7 @@ final class UnitReader {
     }
 
     static String normal(String unit) {
-        return unit.strip()
+        String plain = unit.strip()
                 .replace('·', ' ')
                 .replace('*', ' ')
                 .replace("²", "2")
@@ -52,11 +58,11 @@ final class UnitReader {
                 .replace("^", "")
                 .replace("℃", "degC")
                 .replace("℉", "degF")
-                .replace("°", "deg")
-                .replaceAll("\\b(psi|bar)g\\b", "$1 gauge")
-                .replaceAll("\\b(psi|bar)a\\b", "$1 abs")
-                .replaceAll("\\s*/\\s*", "/")
-                .replaceAll("\\s+", " ");
+                .replace("°", "deg");
+        String gauge = GAUGE.matcher(plain).replaceAll("$1 gauge");
+        String abs = ABSOLUTE.matcher(gauge).replaceAll("$1 abs");
+        String over = OVER.matcher(abs).replaceAll("/");
+        return SPACES.matcher(over).replaceAll(" ");
     }
 
     private static String reference(String unit) {

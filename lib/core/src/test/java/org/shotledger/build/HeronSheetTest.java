@@ -115,6 +115,15 @@ class HeronSheetTest {
     }
 
     @Test
+    void a_temperature_has_no_relative_change() {
+        assertEquals(
+                List.of("bottle.start-temperature: 32 degC -> 27 degC"),
+                build.differences(build.with("bottle.start-temperature", "27 degC")).stream()
+                        .map(Difference::toString)
+                        .toList());
+    }
+
+    @Test
     void a_changed_band_reason_or_table_is_a_difference_too() throws Exception {
         String text = Files.readString(HERON)
                 .replace("84.5 mm +/- 0.02 mm, from: bore gauge", "84.5 mm +/- 0.05 mm, from: bore gauge")

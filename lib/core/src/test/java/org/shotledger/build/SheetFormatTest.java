@@ -88,6 +88,14 @@ class SheetFormatTest {
     }
 
     @Test
+    void whoever_shows_an_old_build_sees_what_changed() {
+        List<String> lines = build.toString().lines().toList();
+        assertEquals(5, lines.size());
+        assertTrue(lines.get(0).matches("Heron, an invented build: \\d+ values from build.yaml"), lines.get(0));
+        assertEquals(build.notices().get(3).toString(), lines.get(4));
+    }
+
+    @Test
     void a_sheet_of_the_current_format_is_left_alone() {
         assertFalse(OLD.equals(build.source().text()));
         assertEquals(List.of(), Build.load(HeronSheetTest.HERON).notices());

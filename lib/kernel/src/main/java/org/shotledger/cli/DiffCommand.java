@@ -46,7 +46,9 @@ final class DiffCommand implements Callable<Integer> {
 
     private Build load(Path file) {
         try {
-            return Build.load(Folders.fromCommandLine(file));
+            Build build = Build.load(Folders.fromCommandLine(file));
+            build.notices().forEach(notice -> spec.commandLine().getErr().println("note: " + notice));
+            return build;
         } catch (SheetException e) {
             PrintWriter err = spec.commandLine().getErr();
             err.println(file + " cannot be compared:");
