@@ -20,6 +20,7 @@ import org.shotledger.budget.Budget;
  * @param fuelPressures set pressures of the nitrous fuel, Pa gauge, ascending
  * @param boostShift plenum pressure above the planned one, Pa
  * @param outcomes one list a fuel pressure, in it one outcome a bottle pressure
+ * @param planned outcome of the plan itself
  * @param planBottlePressure bottle pressure of the plan, Pa absolute
  * @param planFuelPressure fuel pressure of the plan, Pa gauge
  * @param band how far the inputs are expected to stray
@@ -30,6 +31,7 @@ public record DriftMap(
         List<Double> fuelPressures,
         double boostShift,
         List<List<Outcome>> outcomes,
+        Outcome planned,
         double planBottlePressure,
         double planFuelPressure,
         DriftBand band,
@@ -96,6 +98,7 @@ public record DriftMap(
                 fuelPressures,
                 boostShift,
                 rows,
+                drift.planned(),
                 drift.bottlePressure(),
                 drift.fuelPressure(),
                 drift.band(),
@@ -125,6 +128,17 @@ public record DriftMap(
             values.add(low + (high - low) * i / (points - 1));
         }
         return values;
+    }
+
+    /**
+     * The end-gas integral of an outcome against that of the plan, a relative measure: above one the end gas is nearer to
+     * knock than planned.
+     *
+     * @param outcome an outcome of this map
+     * @return ratio of the highest integrals; NaN without an answer
+     */
+    public double knockAgainstPlan(Outcome outcome) {
+        return outcome.knockIntegral() / planned.knockIntegral();
     }
 
     /**

@@ -14,7 +14,7 @@ import org.shotledger.units.Require;
  * open: a gate is no excursion. The boost table stays as planned.
  *
  * @param size half-widths, in steps of 0.02, at most 8; 0 when the plan itself just holds, negative when it breaks a limit
- * @param stoppedBy the limit that breaks one step further, or why the models end there
+ * @param stoppedBy the limit that breaks one step further, or why the models end there; empty when none does up to 8
  */
 public record Excursion(double size, String stoppedBy) {
     private static final double STEP = 0.02;
@@ -93,6 +93,9 @@ public record Excursion(double size, String stoppedBy) {
             String stopped = worst(0);
             if (!stopped.isEmpty()) {
                 return new Excursion(-STEP, stopped);
+            }
+            if (worst(MOST * STEP).isEmpty()) {
+                return new Excursion(MOST * STEP, "");
             }
             int inside = 0;
             int outside = 1;

@@ -11,12 +11,14 @@ import org.shotledger.risk.Catch.Answer;
  * Where faults are tried: the sound plan, the channels that watch it, and how fast things go.
  *
  * @param plan the sound situation
+ * @param planned its outcome
  * @param line engine speeds and planned boost
  * @param channels the sensors
  * @param cutOff how fast the nitrous ceases
  * @param endurance how long the engine bears a broken limit
  */
-public record FaultBench(Situation plan, BoostLine line, List<Channel> channels, CutOff cutOff, Endurance endurance) {
+public record FaultBench(
+        Situation plan, Outcome planned, BoostLine line, List<Channel> channels, CutOff cutOff, Endurance endurance) {
     private static final double CLOSE = 1 / 256.0;
 
     /** Copies the list. */
@@ -36,7 +38,7 @@ public record FaultBench(Situation plan, BoostLine line, List<Channel> channels,
         Situation plan = Situation.of(budget);
         BoostLine line = BoostLine.of(budget);
         Outcome planned = Trial.run(plan, line);
-        return new FaultBench(plan, line, Channel.of(window, plan, planned), CutOff.of(budget), endurance);
+        return new FaultBench(plan, planned, line, Channel.of(window, plan, planned), CutOff.of(budget), endurance);
     }
 
     /**
@@ -46,7 +48,7 @@ public record FaultBench(Situation plan, BoostLine line, List<Channel> channels,
      * @return the bench
      */
     public FaultBench with(List<Channel> others) {
-        return new FaultBench(plan, line, others, cutOff, endurance);
+        return new FaultBench(plan, planned, line, others, cutOff, endurance);
     }
 
     /**
@@ -60,7 +62,8 @@ public record FaultBench(Situation plan, BoostLine line, List<Channel> channels,
         Outcome outcome = at(fault, severity);
         Optional<Limit> broken =
                 endurance.harmful(outcome).or(() -> outcome.first().filter(l -> l.verdict() == Verdict.BROKEN));
-        return new FaultEffect(fault, severity, outcome, broken, caught(fault, severity, outcome));
+        double knock = outcome.knockIntegral() / planned.knockIntegral();
+        return new FaultEffect(fault, severity, outcome, knock, broken, caught(fault, severity, outcome));
     }
 
     private Catch caught(Fault fault, double severity, Outcome outcome) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import org.shotledger.boost.OutsideMapException;
 import org.shotledger.budget.Demand;
 import org.shotledger.budget.Evaluation;
@@ -54,6 +55,9 @@ final class Trial {
         Trial trial = new Trial(situation, feed, highest);
         List<Cylinders> all = new ArrayList<>();
         String refusal = "";
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("The work was interrupted; nothing of it is kept.");
+        }
         for (BoostLine.Stop stop : line.stops()) {
             try {
                 all.add(trial.at(stop.rpm(), stop.plenumPressure() + situation.boostShift()));

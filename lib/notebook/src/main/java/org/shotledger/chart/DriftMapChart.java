@@ -6,13 +6,12 @@ import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
 /**
- * How the mixture drifts when the bottle and the fuel pressure are not what they should be, and where that is safe.
+ * How the mixture, or another result, drifts when the bottle and the fuel pressure are not what they should be, and where that is safe.
  *
  * @param bottlePressure bottle pressures, Pa absolute, increasing
  * @param fuelPressure pressures of the nitrous fuel, Pa gauge, increasing
- * @param lambda air-fuel equivalence ratio, {@code lambda[j][i]} at fuel pressure j and bottle pressure i
+ * @param field what is drawn as lines
  * @param safe where every limit is kept, indexed in the same way
- * @param levels lambda values to draw a line for
  * @param setBottlePressure the bottle pressure of the plan, Pa absolute
  * @param setFuelPressure the fuel pressure of the plan, Pa gauge
  * @param bandBottlePressure half-width of the expected band of bottle pressure, Pa; 0 to draw none
@@ -23,9 +22,8 @@ import org.shotledger.units.UnitSystem;
 public record DriftMapChart(
         double[] bottlePressure,
         double[] fuelPressure,
-        double[][] lambda,
+        Field field,
         boolean[][] safe,
-        double[] levels,
         double setBottlePressure,
         double setFuelPressure,
         double bandBottlePressure,
@@ -33,10 +31,21 @@ public record DriftMapChart(
         List<Bound> bounds) {
 
     /**
+     * A result over the map.
+     *
+     * @param title of the chart
+     * @param symbol written before each level, for example {@code "\u03bb "}
+     * @param kind what it measures
+     * @param values {@code values[j][i]} at fuel pressure j and bottle pressure i, SI
+     * @param levels values to draw a line for, SI
+     */
+    public record Field(String title, String symbol, QuantityKind kind, double[][] values, double[] levels) {}
+
+    /**
      * A limit over the map.
      *
      * @param name the limit in words, written on its line
-     * @param margin room left to it, indexed like lambda, positive where it is kept; not-a-number where it is not to be drawn
+     * @param margin room left to it, indexed like the field, positive where it is kept; not-a-number where it is not to be drawn
      */
     public record Bound(String name, double[][] margin) {}
 
@@ -54,8 +63,7 @@ public record DriftMapChart(
     public ChartPicture picture(UnitSystem system) {
         Axis x = new Axis("Bottle pressure", QuantityKind.ABSOLUTE_PRESSURE, system);
         Axis y = new Axis("Pressure of the nitrous fuel", QuantityKind.GAUGE_PRESSURE, system);
-        Plot plot = Plot.of(
-                        "drift-map", "Mixture when pressures drift, and where every limit is kept", alt(system), x, y)
+        Plot plot = Plot.of("drift-map", field.title, alt(system), x, y)
                 .height(480)
                 .reach(bottlePressure[0], fuelPressure[0])
                 .reach(bottlePressure[bottlePressure.length - 1], fuelPressure[fuelPressure.length - 1])
@@ -63,10 +71,10 @@ public record DriftMapChart(
         plot.key("every limit kept", Look.THIRD, false);
         plot.key("a limit is broken", Look.SECOND, true);
         plot.regions(runs(true), Look.THIRD, false).regions(runs(false), Look.SECOND, true);
-        for (double level : levels) {
+        for (double level : field.levels) {
             plot.mark(new ContourMark(
-                    "\u03bb " + QuantityKind.RATIO.number(level, system).replaceFirst("0$", ""),
-                    Contour.at(x.shown(bottlePressure), y.shown(fuelPressure), lambda, level),
+                    field.symbol + words(level, system),
+                    Contour.at(x.shown(bottlePressure), y.shown(fuelPressure), field.values, level),
                     false));
         }
         for (Bound bound : bounds) {
@@ -84,6 +92,12 @@ public record DriftMapChart(
                 Plot.Style.POINTS,
                 false);
         return plot.strongLabel("the plan", setBottlePressure, setFuelPressure).picture();
+    }
+
+    private String words(double level, UnitSystem system) {
+        return field.kind == QuantityKind.RATIO
+                ? field.kind.number(level, system).replaceFirst("0$", "")
+                : field.kind.text(level, system);
     }
 
     private List<Contour.Piece> frame(Axis x, Axis y) {

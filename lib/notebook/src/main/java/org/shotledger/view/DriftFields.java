@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.shotledger.budget.Limit;
 import org.shotledger.chart.DriftMapChart;
 import org.shotledger.risk.DriftMap;
@@ -16,17 +17,11 @@ import org.shotledger.risk.Outcome;
  *
  * @param bottlePressure Pa absolute
  * @param fuelPressure Pa gauge
- * @param lambda of the leanest speed, by fuel pressure, then bottle pressure
- * @param safe where every limit is kept
+ * @param safe where every limit is kept, by fuel pressure, then bottle pressure
  * @param bounds the limits beside the safe region; elsewhere another limit has ended it already
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
-record DriftFields(
-        double[] bottlePressure,
-        double[] fuelPressure,
-        double[][] lambda,
-        boolean[][] safe,
-        List<DriftMapChart.Bound> bounds) {
+record DriftFields(double[] bottlePressure, double[] fuelPressure, boolean[][] safe, List<DriftMapChart.Bound> bounds) {
     /** Steps drawn for each step of the map. */
     private static final int FINER = 5;
 
@@ -35,12 +30,10 @@ record DriftFields(
     static DriftFields of(DriftMap map) {
         int rows = map.fuelPressures().size();
         int columns = map.bottlePressures().size();
-        double[][] lambda = new double[rows][columns];
         Map<String, double[][]> margins = new LinkedHashMap<>();
         for (int j = 0; j < rows; j++) {
             for (int i = 0; i < columns; i++) {
                 Outcome outcome = map.outcomes().get(j).get(i);
-                lambda[j][i] = outcome.leanest();
                 for (Limit limit : outcome.limits().all()) {
                     field(margins, limit.name(), rows, columns)[j][i] = limit.relativeMargin();
                 }
@@ -52,7 +45,14 @@ record DriftFields(
         boolean[][] safe = safe(margins.values());
         List<DriftMapChart.Bound> bounds = new ArrayList<>();
         margins.forEach((name, margin) -> bounds.add(new DriftMapChart.Bound(name, besideSafe(margin, safe))));
-        return new DriftFields(finer(map.bottlePressures()), finer(map.fuelPressures()), finer(lambda), safe, bounds);
+        return new DriftFields(finer(map.bottlePressures()), finer(map.fuelPressures()), safe, bounds);
+    }
+
+    /** One result between the points of a map. */
+    static double[][] of(DriftMap map, ToDoubleFunction<Outcome> result) {
+        return finer(map.outcomes().stream()
+                .map(row -> row.stream().mapToDouble(result).toArray())
+                .toArray(double[][]::new));
     }
 
     private static double[][] field(Map<String, double[][]> margins, String name, int rows, int columns) {

@@ -3,6 +3,7 @@ package org.shotledger.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.shotledger.chart.Axis;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.DriftMapChart;
@@ -13,6 +14,7 @@ import org.shotledger.risk.DriftMap;
 import org.shotledger.risk.Faults;
 import org.shotledger.risk.Forgiving;
 import org.shotledger.risk.Gate;
+import org.shotledger.risk.Outcome;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -32,13 +34,87 @@ public final class RiskCharts {
      * @return the picture
      */
     public static ChartPicture of(DriftMap map, UnitSystem system) {
+        return drift(
+                map,
+                new DriftMapChart.Field(
+                        "Mixture when pressures drift, and where every limit is kept",
+                        "\u03bb ",
+                        QuantityKind.RATIO,
+                        DriftFields.of(map, Outcome::leanest),
+                        LEVELS),
+                system);
+    }
+
+    /**
+     * A drift map with lines of equal wheel power, the most over the speeds.
+     *
+     * @param map the map
+     * @param system the units
+     * @return the picture
+     */
+    public static ChartPicture power(DriftMap map, UnitSystem system) {
+        return drift(
+                map,
+                field(
+                        "Most power at the wheels when pressures drift",
+                        QuantityKind.POWER,
+                        map,
+                        Outcome::wheelPower,
+                        system),
+                system);
+    }
+
+    /**
+     * A drift map with lines of equal peak cylinder pressure, the highest over the speeds.
+     *
+     * @param map the map
+     * @param system the units
+     * @return the picture
+     */
+    public static ChartPicture peakPressure(DriftMap map, UnitSystem system) {
+        return drift(
+                map,
+                field(
+                        "Peak cylinder pressure when pressures drift",
+                        QuantityKind.ABSOLUTE_PRESSURE,
+                        map,
+                        Outcome::peakPressure,
+                        system),
+                system);
+    }
+
+    /** A field with about eight round levels in the units shown. */
+    private static DriftMapChart.Field field(
+            String title, QuantityKind kind, DriftMap map, ToDoubleFunction<Outcome> of, UnitSystem system) {
+        double[][] values = DriftFields.of(map, of);
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (double[] row : values) {
+            for (double value : row) {
+                low = Double.isNaN(value) ? low : Math.min(low, value);
+                high = Double.isNaN(value) ? high : Math.max(high, value);
+            }
+        }
+        double unit = kind.shown(1, system) - kind.shown(0, system);
+        double rough = (high - low) * unit / 8;
+        double decade = Math.pow(10, Math.floor(Math.log10(rough)));
+        double step = decade * (rough < 2 * decade ? 2 : rough < 5 * decade ? 5 : 10);
+        int first = (int) Math.ceil(kind.shown(low, system) / step);
+        int last = (int) Math.floor(kind.shown(high, system) / step);
+        double zero = kind.shown(0, system);
+        double[] levels = IntStream.rangeClosed(first, last)
+                .mapToDouble(k -> (k * step - zero) / unit)
+                .toArray();
+        return new DriftMapChart.Field(title, "", kind, values, levels);
+    }
+
+    private static ChartPicture drift(DriftMap map, DriftMapChart.Field field, UnitSystem system) {
         DriftFields fields = DriftFields.of(map);
         return new DriftMapChart(
                         fields.bottlePressure(),
                         fields.fuelPressure(),
-                        fields.lambda(),
+                        field,
                         fields.safe(),
-                        LEVELS,
                         map.planBottlePressure(),
                         map.planFuelPressure(),
                         map.band().bottlePressure(),

@@ -67,6 +67,7 @@ public final class RiskTables {
                 .figures("Most power", QuantityKind.POWER)
                 .figures("Peak pressure", QuantityKind.ABSOLUTE_PRESSURE)
                 .figures("Crank torque", QuantityKind.TORQUE)
+                .figures("Knock against plan", QuantityKind.RATIO)
                 .figures("Least margin", QuantityKind.FRACTION)
                 .words("First limit")
                 .words("Verdict");
@@ -81,6 +82,7 @@ public final class RiskTables {
                         o.wheelPower(),
                         o.peakPressure(),
                         o.crankTorque(),
+                        map.knockAgainstPlan(o),
                         finite(o.leastMargin()),
                         o.firstWords(),
                         o.verdict());
@@ -202,6 +204,7 @@ public final class RiskTables {
                 .figures("Leanest cylinder", QuantityKind.RATIO)
                 .figures("Most power", QuantityKind.POWER)
                 .figures("Peak pressure", QuantityKind.ABSOLUTE_PRESSURE)
+                .figures("Knock against plan", QuantityKind.RATIO)
                 .words("Verdict")
                 .words("Breaks")
                 .words("Seen by")
@@ -216,6 +219,7 @@ public final class RiskTables {
                     e.outcome().leanest(),
                     e.outcome().wheelPower(),
                     e.outcome().peakPressure(),
+                    e.knock(),
                     e.verdict(),
                     e.brokenWords(),
                     e.caught().channel(),

@@ -123,9 +123,13 @@ public final class Samples {
         return new DriftMapChart(
                 x,
                 y,
-                lambda,
+                new DriftMapChart.Field(
+                        "Mixture when pressures drift, and where every limit is kept",
+                        "\u03bb ",
+                        QuantityKind.RATIO,
+                        lambda,
+                        new double[] {0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95}),
                 safe,
-                new double[] {0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95},
                 62e5,
                 3.5e5,
                 3e5,
