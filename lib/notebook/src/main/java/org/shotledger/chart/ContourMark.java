@@ -59,7 +59,8 @@ final class ContourMark extends Mark {
         List<double[]> places = new ArrayList<>();
         for (double part : PARTS) {
             double[] at = at(part);
-            places.add(new double[] {at[0] - width / 2, at[1] + 4});
+            double left = Math.max(plot().getMinX() + 4, at[0] - width / 2);
+            places.add(new double[] {Math.min(left, plot().getMaxX() - width - 4), at[1] + 4});
         }
         return places;
     }

@@ -97,7 +97,7 @@ public record DriftMapChart(
     private String words(double level, UnitSystem system) {
         return field.kind == QuantityKind.RATIO
                 ? field.kind.number(level, system).replaceFirst("0$", "")
-                : field.kind.text(level, system);
+                : field.kind.text(level, system).replaceFirst("\\.0+(?= )", "");
     }
 
     private List<Contour.Piece> frame(Axis x, Axis y) {
