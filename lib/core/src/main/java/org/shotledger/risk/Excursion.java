@@ -2,7 +2,8 @@ package org.shotledger.risk;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.shotledger.build.BuilderLimits;
+import org.shotledger.budget.Limit;
+import org.shotledger.budget.Limits;
 import org.shotledger.units.Require;
 
 /**
@@ -10,8 +11,8 @@ import org.shotledger.units.Require;
  * same number of half-widths of its expected band in the worst direction, before a limit breaks.
  *
  * <p>The box is held at its eight corners and the middles of its six sides; mixture, pressure and flows run one way with each
- * input, so the worst lies there. The bottle is followed only inside the pressures between which the builder lets the nitrous
- * open: a gate is no excursion. The boost table stays as planned.
+ * input, so the worst lies there. The bottle is followed only inside the pressures between which the nitrous is opened at
+ * all, the builder's and that of the warmest liquid: a gate is no excursion. The boost table stays as planned.
  *
  * @param size half-widths, in steps of 0.02, at most 8; 0 when the plan itself just holds, negative when it breaks a limit
  * @param stoppedBy the limit that breaks one step further, or why the models end there; empty when none does up to 8
@@ -73,10 +74,11 @@ public record Excursion(double size, String stoppedBy) {
 
         Box(Drift drift, boolean withBoost) {
             this.drift = drift;
-            BuilderLimits gate = drift.plan().build().limits();
+            Limits gates = drift.planned().limits();
             double now = drift.bottlePressure();
-            low = Math.min(now, gate.bottlePressureLow() * (1 + ROUND_TRIP));
-            high = Math.max(now, gate.bottlePressureHigh() * (1 - ROUND_TRIP));
+            low = Math.min(now, bound(gates, "bottle-low", 0) * (1 + ROUND_TRIP));
+            double warmest = bound(gates, "bottle-hot", Double.POSITIVE_INFINITY);
+            high = Math.max(now, Math.min(warmest, bound(gates, "bottle-high", warmest)) * (1 - ROUND_TRIP));
             for (int bottle = -1; bottle <= 1; bottle++) {
                 for (int fuel = -1; fuel <= 1; fuel++) {
                     for (int boost = withBoost ? -1 : 0; boost <= (withBoost ? 1 : 0); boost++) {
@@ -87,6 +89,10 @@ public record Excursion(double size, String stoppedBy) {
                     }
                 }
             }
+        }
+
+        private static double bound(Limits gates, String key, double otherwise) {
+            return gates.find(key).map(Limit::bound).orElse(otherwise);
         }
 
         Excursion largest() {

@@ -25,6 +25,9 @@ record DriftFields(double[] bottlePressure, double[] fuelPressure, boolean[][] s
     /** Steps drawn for each step of the map. */
     private static final int FINER = 5;
 
+    /** Letters that still fit beside a line. */
+    private static final int LONG = 32;
+
     private static final String MODELS_END = "the compressor map ends";
 
     static DriftFields of(DriftMap map) {
@@ -44,8 +47,14 @@ record DriftFields(double[] bottlePressure, double[] fuelPressure, boolean[][] s
         margins.replaceAll((name, coarse) -> finer(coarse));
         boolean[][] safe = safe(margins.values());
         List<DriftMapChart.Bound> bounds = new ArrayList<>();
-        margins.forEach((name, margin) -> bounds.add(new DriftMapChart.Bound(name, besideSafe(margin, safe))));
+        margins.forEach((name, margin) -> bounds.add(new DriftMapChart.Bound(brief(name), besideSafe(margin, safe))));
         return new DriftFields(finer(map.bottlePressures()), finer(map.fuelPressures()), safe, bounds);
+    }
+
+    /** A long name up to its first comma; the table has the rest. */
+    private static String brief(String name) {
+        int comma = name.indexOf(',');
+        return name.length() > LONG && comma > 0 ? name.substring(0, comma) : name;
     }
 
     /** One result between the points of a map. */

@@ -32,7 +32,7 @@ class RiskViewTest {
     void aDriftMapShowsItsSafeRegionWithTheLimitsThatEndItNamed() {
         DriftMap map = DriftMap.of(budget);
         String html = html(map);
-        assertTrue(html.contains("every limit kept") && html.contains("bottle pressure, high side"), "chart");
+        assertTrue(html.contains("every limit kept") && html.contains("compressor flow, choke side</text>"), "chart");
         assertTrue(html.contains("Where the safe region ends"), "table");
     }
 
