@@ -70,7 +70,8 @@ public final class BudgetDocument {
         jets(builder, budget, charts);
         margins(builder, budget, charts);
         builder.points(Section.RISKS, risks(budget));
-        StepUpSection.write(builder, budget);
+        RiskSection.write(builder, budget, charts);
+        StepUpSection.write(builder, budget, charts);
         bottle(builder, budget, day, charts);
         WiringSection.write(builder, budget, day);
         builder.reasoning(budget.ledger(), Tables.of(budget.ledger()));

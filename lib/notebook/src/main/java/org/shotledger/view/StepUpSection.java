@@ -5,13 +5,15 @@ import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
 import org.shotledger.stepup.Shot;
 import org.shotledger.stepup.StepUp;
+import org.shotledger.units.UnitSystem;
 
 /** Writes the step-up plan into the customer document: the ladder, the spark, the figures to go on or to stop, the checks. */
 final class StepUpSection {
     private StepUpSection() {}
 
-    static void write(DocumentContent.Builder builder, Budget budget) {
+    static void write(DocumentContent.Builder builder, Budget budget, UnitSystem charts) {
         StepUp plan = StepUp.of(budget);
+        builder.picture(Section.STEP_UP, DeliveryCharts.of(plan, charts));
         builder.rows(Section.STEP_UP, PlanTables.of(plan));
         builder.rows(Section.STEP_UP, PlanTables.sparks(plan));
         for (Shot shot : plan.shots()) {

@@ -1,0 +1,30 @@
+package org.shotledger.view;
+
+import org.shotledger.budget.Budget;
+import org.shotledger.document.DocumentContent;
+import org.shotledger.document.Section;
+import org.shotledger.risk.DriftMap;
+import org.shotledger.risk.Faults;
+import org.shotledger.risk.Forgiving;
+import org.shotledger.units.UnitSystem;
+
+/** The section on what could go wrong, what catches it, and how far the inputs may stray. */
+final class RiskSection {
+    private RiskSection() {}
+
+    static void write(DocumentContent.Builder builder, Budget budget, UnitSystem charts) {
+        Faults faults = Faults.of(budget);
+        builder.say(
+                Section.RISKS,
+                "Each fault changes one thing of this build and evaluates it anew. How long an engine bears a broken limit is"
+                        + " common practice, no source: treat every such time as a guess.");
+        builder.picture(Section.RISKS, RiskCharts.of(faults, charts));
+        builder.rows(Section.RISKS, RiskTables.of(faults));
+        builder.rows(Section.RISKS, RiskTables.of(faults.leak()));
+        builder.rows(Section.RISKS, RiskTables.of(faults.window()));
+        DriftMap map = DriftMap.of(budget);
+        builder.picture(Section.RISKS, RiskCharts.of(map, charts));
+        builder.rows(Section.RISKS, RiskTables.of(map));
+        builder.rows(Section.RISKS, RiskTables.of(Forgiving.of(budget)));
+    }
+}
