@@ -1,5 +1,6 @@
 package org.shotledger.chart;
 
+import java.util.Comparator;
 import java.util.List;
 import org.shotledger.budget.Limit;
 import org.shotledger.budget.Side;
@@ -10,10 +11,13 @@ import org.shotledger.units.UnitSystem;
 /**
  * How far each limit is from biting, as a fraction of its bound.
  *
- * @param limits the limits, in the order in which they are to be read
+ * @param limits the limits, at least one
  */
 public record MarginChart(List<Limit> limits) {
     private static final double SHOWN_AT_MOST = 1.0;
+    /** More bars do not fit on a sheet of paper. */
+    private static final int MOST_ROWS = 16;
+
     private static final double SHOWN_AT_LEAST = -0.5;
 
     /**
@@ -30,23 +34,29 @@ public record MarginChart(List<Limit> limits) {
     }
 
     /**
-     * Draws one bar for each limit. Verdicts differ by word, by shape and by hatching, not by colour alone.
+     * Draws one bar for each limit, the closest first, and no more than a page holds. Verdicts differ by word, by shape and by hatching, not by colour alone.
      *
      * @param system the units shown
      * @return the picture
      */
     public ChartPicture picture(UnitSystem system) {
-        int rows = limits.size();
+        List<Limit> drawn = limits.stream()
+                .sorted(Comparator.comparingDouble(MarginChart::shown))
+                .limit(MOST_ROWS)
+                .toList();
+        int rows = drawn.size();
         Plot plot = Plot.of(
                         "margins",
-                        "Room left to each limit",
+                        rows == limits.size()
+                                ? "Room left to each limit"
+                                : "Room left to the " + rows + " closest of " + limits.size() + " limits",
                         alt(),
                         new Axis("Margin to the bound", QuantityKind.FRACTION, system),
                         new Axis("", QuantityKind.COUNT, system))
                 .rows(rows);
         plot.limitAt("", 0, Side.AT_LEAST);
         for (int i = 0; i < rows; i++) {
-            Limit limit = limits.get(i);
+            Limit limit = drawn.get(i);
             double margin = Math.min(Math.max(shown(limit), SHOWN_AT_LEAST), SHOWN_AT_MOST);
             plot.reach(1.08 * margin, Double.NaN);
             plot.mark(new BarMark(

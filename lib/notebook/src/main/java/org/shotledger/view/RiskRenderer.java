@@ -70,7 +70,8 @@ public final class RiskRenderer {
                     (faults, shown) -> View.of(
                             new Sentence(faults.summary()),
                             RiskCharts.of(faults, shown.first()),
-                            RiskTables.of(faults).in(shown),
+                            RiskTables.effects(faults).in(shown),
+                            RiskTables.catches(faults).in(shown),
                             new Sentence(faults.leak().summary())));
         }
     }

@@ -19,7 +19,8 @@ final class RiskSection {
                 "Each fault changes one thing of this build and evaluates it anew. How long an engine bears a broken limit is"
                         + " common practice, no source: treat every such time as a guess.");
         builder.picture(Section.RISKS, RiskCharts.of(faults, charts));
-        builder.rows(Section.RISKS, RiskTables.of(faults));
+        builder.rows(Section.RISKS, RiskTables.effects(faults));
+        builder.rows(Section.RISKS, RiskTables.catches(faults));
         builder.rows(Section.RISKS, RiskTables.of(faults.leak()));
         builder.rows(Section.RISKS, RiskTables.of(faults.window()));
         DriftMap map = DriftMap.of(budget);

@@ -133,20 +133,17 @@ public final class RiskTables {
                 .figures("Fuel pressure", QuantityKind.GAUGE_PRESSURE)
                 .figures("Lambda", QuantityKind.RATIO)
                 .figures("Most power", QuantityKind.POWER)
-                .figures("Against the wish", QuantityKind.POWER)
-                .figures("Bears, all three", QuantityKind.RATIO)
-                .words("Ended by")
-                .figures("Bears, boost held", QuantityKind.RATIO)
-                .words("Ended by ");
-        choice(rows, "the plan", forgiving.plan(), forgiving.wish());
-        choice(rows, "most forgiving that meets the wish", forgiving.meeting(), forgiving.wish());
+                .words("Bears, all three straying")
+                .words("Bears, boost held");
+        choice(rows, "the plan", forgiving.plan());
+        choice(rows, "most forgiving that meets the wish", forgiving.meeting());
         for (Forgiving.Choice c : forgiving.byNitrousJet()) {
-            choice(rows, "most forgiving with this nitrous jet", c, forgiving.wish());
+            choice(rows, "most forgiving with this nitrous jet", c);
         }
         return rows.build();
     }
 
-    private static void choice(Listing.Builder rows, String name, Forgiving.Choice c, double wish) {
+    private static void choice(Listing.Builder rows, String name, Forgiving.Choice c) {
         rows.row(
                 name,
                 c.jets().nitrousBore(),
@@ -154,11 +151,12 @@ public final class RiskTables {
                 c.fuelPressure(),
                 c.lambda(),
                 c.wheelPower(),
-                c.wheelPower() - wish,
-                c.excursion(),
-                c.stoppedBy(),
-                c.boostHeld(),
-                c.boostHeldStoppedBy());
+                bears(c.excursion(), c.stoppedBy()),
+                bears(c.boostHeld(), c.boostHeldStoppedBy()));
+    }
+
+    private static String bears(double excursion, String end) {
+        return String.format(Locale.ROOT, "%.2f, then %s", excursion, end);
     }
 
     /**
@@ -192,13 +190,13 @@ public final class RiskTables {
     }
 
     /**
-     * What each fault does and what catches it.
+     * What each fault does to mixture, power and cylinder.
      *
      * @param faults the faults
      * @return one row a fault
      */
-    public static Listing of(Faults faults) {
-        Listing.Builder rows = Listing.titled("Faults: what each does, and what catches it")
+    public static Listing effects(Faults faults) {
+        Listing.Builder rows = Listing.titled("Faults: what each does")
                 .words("Fault")
                 .figures("Lambda", QuantityKind.RATIO)
                 .figures("Leanest cylinder", QuantityKind.RATIO)
@@ -206,12 +204,7 @@ public final class RiskTables {
                 .figures("Peak pressure", QuantityKind.ABSOLUTE_PRESSURE)
                 .figures("Knock against plan", QuantityKind.RATIO)
                 .words("Verdict")
-                .words("Breaks")
-                .words("Seen by")
-                .figures("Engine bears it", QuantityKind.TIME)
-                .figures("Nitrous ends", QuantityKind.TIME)
-                .words("Answer")
-                .words("Would also see it");
+                .words("Breaks");
         for (FaultEffect e : faults.effects()) {
             rows.row(
                     e.fault().name() + ": " + e.fault().cause(),
@@ -221,7 +214,28 @@ public final class RiskTables {
                     e.outcome().peakPressure(),
                     e.knock(),
                     e.verdict(),
-                    e.brokenWords(),
+                    e.brokenWords());
+        }
+        return rows.build();
+    }
+
+    /**
+     * What catches each fault, and whether in time.
+     *
+     * @param faults the faults
+     * @return one row a fault
+     */
+    public static Listing catches(Faults faults) {
+        Listing.Builder rows = Listing.titled("Faults: what catches each, and when")
+                .words("Fault")
+                .words("Seen by")
+                .figures("Engine bears it", QuantityKind.TIME)
+                .figures("Nitrous ends", QuantityKind.TIME)
+                .words("Answer")
+                .words("Would also see it");
+        for (FaultEffect e : faults.effects()) {
+            rows.row(
+                    e.fault().name(),
                     e.caught().channel(),
                     finite(e.caught().engineTime()),
                     finite(e.caught().cutTime()),

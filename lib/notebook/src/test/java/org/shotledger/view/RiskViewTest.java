@@ -61,7 +61,8 @@ class RiskViewTest {
         assertTrue(html.contains("not caught in time"), "chart");
         assertTrue(html.contains("&lt;own&gt; fault"), "escaped");
         assertTrue(html.contains("close the bottle"), "leak");
-        String text = RiskTables.of(faults).in(Shown.SI).toText();
+        String text = RiskTables.effects(faults).in(Shown.SI).toText()
+                + RiskTables.catches(faults).in(Shown.SI).toText();
         assertTrue(!text.contains("Infinity") && !text.contains("NaN"), text);
     }
 
