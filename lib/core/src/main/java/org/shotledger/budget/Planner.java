@@ -174,9 +174,12 @@ final class Planner {
 
     private WishException outOfReach() {
         double most = new Sizing(build, band(bestInBand().plenumPressure()), goal).most();
+        Reach reach = reach();
         return new WishException("No jets of the ladder reach the wish of " + hp(wish.wheelPower())
-                + " at the wheels under '" + wish.conditions() + "': at full boost the largest pair gives " + hp(most)
-                + ". Ask for less, add nozzles, or open the solenoid and hose.");
+                + " at the wheels under '" + wish.conditions()
+                + "': at full boost the largest pair that still burns gives " + hp(most)
+                + ". Inside every limit about " + hp(reach.wheelPower()) + " can be reached, where '" + reach.limit()
+                + "' stops it; ask for that, or relieve that limit.");
     }
 
     private WishException broken(SplitCandidate best) {
