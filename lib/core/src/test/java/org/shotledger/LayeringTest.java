@@ -48,7 +48,10 @@ class LayeringTest {
                     "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget delivery"),
             Map.entry(
                     "study",
-                    "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"));
+                    "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"),
+            Map.entry(
+                    "confidence",
+                    "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget study"));
 
     static Set<String> rooms() {
         Set<String> rooms = new LinkedHashSet<>();
