@@ -57,6 +57,9 @@ final class WiringSections {
         if (electrical == null || controller == null) {
             s.report("loads", "The wiring leans on the sections \"electrical\" and \"controller\"; add or mend them.");
         }
+        if (injection == null) {
+            s.report("loads", "The wiring leans on the section \"injection\"; add or mend it.");
+        }
         return s.make(() -> {
             Wiring wiring = new Wiring(
                     new Cable.Rules(injection.voltage(), temperature, drop, bundled),
