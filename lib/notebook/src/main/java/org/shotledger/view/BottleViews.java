@@ -97,7 +97,7 @@ public final class BottleViews {
                         new Cell.Figure(filling.liquidFullTemperature(), QuantityKind.TEMPERATURE))
                 .row("start of each pass", new Cell.Figure(sheet.startTemperature(), QuantityKind.TEMPERATURE))
                 .row("relief disc opens at", new Cell.Figure(sheet.reliefPressure(), QuantityKind.ABSOLUTE_PRESSURE))
-                .row("heater", new Cell.Figure(sheet.heaterPower(), QuantityKind.POWER))
+                .row("heater", Math.round(sheet.heaterPower()) + " W")
                 .row("time to warm from the air's temperature", minutes(day.warmUp()))
                 .build();
     }
