@@ -1,9 +1,11 @@
 """A notebook gives the same outputs headless as through Jupyter, and what is written is valid. Run by .ci/run."""
 
+import os
 import pathlib
 import subprocess
 import sys
 import tempfile
+from concurrent.futures import ThreadPoolExecutor
 
 import nbformat
 from nbclient import NotebookClient
@@ -29,22 +31,30 @@ def shown(notebook):
     return cells
 
 
-def compare(path):
-    with tempfile.TemporaryDirectory() as folder:
-        subprocess.run([ROOT / "shotledger", "run", path, "--out", folder, "--to", "ipynb"], check=True)
-        headless = nbformat.read(pathlib.Path(folder) / path.name, 4)
-    nbformat.validate(headless)
-    through = nbformat.read(path, 4)
-    NotebookClient(through, kernel_name="shotledger", timeout=300,
+def through_jupyter(path):
+    notebook = nbformat.read(path, 4)
+    NotebookClient(notebook, kernel_name="shotledger", timeout=300,
                    resources={"metadata": {"path": str(path.parent)}}).execute()
-    if shown(headless) != shown(through):
-        for number, (a, b) in enumerate(zip(shown(headless), shown(through)), 1):
-            if a != b:
-                print("cell %d differs:\n  headless %r\n  jupyter  %r" % (number, a, b))
+    return shown(notebook)
+
+
+def compare(path, headless, jupyter):
+    nbformat.validate(headless)
+    here = shown(headless)
+    for number, (a, b) in enumerate(zip(here, jupyter), 1):
+        if a != b:
+            print("cell %d differs:\n  headless %r\n  jupyter  %r" % (number, a, b))
+    if here != jupyter:
         sys.exit("%s: outputs differ" % path.name)
     print("%s: same outputs headless and through Jupyter" % path.name)
 
 
+def main(paths):
+    with tempfile.TemporaryDirectory() as folder, ThreadPoolExecutor(os.cpu_count()) as pool:
+        subprocess.run([ROOT / "shotledger", "run", *paths, "--out", folder, "--to", "ipynb"], check=True)
+        for path, jupyter in zip(paths, pool.map(through_jupyter, paths)):
+            compare(path, nbformat.read(pathlib.Path(folder) / path.name, 4), jupyter)
+
+
 if __name__ == "__main__":
-    for notebook in [FIXTURE] + sorted((ROOT / "notebooks").glob("*.ipynb")):
-        compare(notebook)
+    main([FIXTURE] + sorted((ROOT / "notebooks").glob("*.ipynb")))

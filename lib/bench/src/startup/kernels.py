@@ -1,12 +1,14 @@
-"""Times this kernel and its peers in the same run, through a real Jupyter client.
+"""Times this kernel and its peers in the same run, in turns, over the protocol's own sockets.
 
-Run from the project's top folder, on a quiet machine:
+Run from the project's top folder, on a quiet machine, after ./shotledger kernel install under each JDK (which makes the
+start-up archives):
 
     /usr/bin/python3 lib/bench/src/startup/kernels.py [ROUNDS]
 
-Prints, for each kernel: process start to the first answer, median of a trivial cell, 20,000 printed lines, resident
-memory after that; then a headless one-cell notebook. The stock peer comes from Maven Central and needs a newer JDK than 17:
-the first of /usr/lib/jvm that starts it is used.
+For each kernel: process start to the first answer (clock, and processor time of the process), a trivial cell (median and
+smallest of 40, and processor time each), 20,000 printed lines, resident memory; then a headless one-cell notebook. Medians
+over the rounds, smallest values beside them, since other work on the machine only ever adds. The stock peer comes from Maven
+Central and needs JDK 25. It loses a cell that arrives while it starts now and then: such a round is repeated.
 """
 
 import json
@@ -18,71 +20,106 @@ import sys
 import tempfile
 import time
 
-from jupyter_client.manager import KernelManager
+import zmq
+from jupyter_client.connect import write_connection_file
+from jupyter_client.session import Session
 
 ROOT = pathlib.Path(__file__).resolve().parents[4]
 PEER = "io.github.padreati:rapaio-jupyter-kernel:3.0.1"
 JAVA_LINES = "for (int i = 0; i < 20_000; i++) System.out.println(i);"
-
-
-def spec(folder, name, argv, language, env=None):
-    target = folder / "kernels" / name
-    target.mkdir(parents=True)
-    content = {"argv": argv, "display_name": name, "language": language, "interrupt_mode": "message", "env": env or {}}
-    (target / "kernel.json").write_text(json.dumps(content))
+CELLS = 40
+ATTEMPTS = 4
 
 
 def peer_jar(folder):
-    group, artifact, version = PEER.split(":")
-    done = subprocess.run(
-        ["mvn", "-q", "dependency:copy", "-Dartifact=" + PEER, "-DoutputDirectory=" + str(folder)],
-        cwd=ROOT, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+    _, artifact, version = PEER.split(":")
+    subprocess.run(["mvn", "-q", "dependency:copy", "-Dartifact=" + PEER, "-DoutputDirectory=" + str(folder)],
+                   cwd=ROOT, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
     jar = folder / ("%s-%s.jar" % (artifact, version))
-    return jar if done.returncode == 0 and jar.exists() else None
+    return jar if jar.exists() else None
 
 
-def cell(client, code):
-    start = time.perf_counter()
-    message = client.execute(code)
-    while True:
-        reply = client.get_shell_msg(timeout=120)
-        if reply["parent_header"].get("msg_id") == message:
-            break
-    elapsed = time.perf_counter() - start
-    while True:
-        published = client.get_iopub_msg(timeout=120)
-        mine = published["parent_header"].get("msg_id") == message
-        if mine and published["content"].get("execution_state") == "idle":
-            return elapsed, time.perf_counter() - start, reply["content"]["status"]
+class Kernel:
+    def __init__(self, command, environment):
+        self.folder = tempfile.TemporaryDirectory()
+        key = b"measured"
+        file, info = write_connection_file(os.path.join(self.folder.name, "connection.json"), key=key)
+        self.context = zmq.Context()
+        self.session = Session(key=key)
+        self.shell = self.context.socket(zmq.DEALER)
+        self.iopub = self.context.socket(zmq.SUB)
+        self.iopub.setsockopt(zmq.SUBSCRIBE, b"")
+        for socket in (self.shell, self.iopub):
+            socket.setsockopt(zmq.RECONNECT_IVL, 5)
+            socket.linger = 0
+            socket.rcvtimeo = 15_000
+        self.start = time.perf_counter()
+        self.process = subprocess.Popen(
+            [part.replace("{connection_file}", file) for part in command], env={**os.environ, **environment},
+            stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+        self.shell.connect("tcp://127.0.0.1:%d" % info["shell_port"])
+        self.iopub.connect("tcp://127.0.0.1:%d" % info["iopub_port"])
+
+    def close(self):
+        self.process.kill()
+        self.process.wait()
+        self.context.destroy(linger=0)
+        self.folder.cleanup()
+
+    def cell(self, code, whole=False):
+        """Seconds to the reply, or to the end of its output."""
+        start = time.perf_counter()
+        sent = self.session.send(self.shell, "execute_request", dict(
+            code=code, silent=False, store_history=True, user_expressions={}, allow_stdin=False, stop_on_error=True))
+        reply = self.receive(self.shell)
+        while reply["parent_header"].get("msg_id") != sent["header"]["msg_id"]:
+            reply = self.receive(self.shell)
+        assert reply["content"]["status"] == "ok", reply["content"]
+        while whole:
+            said = self.receive(self.iopub)
+            mine = said["parent_header"].get("msg_id") == sent["header"]["msg_id"]
+            whole = not (mine and said["content"].get("execution_state") == "idle")
+        while self.iopub.poll(0):
+            self.iopub.recv_multipart()
+        return time.perf_counter() - start
+
+    def receive(self, socket):
+        return self.session.deserialize(self.session.feed_identities(socket.recv_multipart())[1])
+
+    def processor_seconds(self):
+        with open("/proc/%d/stat" % self.process.pid) as stat:
+            fields = stat.read().rsplit(")", 1)[1].split()
+        return sum(int(field) for field in fields[11:15]) / os.sysconf("SC_CLK_TCK")
+
+    def megabytes(self):
+        with open("/proc/%d/status" % self.process.pid) as status:
+            return next(int(line.split()[1]) for line in status if line.startswith("VmRSS")) / 1000
 
 
-def resident_megabytes(pid):
-    with open("/proc/%d/status" % pid) as status:
-        for line in status:
-            if line.startswith("VmRSS"):
-                return int(line.split()[1]) / 1000
-
-
-def measure(name, lines):
-    start = time.perf_counter()
-    manager = KernelManager(kernel_name=name)
-    manager.start_kernel()
-    client = manager.client()
-    client.start_channels()
+def measure(command, environment, lines):
+    kernel = Kernel(command, environment)
     try:
-        client.wait_for_ready(timeout=60)
-        cell(client, "1 + 1")
-        first = time.perf_counter() - start
-        trivial = statistics.median(cell(client, "1 + %d" % i)[0] for i in range(30))
-        cell(client, lines)
-        printed = cell(client, lines)[1]
-        return first, trivial, printed, resident_megabytes(manager.provisioner.process.pid)
+        kernel.cell("1 + 1")
+        first, started = time.perf_counter() - kernel.start, kernel.processor_seconds()
+        cells = [kernel.cell("1 + %d" % i) for i in range(CELLS)]
+        each = (kernel.processor_seconds() - started) / CELLS
+        kernel.cell(lines, whole=True)
+        return (first, started, statistics.median(cells) * 1000, min(cells) * 1000, each * 1000,
+                kernel.cell(lines, whole=True), kernel.megabytes())
     finally:
-        client.stop_channels()
-        manager.shutdown_kernel(now=True)
+        kernel.close()
 
 
-def headless(folder):
+def patient(*what):
+    for _ in range(ATTEMPTS):
+        try:
+            return measure(*what)
+        except zmq.Again:
+            print("  (a round was lost: the first cell got no answer)")
+    return None
+
+
+def headless(folder, environment):
     notebook = folder / "one.ipynb"
     notebook.write_text(json.dumps({
         "cells": [{"cell_type": "code", "id": "a", "metadata": {}, "execution_count": None, "outputs": [],
@@ -90,38 +127,46 @@ def headless(folder):
         "metadata": {}, "nbformat": 4, "nbformat_minor": 5}))
     start = time.perf_counter()
     subprocess.run([ROOT / "shotledger", "run", notebook, "--out", folder / "out", "--to", "ipynb"],
-                   check=True, stdout=subprocess.DEVNULL)
+                   check=True, stdout=subprocess.DEVNULL, env={**os.environ, **environment})
     return time.perf_counter() - start
 
 
 def main(rounds):
     with tempfile.TemporaryDirectory() as name:
         folder = pathlib.Path(name)
-        os.environ["JUPYTER_PATH"] = str(folder)
-        jdks = sorted(pathlib.Path("/usr/lib/jvm").glob("*/bin/javac"))
-        kernels = []
-        for jdk in dict.fromkeys(j.resolve().parents[1] for j in jdks):
-            kernel = "shotledger-" + jdk.name
-            spec(folder, kernel, ["bash", str(ROOT / "shotledger"), "kernel", "serve", "{connection_file}"], "java",
-                 {"JAVA_HOME": str(jdk)})
-            kernels.append((kernel, JAVA_LINES))
-            jar = peer_jar(folder)
-            if jar:
-                spec(folder, "stock-" + jdk.name, [str(jdk / "bin/java"), "-jar", str(jar), "{connection_file}"], "java")
-                kernels.append(("stock-" + jdk.name, JAVA_LINES))
-        spec(folder, "ipykernel", ["/usr/bin/python3", "-m", "ipykernel_launcher", "-f", "{connection_file}"], "python")
-        kernels.append(("ipykernel", "for i in range(20_000): print(i)"))
-        print("%-40s %10s %10s %10s %8s" % ("kernel", "first s", "cell ms", "lines s", "MB"))
-        for kernel, lines in kernels:
-            try:
-                rows = [measure(kernel, lines) for _ in range(rounds)]
-            except (RuntimeError, TimeoutError) as problem:
-                print("%-40s does not start: %s" % (kernel, problem))
-                continue
-            first, trivial, printed, memory = (statistics.median(column) for column in zip(*rows))
-            print("%-40s %10.2f %10.1f %10.2f %8.0f" % (kernel, first, trivial * 1000, printed, memory))
-        print("headless one-cell notebook: %.2f s" % statistics.median(headless(folder) for _ in range(rounds)))
+        jdks = {j.resolve().parents[1] for j in pathlib.Path("/usr/lib/jvm").glob("*/bin/javac")}
+        jar = peer_jar(folder)
+        kernels = {}
+        for jdk in sorted(jdks):
+            kernels["own, " + jdk.name] = (
+                ["bash", str(ROOT / "shotledger"), "kernel", "serve", "{connection_file}"], {"JAVA_HOME": str(jdk)},
+                JAVA_LINES)
+            if jar and "-25-" in jdk.name:
+                kernels["stock, " + jdk.name] = (
+                    [str(jdk / "bin/java"), "-jar", str(jar), "{connection_file}"], {}, JAVA_LINES)
+        kernels["ipykernel"] = (["/usr/bin/python3", "-m", "ipykernel_launcher", "-f", "{connection_file}"], {},
+                                "for i in range(20_000): print(i)")
+        rows = {kernel: [] for kernel in kernels}
+        for _ in range(rounds):
+            for kernel, what in kernels.items():
+                row = patient(*what)
+                if row:
+                    rows[kernel].append(row)
+        print("%-34s %8s %8s %8s %8s %8s %8s %8s %6s" % (
+            "kernel", "first s", "least s", "cpu s", "cell ms", "least ms", "cpu ms", "lines s", "MB"))
+        for kernel, measured in rows.items():
+            if measured:
+                columns = list(zip(*measured))
+                median = [statistics.median(column) for column in columns]
+                print("%-34s %8.2f %8.2f %8.2f %8.1f %8.1f %8.1f %8.2f %6.0f" % (
+                    kernel, median[0], min(columns[0]), median[1], median[2], min(columns[3]), median[4], median[5],
+                    median[6]))
+        for jdk in sorted(jdks):
+            times = [headless(folder, {"JAVA_HOME": str(jdk)}) for _ in range(rounds)]
+            print("headless one-cell notebook, %s: %.2f s, at least %.2f s" % (
+                jdk.name, statistics.median(times), min(times)))
+        print("load of the machine: " + pathlib.Path("/proc/loadavg").read_text().strip())
 
 
 if __name__ == "__main__":
-    main(int(sys.argv[1]) if len(sys.argv) > 1 else 3)
+    main(int(sys.argv[1]) if len(sys.argv) > 1 else 5)
