@@ -94,7 +94,7 @@ try {
     await page.keyboard.type(text);
   };
   const run = () => page.keyboard.press("Control+Enter");
-  const shown = (text) => async () => (await last().innerText()).includes(text);
+  const shown = (text) => async () => (await last().innerText()).toLowerCase().includes(text.toLowerCase());
 
   const count = await cells.count();
   await front.append(page);

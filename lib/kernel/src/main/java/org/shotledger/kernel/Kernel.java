@@ -236,13 +236,15 @@ public final class Kernel {
     }
 
     /** Whatever goes wrong with one message must not end the channel. */
-    private static void guarded(Runnable work) {
+    private void guarded(Runnable work) {
         try {
             work.run();
         } catch (ZMQException e) {
             throw e;
         } catch (RuntimeException | Error e) {
-            System.err.println("A message could not be answered: " + e);
+            if (end.getCount() > 0) { // at the end the sockets go while the last status is still on its way
+                System.err.println("A message could not be answered: " + e);
+            }
         }
     }
 }

@@ -135,7 +135,12 @@ final class ErrorText {
     }
 
     private static String message(Diag problem) {
-        return problem.getMessage(Locale.ROOT).strip().replaceAll("\\s*\n\\s*", "; ");
+        // the class around a snippet is the compiler's business: its name is left out already, its line goes too
+        return problem.getMessage(Locale.ROOT)
+                .strip()
+                .replaceAll("\\s*\n\\s*", "; ")
+                .replaceAll("; location: class\\s*$", "")
+                .replaceAll(" {2,}", " ");
     }
 
     private static String firstLetterUp(String text) {
