@@ -49,7 +49,7 @@ public record Unknown(String path, String unit, Distribution distribution, doubl
     }
 
     private static Unknown stated(Build build, Origin origin) {
-        String[] parts = origin.text().split("\\+/-");
+        String[] parts = origin.text().split("\\+/-", -1);
         Matcher value = figure(origin.path(), parts[0]);
         double number = Double.parseDouble(value.group(1));
         String unit = value.group(2);
@@ -78,7 +78,7 @@ public record Unknown(String path, String unit, Distribution distribution, doubl
                         + NearestName.of(path, build.origins().keySet())
                                 .map(n -> " Did you mean \"" + n + "\"?")
                                 .orElse(" Name a field as it stands in the sheet.")));
-        return new Unknown(path, figure(path, origin.text().split("\\+/-")[0]).group(2), distribution, 1);
+        return new Unknown(path, figure(path, origin.text().split("\\+/-", -1)[0]).group(2), distribution, 1);
     }
 
     /**
