@@ -78,7 +78,8 @@ public record Unknown(String path, String unit, Distribution distribution, doubl
                         + NearestName.of(path, build.origins().keySet())
                                 .map(n -> " Did you mean \"" + n + "\"?")
                                 .orElse(" Name a field as it stands in the sheet.")));
-        return new Unknown(path, figure(path, origin.text().split("\\+/-", -1)[0]).group(2), distribution, 1);
+        return new Unknown(
+                path, figure(path, origin.text().split("\\+/-", -1)[0]).group(2), distribution, 1);
     }
 
     /**
