@@ -49,8 +49,7 @@ public record Unknown(String path, String unit, Distribution distribution, doubl
     }
 
     private static Unknown stated(Build build, Origin origin) {
-        String[] parts = origin.text().split("\\+/-", -1);
-        Matcher value = figure(origin.path(), parts[0]);
+        Matcher value = figure(origin.path(), withoutBand(origin));
         double number = Double.parseDouble(value.group(1));
         String unit = value.group(2);
         double next = build.with(origin.path(), text(number * 1.001, unit))
@@ -78,8 +77,7 @@ public record Unknown(String path, String unit, Distribution distribution, doubl
                         + NearestName.of(path, build.origins().keySet())
                                 .map(n -> " Did you mean \"" + n + "\"?")
                                 .orElse(" Name a field as it stands in the sheet.")));
-        return new Unknown(
-                path, figure(path, origin.text().split("\\+/-", -1)[0]).group(2), distribution, 1);
+        return new Unknown(path, figure(path, withoutBand(origin)).group(2), distribution, 1);
     }
 
     /**
@@ -107,10 +105,6 @@ public record Unknown(String path, String unit, Distribution distribution, doubl
         return new Unknown(path, unit, distribution, other);
     }
 
-    boolean isField() {
-        return !OWN.contains(path);
-    }
-
     /** The value as the sheet would state it. */
     String text(double number) {
         return text(number, unit);
@@ -134,6 +128,11 @@ public record Unknown(String path, String unit, Distribution distribution, doubl
 
     private static String text(double number, String unit) {
         return (String.format(Locale.ROOT, "%.12g", number) + " " + unit).strip();
+    }
+
+    private static String withoutBand(Origin origin) {
+        int band = origin.text().indexOf("+/-");
+        return band < 0 ? origin.text() : origin.text().substring(0, band);
     }
 
     private static Matcher figure(String path, String text) {

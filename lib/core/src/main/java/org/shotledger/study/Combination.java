@@ -61,6 +61,19 @@ public record Combination(long index, List<Vary> axes, List<Setting> settings, d
     }
 
     /**
+     * The values of the axes that are neither boost nor jet.
+     *
+     * @return the last part of each path with its value, for example {@code "start-temperature 32 degC"}
+     */
+    public String otherWords() {
+        return IntStream.range(0, axes.size())
+                .filter(i -> !Vary.OWN_PATHS.contains(axes.get(i).path()))
+                .mapToObj(i -> axes.get(i).path().replaceFirst(".*\\.", "") + " "
+                        + settings.get(i).text())
+                .collect(Collectors.joining(", "));
+    }
+
+    /**
      * The value of every axis.
      *
      * @return the values in words, for example {@code "boost 1.4 bar gauge, jets.nitrous 30.0 thou"}

@@ -58,6 +58,17 @@ public enum Objective {
         return value.applyAsDouble(outcome);
     }
 
+    /**
+     * Which of two is better.
+     *
+     * @param one an outcome
+     * @param other another
+     * @return true when the first is better by this objective
+     */
+    public boolean better(Figures one, Figures other) {
+        return sign * (of(one) - of(other)) > 0;
+    }
+
     /** Whether more is better, as a sign. */
     int sign() {
         return sign;

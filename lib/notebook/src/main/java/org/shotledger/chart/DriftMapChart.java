@@ -64,23 +64,8 @@ public record DriftMapChart(
         Axis x = new Axis("Bottle pressure", QuantityKind.ABSOLUTE_PRESSURE, system);
         Axis y = new Axis("Pressure of the nitrous fuel", QuantityKind.GAUGE_PRESSURE, system);
         Plot plot = Plot.of("drift-map", field.title, alt(system), x, y)
-                .height(480)
-                .reach(bottlePressure[0], fuelPressure[0])
-                .reach(bottlePressure[bottlePressure.length - 1], fuelPressure[fuelPressure.length - 1])
-                .tight();
-        plot.key("every limit kept", Look.THIRD, false);
-        plot.key("a limit is broken", Look.SECOND, true);
-        plot.regions(runs(true), Look.THIRD, false).regions(runs(false), Look.SECOND, true);
-        for (double level : field.levels) {
-            plot.mark(new ContourMark(
-                    field.symbol + words(level, system),
-                    Contour.at(x.shown(bottlePressure), y.shown(fuelPressure), field.values, level),
-                    false));
-        }
-        for (Bound bound : bounds) {
-            plot.mark(new ContourMark(
-                    bound.name, Contour.at(x.shown(bottlePressure), y.shown(fuelPressure), bound.margin, 0), true));
-        }
+                .height(480);
+        limits().draw(plot, x, y, level -> field.symbol + words(level, system));
         if (bandBottlePressure > 0) {
             plot.mark(new ContourMark("", frame(x, y), false));
         }
@@ -112,49 +97,12 @@ public record DriftMapChart(
                 new Contour.Piece(left, high, left, low));
     }
 
-    /** One rectangle for each run of neighbours with the same answer; a sample speaks for the half cells around it. */
-    private List<double[][]> runs(boolean wanted) {
-        List<double[][]> runs = new ArrayList<>();
-        for (int j = 0; j < fuelPressure.length; j++) {
-            int start = 0;
-            for (int i = 1; i <= bottlePressure.length; i++) {
-                if (i == bottlePressure.length || safe[j][i] != safe[j][start]) {
-                    if (safe[j][start] == wanted) {
-                        runs.add(rectangle(start, i - 1, j));
-                    }
-                    start = i;
-                }
-            }
-        }
-        return runs;
-    }
-
-    private double[][] rectangle(int first, int last, int row) {
-        double left = edge(bottlePressure, first);
-        double right = edge(bottlePressure, last + 1);
-        double low = edge(fuelPressure, row);
-        double high = edge(fuelPressure, row + 1);
-        return new double[][] {{left, right, right, left}, {low, low, high, high}};
-    }
-
-    private static double edge(double[] grid, int index) {
-        int n = grid.length;
-        if (index == 0) {
-            return grid[0];
-        }
-        return index == n ? grid[n - 1] : (grid[index - 1] + grid[index]) / 2;
+    private LimitField limits() {
+        return new LimitField(bottlePressure, fuelPressure, field.values, safe, field.levels, bounds);
     }
 
     private String alt(UnitSystem system) {
-        int kept = 0;
-        int all = 0;
-        for (boolean[] row : safe) {
-            for (boolean cell : row) {
-                all++;
-                kept += cell ? 1 : 0;
-            }
-        }
-        return "Every limit is kept in " + QuantityKind.FRACTION.text(all == 0 ? 0 : (double) kept / all, system)
+        return "Every limit is kept in " + QuantityKind.FRACTION.text(limits().keptShare(), system)
                 + " of the map; the plan stands at "
                 + QuantityKind.ABSOLUTE_PRESSURE.text(setBottlePressure, system) + " in the bottle and "
                 + QuantityKind.GAUGE_PRESSURE.text(setFuelPressure, system) + " at the fuel jet.";
