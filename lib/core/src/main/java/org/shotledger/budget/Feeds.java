@@ -1,7 +1,7 @@
 package org.shotledger.budget;
 
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.shotledger.flow.FeedFlow;
 
 /**
@@ -11,7 +11,7 @@ final class Feeds {
     private final Evaluator evaluator;
     private final Conditions at;
     private final double highestPlenumPressure;
-    private final Map<Double, FeedFlow> solved = new HashMap<>();
+    private final Map<Double, FeedFlow> solved = new ConcurrentHashMap<>();
 
     Feeds(Evaluator evaluator, Conditions at, double highestPlenumPressure) {
         this.evaluator = evaluator;

@@ -1,0 +1,120 @@
+package org.shotledger.study;
+
+import java.io.BufferedOutputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * Writes the factor tables of a space so that a peer in another language can do the same arithmetic on the same combinations.
+ * It stands in the core's package to see them. Layout: see {@code peer/sweep.py}, which reads it.
+ */
+public final class FactorDump {
+    private FactorDump() {}
+
+    /**
+     * Writes one file, big-endian doubles.
+     *
+     * @param space a space of one engine side whose fuel settings all stand in one row
+     * @param to the file
+     */
+    public static void write(Space space, Path to) {
+        Factors factors = new Factors(space, new Courses(space));
+        EngineSide side = factors.engine(0);
+        if (factors.engines() != 1 || side.fuel.size() != 1) {
+            throw new StudyException("The peer reads one engine side with one fuel row; the space has "
+                    + factors.engines() + " and " + side.fuel.size() + ".");
+        }
+        try (DataOutputStream out = new DataOutputStream(new BufferedOutputStream(Files.newOutputStream(to)))) {
+            head(side, out);
+            for (KitTable.Nitrous nitrous : side.nitrous) {
+                out.writeDouble(nitrous.margin());
+                branches(side, nitrous, out);
+                rows(side, nitrous, out);
+            }
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException("The tables cannot be written to " + to + ".", e);
+        }
+    }
+
+    private static void head(EngineSide side, DataOutputStream out) throws IOException {
+        FuelRow fuel = side.fuel.get(0);
+        var limits = side.table.course.evaluator().build().limits();
+        SpeedTable first = side.table.speeds[0];
+        for (double number : new double[] {
+            side.nitrous.size(),
+            side.boostOffsets.length,
+            side.table.speeds.length,
+            first.outputs,
+            first.basis.richness + 1,
+            TaperBranch.NODES,
+            fuel.length(),
+            side.table.torque,
+            side.table.peak,
+            limits.lambdaHigh(),
+            limits.lambdaLow(),
+            side.table.speedMargin,
+            Figures.FUEL_LOST,
+            org.shotledger.budget.Course.RESERVE
+        }) {
+            out.writeDouble(number);
+        }
+        for (double flow : fuel.flow) {
+            out.writeDouble(flow);
+        }
+        for (FuelRow.Kit kit : side.kits[0]) {
+            for (double margin : kit.margins()) {
+                out.writeDouble(margin);
+            }
+        }
+    }
+
+    private static TaperBranch branch(EngineSide side, int speed, int load, KitTable.Nitrous nitrous) {
+        FuelRow fuel = side.fuel.get(0);
+        return new TaperBranch.Maker(
+                        side.table.speeds[speed], load, nitrous.enthalpy(), nitrous.flow(), fuel.shares())
+                .between(fuel.lowest, fuel.highest);
+    }
+
+    /** Each speed, torque then peak: whether there is a branch, its range of fuel, its powers. */
+    private static void branches(EngineSide side, KitTable.Nitrous nitrous, DataOutputStream out) throws IOException {
+        int outputs = side.table.speeds[0].outputs;
+        for (int r = 0; r < side.table.speeds.length; r++) {
+            for (int load : new int[] {side.table.torque, side.table.peak}) {
+                TaperBranch branch = branch(side, r, load, nitrous);
+                out.writeDouble(branch == null ? 0 : 1);
+                out.writeDouble(branch == null ? 0 : branch.fuel.low());
+                out.writeDouble(branch == null ? 1 : branch.fuel.high());
+                for (int k = 0; k < outputs + 2; k++) {
+                    for (int l = 0; l < TaperBranch.NODES; l++) {
+                        out.writeDouble(branch == null ? 0 : branch.powers[k][l]);
+                    }
+                }
+            }
+        }
+    }
+
+    /** Each boost: whether the row has figures, then each speed: offset and slope of the richness, powers. */
+    private static void rows(EngineSide side, KitTable.Nitrous nitrous, DataOutputStream out) throws IOException {
+        FuelRow fuel = side.fuel.get(0);
+        for (int b = 0; b < side.boostOffsets.length; b++) {
+            boolean figures = side.onMap[b];
+            for (int r = 0; r < side.table.speeds.length; r++) {
+                figures &= nitrous.flow() / side.plenum[b][r] <= side.table.speeds[r].nitrous.high() * (1 + 1e-9);
+            }
+            out.writeDouble(figures ? 1 : 0);
+            for (int r = 0; r < side.table.speeds.length; r++) {
+                SpeedRow row = new SpeedRow(side.table.speeds[r]);
+                row.set(side.table, r, side.atPressure[b][r], side.plenum[b][r], nitrous, fuel);
+                out.writeDouble(row.offset);
+                out.writeDouble(row.slope);
+                for (double[] powers : row.powers) {
+                    for (double power : powers) {
+                        out.writeDouble(power);
+                    }
+                }
+            }
+        }
+    }
+}
