@@ -72,8 +72,7 @@ public final class FactorDump {
 
     private static TaperBranch branch(EngineSide side, int speed, int load, KitTable.Nitrous nitrous) {
         FuelRow fuel = side.fuel.get(0);
-        return new TaperBranch.Maker(
-                        side.table.speeds[speed], load, nitrous.enthalpy(), nitrous.flow(), fuel.shares())
+        return new TaperBranch.Maker(side.table.speeds[speed], load, nitrous.enthalpy(), nitrous.flow(), fuel.shares())
                 .between(fuel.lowest, fuel.highest);
     }
 

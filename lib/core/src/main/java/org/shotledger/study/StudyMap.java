@@ -43,7 +43,8 @@ public record StudyMap(Space space, String xPath, String yPath, List<List<Option
         int y = space.position(yPath);
         long base = through.outcome().index();
         long start = base - own(space, base, x) - own(space, base, y);
-        List<List<Optional<Candidate>>> rows = IntStream.range(0, settings(space, yPath).size())
+        List<List<Optional<Candidate>>> rows = IntStream.range(
+                        0, settings(space, yPath).size())
                 .parallel()
                 .mapToObj(j -> IntStream.range(0, settings(space, xPath).size())
                         .mapToObj(i -> candidate(exact, start + i * space.stride(x) + j * space.stride(y)))

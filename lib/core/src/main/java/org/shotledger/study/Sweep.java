@@ -164,13 +164,17 @@ public final class Sweep {
 
     /** What the tables found within their error of a limit may be just beyond it. */
     private List<Candidate> kept(List<Candidate> candidates, boolean ranked) {
-        List<Candidate> kept = new ArrayList<>(
-                candidates.stream().filter(c -> c.outcome().accepted()).toList());
-        if (ranked) {
-            Objective by = task.rankBy();
-            kept.sort(Comparator.comparingDouble((Candidate c) -> -by.sign() * by.of(c.outcome())));
+        List<Candidate> kept =
+                candidates.stream().filter(c -> c.outcome().accepted()).toList();
+        if (!ranked || kept.isEmpty()) {
+            return kept;
         }
-        return kept;
+        TopList again = new TopList(task.rankBy(), task.best());
+        kept.forEach(c -> again.offer(c.outcome()));
+        List<Figures> order = again.all();
+        List<Candidate> sorted = new ArrayList<>(kept);
+        sorted.sort(Comparator.comparingInt(c -> order.indexOf(c.outcome())));
+        return sorted;
     }
 
     private static Map<String, Long> brokeFirst(Factors factors, Tally whole) {

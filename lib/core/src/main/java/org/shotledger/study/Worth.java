@@ -18,7 +18,7 @@ final class Worth {
 
     boolean keeping(double power, double margin, double nitrous, double forgiveness, double peak) {
         if (power >= wanted
-                && rankBy.sign() * value(rankBy, power, margin, nitrous, forgiveness, peak) >= tally.best.threshold()) {
+                && tally.best.wants(value(rankBy, power, margin, nitrous, forgiveness, peak), forgiveness)) {
             return true;
         }
         for (int i = 0; i < values.length; i++) {

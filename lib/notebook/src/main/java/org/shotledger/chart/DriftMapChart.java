@@ -1,6 +1,5 @@
 package org.shotledger.chart;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;

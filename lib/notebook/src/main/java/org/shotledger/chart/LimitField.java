@@ -29,8 +29,8 @@ record LimitField(
                     words.apply(level), Contour.at(xAxis.shown(x), yAxis.shown(y), value, level), false));
         }
         for (DriftMapChart.Bound bound : bounds) {
-            plot.mark(new ContourMark(
-                    bound.name(), Contour.at(xAxis.shown(x), yAxis.shown(y), bound.margin(), 0), true));
+            plot.mark(
+                    new ContourMark(bound.name(), Contour.at(xAxis.shown(x), yAxis.shown(y), bound.margin(), 0), true));
         }
     }
 

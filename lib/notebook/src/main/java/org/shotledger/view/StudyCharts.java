@@ -43,7 +43,10 @@ public final class StudyCharts {
         List<TradeOffChart.Choice> choices = new ArrayList<>();
         for (Candidate candidate : all) {
             choices.add(new TradeOffChart.Choice(
-                    name(candidate, swept), x.of(candidate.outcome()), y.of(candidate.outcome()), place(candidate, all, swept, x, y)));
+                    name(candidate, swept),
+                    x.of(candidate.outcome()),
+                    y.of(candidate.outcome()),
+                    place(candidate, all, swept, x, y)));
         }
         return new TradeOffChart(x.words(), x.kind(), y.words(), y.kind(), choices).picture(system);
     }

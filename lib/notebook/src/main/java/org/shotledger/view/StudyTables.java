@@ -31,7 +31,8 @@ public final class StudyTables {
      * @return one row a combination, the recommended one first
      */
     public static Listing of(SweepResult swept) {
-        return candidates("The best combinations, ranked by " + swept.task().rankBy().words(), swept.best());
+        return candidates(
+                "The best combinations, ranked by " + swept.task().rankBy().words(), swept.best());
     }
 
     /**
@@ -116,8 +117,18 @@ public final class StudyTables {
         figure(rows, "nitrous flow", candidates, c -> c.outcome().nitrousFlow(), QuantityKind.MASS_FLOW);
         figure(rows, "nitrous for a pass", candidates, Candidate::nitrousPerPass, QuantityKind.MASS);
         figure(rows, "nitrous fuel", candidates, c -> c.peak().nitrousFuel().massFlow(), QuantityKind.MASS_FLOW);
-        figure(rows, "peak cylinder pressure", candidates, c -> c.outcome().peakPressure(), QuantityKind.ABSOLUTE_PRESSURE);
-        figure(rows, "lean margin with a tenth of the nitrous fuel missing", candidates, c -> c.outcome().forgiveness(), QuantityKind.FRACTION);
+        figure(
+                rows,
+                "peak cylinder pressure",
+                candidates,
+                c -> c.outcome().peakPressure(),
+                QuantityKind.ABSOLUTE_PRESSURE);
+        figure(
+                rows,
+                "lean margin with a tenth of the nitrous fuel missing",
+                candidates,
+                c -> c.outcome().forgiveness(),
+                QuantityKind.FRACTION);
         for (Limit limit : candidates[0].limits().all()) {
             figure(
                     rows,
@@ -126,7 +137,11 @@ public final class StudyTables {
                     c -> c.limits().find(limit.key()).map(Limit::relativeMargin).orElse(Double.NaN),
                     QuantityKind.FRACTION);
         }
-        line(rows, "closest limit", candidates, c -> c.limits().first().map(Limit::name).orElse("none"));
+        line(
+                rows,
+                "closest limit",
+                candidates,
+                c -> c.limits().first().map(Limit::name).orElse("none"));
         line(rows, "verdict", candidates, c -> c.limits().verdict().word());
         return rows.build();
     }
