@@ -56,10 +56,11 @@ class FactorsTest {
                 figures++;
                 power = Math.max(power, Math.abs(table.wheelPower() / is.wheelPower() - 1));
                 lambda = Math.max(lambda, Math.abs(table.lambda() / is.lambda() - 1));
-                assertEquals(
-                        is.leastMargin(),
-                        table.leastMargin(),
-                        NEAR + 0.05 * Math.abs(is.leastMargin()),
+                double room = NEAR + 0.05 * Math.abs(is.leastMargin());
+                // the pump's margin is taken at the boost that is held, where it works hardest: lower, never higher
+                double below = table.first().equals(Figures.PUMP) ? 3 * room : room;
+                assertTrue(
+                        table.leastMargin() < is.leastMargin() + room && table.leastMargin() > is.leastMargin() - below,
                         () -> is + " " + table);
             }
             boolean near = Math.abs(is.leastMargin() - table.leastMargin()) < NEAR;
