@@ -6,8 +6,8 @@ import java.util.List;
  * What a sweep is to look for.
  *
  * @param wanted wheel power that must be reached by the best, W
- * @param rankBy what the best are ranked by among those that keep every limit and reach the power; equal ones, margins within half
- *     a percent among them, by forgiveness
+ * @param rankBy what the best are ranked by among those that keep every limit with 0.2 % in hand and reach the power; equal
+ *     ones, margins within half a percent among them, by forgiveness
  * @param best how many of the best are kept, 1 to 1000
  * @param objectives what the trade-off front is spanned by, two to four different ones
  */

@@ -4,6 +4,9 @@ import java.util.List;
 
 /** What is kept of a sweep while it runs: counts, histograms, the best and the front. Its size does not grow with the sweep. */
 final class Tally {
+    /** Margin the best must have in hand, so that the tables' error does not put them beyond a limit. */
+    static final double IN_HAND = 0.002;
+
     final long[] brokeFirst;
     final Histogram power;
     final Histogram margin = new Histogram(-0.5, 0.5, 100);
@@ -42,7 +45,7 @@ final class Tally {
 
     /** Offers one to the front and, when it reaches the wanted power, to the best. */
     void keep(Figures outcome) {
-        if (outcome.wheelPower() >= wanted) {
+        if (outcome.wheelPower() >= wanted && outcome.leastMargin() >= IN_HAND) {
             best.offer(outcome);
         }
         front.offer(outcome);

@@ -18,6 +18,7 @@ final class Worth {
 
     boolean keeping(double power, double margin, double nitrous, double forgiveness, double peak) {
         if (power >= wanted
+                && margin >= Tally.IN_HAND
                 && tally.best.wants(value(rankBy, power, margin, nitrous, forgiveness, peak), forgiveness)) {
             return true;
         }
