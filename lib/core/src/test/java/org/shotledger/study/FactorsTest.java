@@ -14,6 +14,9 @@ class FactorsTest {
     private static final int COMBINATIONS = Integer.getInteger("shotledger.combinations", 300);
 
     private static final double BOUND = 1e-3;
+    /** Where both margins lie below this the limit is broken anyhow, and only the verdict counts. */
+    private static final double DEEP = -0.02;
+
     /** A margin may differ by this much before the closest limit may be another one. */
     private static final double NEAR = 4e-3;
 
@@ -59,9 +62,10 @@ class FactorsTest {
                 double room = NEAR + 0.05 * Math.abs(is.leastMargin());
                 // the pump's margin is taken at the boost that is held, where it works hardest: lower, never higher
                 double below = table.first().equals(Figures.PUMP) ? 3 * room : room;
-                assertTrue(
-                        table.leastMargin() < is.leastMargin() + room && table.leastMargin() > is.leastMargin() - below,
-                        () -> is + " " + table);
+                boolean close = table.leastMargin() < is.leastMargin() + room
+                        && table.leastMargin() > is.leastMargin() - below;
+                boolean bothBroken = Math.max(table.leastMargin(), is.leastMargin()) < DEEP;
+                assertTrue(close || bothBroken, () -> is + " " + table);
             }
             boolean near = Math.abs(is.leastMargin() - table.leastMargin()) < NEAR;
             otherLimit += is.first().equals(table.first()) || near ? 0 : 1;
