@@ -62,8 +62,8 @@ class FactorsTest {
                 double room = NEAR + 0.05 * Math.abs(is.leastMargin());
                 // the pump's margin is taken at the boost that is held, where it works hardest: lower, never higher
                 double below = table.first().equals(Figures.PUMP) ? 3 * room : room;
-                boolean close = table.leastMargin() < is.leastMargin() + room
-                        && table.leastMargin() > is.leastMargin() - below;
+                boolean close =
+                        table.leastMargin() < is.leastMargin() + room && table.leastMargin() > is.leastMargin() - below;
                 boolean bothBroken = Math.max(table.leastMargin(), is.leastMargin()) < DEEP;
                 assertTrue(close || bothBroken, () -> is + " " + table);
             }
