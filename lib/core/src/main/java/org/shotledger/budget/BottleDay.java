@@ -10,7 +10,6 @@ import org.shotledger.bottle.History;
 import org.shotledger.bottle.Moment;
 import org.shotledger.bottle.Warmth;
 import org.shotledger.build.BottleSheet;
-import org.shotledger.fluid.NitrousOxide;
 
 /**
  * One bottle over a day of passes, heated back between them.
@@ -71,7 +70,7 @@ public record BottleDay(double warmUp, List<Pass> passes) {
             Pass pass = pass(budget, charge, draw, air);
             passes.add(pass);
             goOn = pass.full() && Double.isFinite(pass.reheat());
-            charge = sheet.vessel().charged(pass.endMass(), sheet.startTemperature());
+            charge = sheet.vessel().charged(pass.endMass(), sheet.reheatedTemperature());
         }
         double start = Math.min(air, sheet.startTemperature());
         return new BottleDay(reheat(sheet, sheet.vessel().charged(sheet.charge(), start), air), passes);
@@ -100,14 +99,13 @@ public record BottleDay(double warmUp, List<Pass> passes) {
     }
 
     private static double reheat(BottleSheet sheet, Charge charge, double air) {
-        double goal = sheet.startTemperature() - REACHED;
+        double goal = sheet.reheatedTemperature() - REACHED;
         if (charge.temperature() >= goal) {
             return 0;
         }
-        double off = NitrousOxide.saturationPressure(Math.min(sheet.startTemperature(), 309));
         Warmth warmth = Warmth.surroundings(air);
         History history = Emptying.of(charge, Draw.none())
-                .withWarmth(sheet.heaterPower() > 0 ? warmth.withHeater(sheet.heaterPower(), off, 0.99 * off) : warmth)
+                .withWarmth(sheet.heaterPower() > 0 ? heated(sheet, charge, warmth) : warmth)
                 .withRows(ROW)
                 .withDuration(LONGEST_WAIT)
                 .equilibrium();
@@ -116,5 +114,11 @@ public record BottleDay(double warmUp, List<Pass> passes) {
                 .findFirst()
                 .map(Moment::time)
                 .orElse(Double.NaN);
+    }
+
+    /** The heater turns off at its temperature; a bottle that is then full of liquid stands above the saturation pressure. */
+    private static Warmth heated(BottleSheet sheet, Charge charge, Warmth warmth) {
+        double off = charge.bottle().charged(charge.mass(), sheet.heaterOff()).pressure();
+        return warmth.withHeater(sheet.heaterPower(), off, 0.99 * off);
     }
 }

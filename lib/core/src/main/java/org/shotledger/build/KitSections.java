@@ -108,7 +108,7 @@ final class KitSections {
         double charge = s.figure("charge", MASS, 0.05, 60);
         double start = temperature(s, "start", 233.15, ambient);
         double heater = s.figureOr("heater-power", POWER, 0, 3000, 0, "no heater");
-        double heaterOff = heater > 0 ? temperature(s, "heater-off", 275, ambient) : Double.NaN;
+        double heaterOff = heaterOff(s, heater, ambient);
         double relief = s.pressure("relief-pressure", 80e5, 300e5, ambient);
         double hottest = s.figureOr("hottest-soak", TEMPERATURE, 293, 353, USUAL_SOAK, HABIT + ": a boot in the sun");
         return s.make(() -> {
@@ -116,6 +116,13 @@ final class KitSections {
             vessel.charged(charge, start);
             return new BottleSheet(vessel, charge, start, heater, heaterOff, relief, hottest);
         });
+    }
+
+    /** The setting is checked, but means nothing, where the heater has no power. */
+    private static double heaterOff(Section s, double heater, double ambient) {
+        boolean stated = s.has("heater-off-temperature") || s.has("heater-off-pressure");
+        double off = heater > 0 || stated ? temperature(s, "heater-off", 275, ambient) : Double.NaN;
+        return heater > 0 ? off : Double.NaN;
     }
 
     /** A temperature, or the pressure that nitrous oxide has at it while there is liquid in the bottle. */

@@ -56,7 +56,6 @@ class BottleDayTest {
     void a_bottle_without_a_heater_in_cooler_air_never_gets_there() throws IOException {
         String text = Files.readString(HERON.resolve("build.yaml"))
                 .replace("heater-power: 350 W", "heater-power: 0 W")
-                .replace("  thermostat: 32 degC\n", "")
                 .replaceFirst("    bottle-heater: \\{part.*\n", "");
         Budget cold = Budget.plan(Build.read(text, HERON));
         assertTrue(Double.isNaN(BottleDay.of(cold).warmUp()));

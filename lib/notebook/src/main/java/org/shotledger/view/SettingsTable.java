@@ -1,7 +1,11 @@
 package org.shotledger.view;
 
+import java.util.List;
 import org.shotledger.budget.Budget;
 import org.shotledger.build.Build;
+import org.shotledger.stepup.Shot;
+import org.shotledger.stepup.Spark;
+import org.shotledger.stepup.StepUp;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
@@ -57,9 +61,10 @@ final class SettingsTable {
                 new Cell.Figure(build.limits().lambdaHigh(), QuantityKind.RATIO),
                 "lambda; the builder's limit");
         rows.row(
-                "spark retard with the nitrous on",
-                new Cell.Figure(build.tune().nitrousRetard(), QuantityKind.CRANK_ANGLE),
-                "crank angle, from the timing of the base pull");
+                "spark retard to begin with, nitrous on",
+                new Cell.Figure(spark(budget).first(), QuantityKind.CRANK_ANGLE),
+                "from the timing of the base pull; the largest of rule of thumb (common practice, no source), computed and"
+                        + " sheet, see the step-up plan");
         rows.row(
                 "nitrous fuel pressure, engine off",
                 new Cell.Figure(regulator.basePressure(), QuantityKind.GAUGE_PRESSURE),
@@ -81,5 +86,10 @@ final class SettingsTable {
 
     private static void bore(Listing.Builder rows, String name, double bore, String mind) {
         rows.row(name, new Cell.Figure(bore, QuantityKind.BORE), mind);
+    }
+
+    private static Spark spark(Budget budget) {
+        List<Shot> shots = StepUp.of(budget).shots();
+        return shots.get(shots.size() - 1).spark();
     }
 }
