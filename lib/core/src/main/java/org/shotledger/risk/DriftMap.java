@@ -164,7 +164,7 @@ public record DriftMap(
                 .orElse(edges.get(0));
         return String.format(
                 Locale.ROOT,
-                "Every limit is kept in %.0f %% of the map; the nearest edge is %s %s, %.1f expected bands away%s. The band:"
+                "Every limit is kept at %.0f %% of the map's points; the nearest edge is %s %s, %.1f expected bands away%s. The band:"
                         + " %s. An estimate, to be proven in small steps.",
                 100 * safeShare(),
                 nearest.input().words(),

@@ -101,7 +101,7 @@ public record DriftMapChart(
 
     private String alt(UnitSystem system) {
         return "Every limit is kept in " + QuantityKind.FRACTION.text(limits().keptShare(), system)
-                + " of the map; the plan stands at "
+                + " of the map's area; the plan stands at "
                 + QuantityKind.ABSOLUTE_PRESSURE.text(setBottlePressure, system) + " in the bottle and "
                 + QuantityKind.GAUGE_PRESSURE.text(setFuelPressure, system) + " at the fuel jet.";
     }

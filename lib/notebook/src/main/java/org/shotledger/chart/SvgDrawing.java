@@ -33,6 +33,7 @@ final class SvgDrawing {
         canvas.flush();
         Element root = canvas.getRoot();
         name(root, document, key, title, alt, chart);
+        TextWidths.write(root);
         return write(canvas, root, key);
     }
 

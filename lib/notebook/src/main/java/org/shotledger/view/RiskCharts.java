@@ -139,7 +139,7 @@ public final class RiskCharts {
                 rows.get(rows.size() - 1).unreferencedLambda() - rows.get(0).unreferencedLambda();
         return Plot.of(
                         "boost-reference",
-                        "Choked nitrous ignores boost; the fuel jet does only with a boost-referenced regulator",
+                        "Mixture over boost: the fuel jet feels it, the nitrous jet does not",
                         "Over the boost shown, lambda without boost reference moves by "
                                 + QuantityKind.RATIO.text(spread, system) + " while the nitrous flow stays at "
                                 + QuantityKind.MASS_FLOW.text(rows.get(0).nitrousFlow(), system) + ".",

@@ -75,11 +75,11 @@ final class SettingsTable {
                 "at the rail, fuel flowing");
         rows.row(
                 "bottle pressure, at least",
-                new Cell.Figure(build.limits().bottlePressureLow(), QuantityKind.ABSOLUTE_PRESSURE),
+                new Cell.Figure(build.limits().bottlePressureLow() - ambient, QuantityKind.GAUGE_PRESSURE),
                 "below it the jets are not trusted");
         rows.row(
                 "bottle pressure, at most",
-                new Cell.Figure(build.limits().bottlePressureHigh(), QuantityKind.ABSOLUTE_PRESSURE),
+                new Cell.Figure(build.limits().bottlePressureHigh() - ambient, QuantityKind.GAUGE_PRESSURE),
                 "above it do not open the valve");
         return rows.build();
     }
