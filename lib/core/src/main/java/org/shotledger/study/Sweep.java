@@ -1,6 +1,7 @@
 package org.shotledger.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,8 @@ import java.util.stream.IntStream;
 /** Holds every combination of a space against every limit, in constant memory. */
 public final class Sweep {
     private static final long LOOK_EVERY_MS = 100;
+    /** Parts into which the nitrous settings are cut; a fixed number, so that the result is the same on every machine. */
+    private static final int PARTS = 32;
 
     private final Space space;
     private final SweepTask task;
@@ -74,58 +77,68 @@ public final class Sweep {
         return stop.get();
     }
 
+    /**
+     * Each part of the nitrous settings has books of its own, joined in the order of the space: what is kept does not depend on
+     * which thread was faster.
+     */
     private void sweep(EngineSide side, Factors factors, Tally whole) {
         int threads = Math.max(1, Runtime.getRuntime().availableProcessors());
-        AtomicInteger next = new AtomicInteger();
-        CountDownLatch finished = new CountDownLatch(threads);
-        AtomicReference<RuntimeException> failed = new AtomicReference<>();
-        Tally[] tallies = new Tally[threads];
+        Tally[] parts = new Tally[Math.min(PARTS, side.nitrous.size())];
+        Arrays.setAll(parts, p -> new Tally(factors.keys().size(), task));
+        Shared shared = new Shared(
+                new AtomicInteger(), new AtomicInteger(), new AtomicReference<>(), new CountDownLatch(threads));
         for (int t = 0; t < threads; t++) {
-            Tally tally = new Tally(factors.keys().size(), task);
-            tallies[t] = tally;
-            Thread worker = new Thread(() -> work(side, factors, tally, next, failed, finished), "sweep-" + t);
+            Thread worker = new Thread(() -> work(side, factors, parts, shared), "sweep-" + t);
             worker.setDaemon(true);
             worker.start();
         }
         long each = space.size() / ((long) factors.engines() * side.nitrous.size());
-        await(finished, next, whole.evaluated, each);
-        if (failed.get() != null) {
-            throw failed.get();
+        await(shared.finished, shared.done, whole.evaluated, each);
+        if (shared.failed.get() != null) {
+            throw shared.failed.get();
         }
-        for (Tally tally : tallies) {
-            whole.join(tally);
+        for (Tally part : parts) {
+            whole.join(part);
         }
         progress.at(whole.evaluated, space.size());
     }
 
-    private void work(
-            EngineSide side,
-            Factors factors,
-            Tally tally,
+    /** What the threads of one sweep share: the next part, the settings done, the first failure, the end. */
+    private record Shared(
             AtomicInteger next,
+            AtomicInteger done,
             AtomicReference<RuntimeException> failed,
-            CountDownLatch finished) {
+            CountDownLatch finished) {}
+
+    private void work(EngineSide side, Factors factors, Tally[] parts, Shared shared) {
         try {
-            Sweeper sweeper = new Sweeper(side, factors.keys(), tally, task);
-            for (int n = next.getAndIncrement(); n < side.nitrous.size() && !stop.get(); n = next.getAndIncrement()) {
-                sweeper.sweep(side.nitrous.get(n), stop::get);
+            for (int p = shared.next.getAndIncrement(); p < parts.length; p = shared.next.getAndIncrement()) {
+                Sweeper sweeper = new Sweeper(side, factors.keys(), parts[p], task);
+                int end = first(p + 1, parts.length, side.nitrous.size());
+                for (int n = first(p, parts.length, side.nitrous.size()); n < end && !stop.get(); n++) {
+                    sweeper.sweep(side.nitrous.get(n), stop::get);
+                    shared.done.getAndIncrement();
+                }
             }
         } catch (RuntimeException e) {
             stop.set(true);
-            failed.compareAndSet(null, e);
+            shared.failed.compareAndSet(null, e);
         } finally {
-            finished.countDown();
+            shared.finished.countDown();
         }
     }
 
-    private void await(CountDownLatch finished, AtomicInteger next, long before, long each) {
+    private static int first(int part, int parts, int settings) {
+        return (int) ((long) part * settings / parts);
+    }
+
+    private void await(CountDownLatch finished, AtomicInteger done, long before, long each) {
         while (true) {
             try {
                 if (finished.await(LOOK_EVERY_MS, TimeUnit.MILLISECONDS)) {
                     return;
                 }
-                long done = before + each * next.get();
-                progress.at(Math.min(done, space.size()), space.size());
+                progress.at(Math.min(before + each * done.get(), space.size()), space.size());
             } catch (InterruptedException e) {
                 stop.set(true);
             }

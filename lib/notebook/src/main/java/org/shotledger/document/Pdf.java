@@ -4,6 +4,7 @@ import com.openhtmltopdf.css.sheet.FontFaceRule;
 import com.openhtmltopdf.layout.SharedContext;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
@@ -15,11 +16,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.logging.Level;
 import org.apache.batik.bridge.DefaultFontFamilyResolver;
 import org.apache.batik.bridge.FontFace;
 import org.apache.batik.gvt.font.GVTFontFamily;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
 
 /** Sets a page as PDF/A-2 with tags after PDF/UA, fonts embedded, and nothing fetched. */
 final class Pdf {
@@ -44,11 +48,27 @@ final class Pdf {
             font(builder, "Italic", 400, FontStyle.ITALIC);
             builder.withHtmlContent(html, null);
             builder.toStream(out);
-            builder.run();
+            try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+                renderer.layout();
+                try (PDDocument document = renderer.createPDFKeepOpen()) {
+                    timeless(document, html);
+                    document.save(out);
+                }
+            }
         } catch (IOException e) {
             throw new UncheckedIOException("The document cannot be set as PDF.", e);
         }
         return out.toByteArray();
+    }
+
+    /** The same page gives the same bytes: no time of making, and an identity that follows from the page. */
+    private static void timeless(PDDocument document, String html) throws IOException {
+        document.getDocumentInformation().setCreationDate(null);
+        document.setDocumentId((long) html.hashCode());
+        PDMetadata metadata = document.getDocumentCatalog().getMetadata();
+        String stated = new String(metadata.toByteArray(), StandardCharsets.UTF_8);
+        String kept = stated.replaceAll("\\s*<xmp:CreateDate>[^<]*</xmp:CreateDate>", "");
+        metadata.importXMPMetadata(kept.getBytes(StandardCharsets.UTF_8));
     }
 
     private static void font(PdfRendererBuilder builder, String face, int weight, FontStyle style) {

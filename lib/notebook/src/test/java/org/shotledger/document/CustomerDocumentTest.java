@@ -1,5 +1,6 @@
 package org.shotledger.document;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -24,6 +25,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shotledger.budget.Verdict;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.ValidationResult;
 
 class CustomerDocumentTest {
     private static final CustomerDocument DOCUMENT = CustomerDocument.of(SampleDocument.content());
@@ -121,6 +128,26 @@ class CustomerDocumentTest {
             catalog.getMetadata().exportXMPMetadata().transferTo(xmp);
             assertTrue(xmp.toString(StandardCharsets.UTF_8).contains("pdfaid:part"), "no PDF/A mark");
         }
+    }
+
+    // ISO 19005-2, level A, by a validator that is not ours
+    @Test
+    void thePdfConformsToItsArchiveStandard() throws Exception {
+        VeraGreenfieldFoundryProvider.initialise();
+        try (PDFAParser parser =
+                        Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), PDFAFlavour.PDFA_2_A);
+                PDFAValidator validator = Foundries.defaultInstance().createValidator(PDFAFlavour.PDFA_2_A, false)) {
+            ValidationResult result = validator.validate(parser);
+            assertTrue(result.getTotalAssertions() > 1000, "too little was looked at");
+            assertTrue(
+                    result.isCompliant(),
+                    () -> result.getFailedChecks().keySet().toString());
+        }
+    }
+
+    @Test
+    void theSamePageGivesTheSameBytes() {
+        assertArrayEquals(pdf, DOCUMENT.pdf(Paper.LETTER));
     }
 
     @Test
