@@ -21,7 +21,9 @@ def shown(notebook):
         if cell.cell_type == "code":
             seen = []
             for out in cell.outputs:
-                if out.output_type == "stream":
+                if out.output_type == "stream" and seen and seen[-1][0] == out.name:
+                    seen[-1] = (out.name, seen[-1][1] + out.text)
+                elif out.output_type == "stream":
                     seen.append((out.name, out.text))
                 elif out.output_type == "error":
                     seen.append(("error", out.evalue))
