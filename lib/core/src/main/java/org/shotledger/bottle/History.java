@@ -98,4 +98,16 @@ public record History(String model, double expectedError, List<Moment> moments, 
     public double pressureSpread() {
         return first().pressure() - last().pressure();
     }
+
+    /**
+     * How long the outlet gave liquid at a pressure within the limit.
+     *
+     * @return time of the first fall below the pressure limit, else of the uncovered siphon, else of the last moment, s
+     */
+    public double usableUntil() {
+        return find(BottleEvent.Kind.PRESSURE_BELOW)
+                .or(() -> find(BottleEvent.Kind.LIQUID_UNCOVERED))
+                .map(BottleEvent::time)
+                .orElse(last().time());
+    }
 }

@@ -2,7 +2,6 @@ package org.shotledger.budget;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.shotledger.bottle.BottleEvent;
 import org.shotledger.bottle.Charge;
 import org.shotledger.bottle.Draw;
 import org.shotledger.bottle.Emptying;
@@ -82,10 +81,7 @@ public record BottleDay(double warmUp, List<Pass> passes) {
                 .withPressureLimit(budget.build().limits().bottlePressureLow())
                 .withDuration(seconds)
                 .equilibrium();
-        double end = history.find(BottleEvent.Kind.PRESSURE_BELOW)
-                .or(() -> history.find(BottleEvent.Kind.LIQUID_UNCOVERED))
-                .map(BottleEvent::time)
-                .orElse(history.last().time());
+        double end = history.usableUntil();
         Moment last = history.at(end);
         return new Pass(
                 history.first().mass(),

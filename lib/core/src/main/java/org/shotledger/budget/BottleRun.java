@@ -2,7 +2,6 @@ package org.shotledger.budget;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.shotledger.bottle.BottleEvent;
 import org.shotledger.bottle.Charge;
 import org.shotledger.bottle.Draw;
 import org.shotledger.bottle.Emptying;
@@ -40,10 +39,7 @@ final class BottleRun {
         BottleSheet sheet = evaluator.build().bottle();
         Charge full = sheet.vessel().charged(sheet.charge(), sheet.startTemperature());
         History history = empty(full).equilibrium();
-        double seconds = history.find(BottleEvent.Kind.PRESSURE_BELOW)
-                .or(() -> history.find(BottleEvent.Kind.LIQUID_UNCOVERED))
-                .map(BottleEvent::time)
-                .orElse(history.last().time());
+        double seconds = history.usableUntil();
         return new BottlePlan(
                 sheet.charge(),
                 sheet.startTemperature(),
@@ -69,9 +65,7 @@ final class BottleRun {
             History history = empty(sheet.vessel().charged(mass, temperature))
                     .withDuration(seconds)
                     .equilibrium();
-            boolean cut = history.find(BottleEvent.Kind.PRESSURE_BELOW).isPresent()
-                    || history.find(BottleEvent.Kind.LIQUID_UNCOVERED).isPresent();
-            if (cut || history.last().time() < seconds * (1 - 1e-9)) {
+            if (history.usableUntil() < seconds * (1 - 1e-9)) {
                 return passes;
             }
             mass -= history.massUsed();

@@ -32,7 +32,7 @@ final class LedgerPen {
     void sheet(String key, String name, String symbol, QuantityKind kind, double value, String path) {
         Origin origin = build.origin(path).orElse(null);
         if (origin == null) {
-            add(new Entry(key, name, symbol, kind, value, Double.NaN, "input", SILENT, List.of(), Standing.ASSUMED));
+            add(bare(key, name, symbol, kind, value, SILENT));
             return;
         }
         String source =
@@ -55,18 +55,13 @@ final class LedgerPen {
         if (value == written) {
             sheet(key, name, symbol, kind, value, path);
         } else {
-            add(new Entry(
-                    key,
-                    name,
-                    symbol,
-                    kind,
-                    value,
-                    Double.NaN,
-                    "input",
-                    "asked here; the sheet has another figure",
-                    List.of(),
-                    Standing.ASSUMED));
+            add(bare(key, name, symbol, kind, value, "asked here; the sheet has another figure"));
         }
+    }
+
+    /** An input without a place in the sheet. */
+    private static Entry bare(String key, String name, String symbol, QuantityKind kind, double value, String source) {
+        return new Entry(key, name, symbol, kind, value, Double.NaN, "input", source, List.of(), Standing.ASSUMED);
     }
 
     /** A setting this budget chose. */

@@ -123,4 +123,13 @@ public record StepUp(double offPower, List<Shot> shots) {
         double base = pull.uncertainty() / pull.wheelPower() * off;
         return Math.sqrt(base * base + added * added * (flow * flow + effectiveness * effectiveness));
     }
+
+    /**
+     * The last step.
+     *
+     * @return the shot of the budget itself
+     */
+    public Shot fullShot() {
+        return shots.get(shots.size() - 1);
+    }
 }

@@ -12,6 +12,7 @@ import org.shotledger.document.CustomerDocument;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Revision;
 import org.shotledger.document.Section;
+import org.shotledger.stepup.StepUp;
 import org.shotledger.table.Shown;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
@@ -64,14 +65,15 @@ public final class BudgetDocument {
             builder.notice("Invented data for a demonstration; not a real car or part.");
         }
         BottleDay day = BottleDay.of(budget);
+        StepUp steps = StepUp.of(budget);
         builder.say(Section.WISH, wish(budget.wish()));
         recommendation(builder, budget, charts);
         split(builder, budget, charts);
-        jets(builder, budget, charts);
+        jets(builder, budget, steps, charts);
         margins(builder, budget, charts);
         builder.points(Section.RISKS, risks(budget));
         RiskSection.write(builder, budget, charts);
-        StepUpSection.write(builder, budget, charts);
+        StepUpSection.write(builder, steps, charts);
         bottle(builder, budget, day, charts);
         WiringSection.write(builder, budget, day);
         builder.reasoning(budget.ledger(), Tables.of(budget.ledger()));
@@ -129,8 +131,8 @@ public final class BudgetDocument {
         builder.rows(Section.SPLIT, Tables.of(budget.split()).in(Shown.SI));
     }
 
-    private static void jets(DocumentContent.Builder builder, Budget budget, UnitSystem charts) {
-        builder.rows(Section.JETS, SettingsTable.of(budget));
+    private static void jets(DocumentContent.Builder builder, Budget budget, StepUp steps, UnitSystem charts) {
+        builder.rows(Section.JETS, SettingsTable.of(budget, steps));
         builder.rows(Section.JETS, Tables.of(budget.jets()));
         builder.picture(Section.JETS, FlowCharts.overBottlePressure(budget, charts));
         builder.say(

@@ -11,6 +11,7 @@ import org.shotledger.chart.FeedFlowChart;
 import org.shotledger.flow.FeedFlow;
 import org.shotledger.flow.JetFlow;
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.spread.Supply;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 import org.shotledger.wetkit.JetPair;
@@ -18,9 +19,6 @@ import org.shotledger.wetkit.JetPair;
 /** What flows through the jets, as charts. */
 public final class FlowCharts {
     private static final int POINTS = 15;
-
-    /** How far a drilled fuel jet may be off its size: half a thou, common practice, no source. */
-    public static final double BORE_TOLERANCE = 0.0127e-3;
 
     private FlowCharts() {}
 
@@ -44,7 +42,7 @@ public final class FlowCharts {
                     budget.peak().conditions().withBottleTemperature(NitrousOxide.saturationTemperature(pressure[i]));
             feeds[i] = budget.evaluator().feed(at, budget.peak().demand());
             for (int j = 0; j < 3; j++) {
-                fuel[j][i] = fuel(budget, at, feeds[i], (j - 1) * BORE_TOLERANCE);
+                fuel[j][i] = fuel(budget, at, feeds[i], (j - 1) * Supply.USUAL_BORE_TOLERANCE);
             }
         }
         return new FeedFlowChart(

@@ -1,10 +1,7 @@
 package org.shotledger.view;
 
-import java.util.List;
 import org.shotledger.budget.Budget;
 import org.shotledger.build.Build;
-import org.shotledger.stepup.Shot;
-import org.shotledger.stepup.Spark;
 import org.shotledger.stepup.StepUp;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
@@ -14,7 +11,7 @@ import org.shotledger.units.QuantityKind;
 final class SettingsTable {
     private SettingsTable() {}
 
-    static Listing of(Budget budget) {
+    static Listing of(Budget budget, StepUp plan) {
         Build build = budget.build();
         var peak = budget.peak();
         var regulator = build.wetKit().fuel().regulator();
@@ -62,7 +59,7 @@ final class SettingsTable {
                 "lambda; the builder's limit");
         rows.row(
                 "spark retard to begin with, nitrous on",
-                new Cell.Figure(spark(budget).first(), QuantityKind.CRANK_ANGLE),
+                new Cell.Figure(plan.fullShot().spark().first(), QuantityKind.CRANK_ANGLE),
                 "from the timing of the base pull; the largest of rule of thumb (common practice, no source), computed and"
                         + " sheet, see the step-up plan");
         rows.row(
@@ -86,10 +83,5 @@ final class SettingsTable {
 
     private static void bore(Listing.Builder rows, String name, double bore, String mind) {
         rows.row(name, new Cell.Figure(bore, QuantityKind.BORE), mind);
-    }
-
-    private static Spark spark(Budget budget) {
-        List<Shot> shots = StepUp.of(budget).shots();
-        return shots.get(shots.size() - 1).spark();
     }
 }

@@ -1,6 +1,5 @@
 package org.shotledger.view;
 
-import org.shotledger.budget.Budget;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
 import org.shotledger.stepup.Shot;
@@ -11,8 +10,7 @@ import org.shotledger.units.UnitSystem;
 final class StepUpSection {
     private StepUpSection() {}
 
-    static void write(DocumentContent.Builder builder, Budget budget, UnitSystem charts) {
-        StepUp plan = StepUp.of(budget);
+    static void write(DocumentContent.Builder builder, StepUp plan, UnitSystem charts) {
         builder.picture(Section.STEP_UP, DeliveryCharts.of(plan, charts));
         builder.rows(Section.STEP_UP, PlanTables.of(plan));
         builder.rows(Section.STEP_UP, PlanTables.sparks(plan));
