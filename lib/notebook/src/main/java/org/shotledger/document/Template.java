@@ -12,6 +12,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import org.shotledger.chart.ChartPicture;
+import org.shotledger.display.Display;
 
 /** Sets a document's content into the one template there is; the engine escapes every text. */
 final class Template {
@@ -41,13 +44,13 @@ final class Template {
         model.put("summary", content.summary());
         model.put("verdict", content.verdict().word());
         model.put("paper", paper);
-        model.put("sections", sections(content));
+        model.put("sections", sections(content, !paper.isEmpty()));
         model.put("signatures", content.signatures());
         model.put("revisions", revisions(content));
         return model;
     }
 
-    private static List<Map<String, Object>> sections(DocumentContent content) {
+    private static List<Map<String, Object>> sections(DocumentContent content, boolean pdf) {
         List<Map<String, Object>> sections = new ArrayList<>();
         for (Section section : Section.values()) {
             List<Block> blocks = content.sections().getOrDefault(section, List.of());
@@ -57,13 +60,14 @@ final class Template {
                 sections.add(Map.of(
                         "anchor", section.anchor(),
                         "heading", section.heading(),
-                        "blocks", blocks.stream().map(Template::block).toList()));
+                        "blocks",
+                                blocks.stream().map(block -> block(block, pdf)).toList()));
             }
         }
         return sections;
     }
 
-    private static Map<String, Object> block(Block block) {
+    private static Map<String, Object> block(Block block, boolean pdf) {
         if (block instanceof Block.Paragraph paragraph) {
             return Map.of("kind", "paragraph", "words", paragraph.words());
         }
@@ -73,8 +77,14 @@ final class Template {
         if (block instanceof Block.Rows rows) {
             return Map.of("kind", "markup", "markup", rows.listing().toHtml());
         }
-        return Map.of(
-                "kind", "markup", "markup", ((Block.Picture) block).chart().toHtml());
+        ChartPicture chart = ((Block.Picture) block).chart();
+        return Map.of("kind", "markup", "markup", pdf ? told(chart) : chart.toHtml());
+    }
+
+    /** The PDF's tag of a picture takes its words from an attribute that a page may give to images only. */
+    private static String told(ChartPicture chart) {
+        String words = Display.escapeHtml(chart.title() + ". " + chart.alt());
+        return chart.toHtml().replaceFirst("<svg ", Matcher.quoteReplacement("<svg alt=\"" + words + "\" "));
     }
 
     private static List<Map<String, Object>> revisions(DocumentContent content) {

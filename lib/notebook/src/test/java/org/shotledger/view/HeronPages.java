@@ -25,6 +25,7 @@ public final class HeronPages {
         Path out = Path.of(arguments[1]);
         CustomerDocument document = BudgetDocument.of(budget, Issue.first("A", "2026-06-20"));
         document.write(out, "heron", Paper.A4);
+        document.write(out, "heron-letter", Paper.LETTER);
         picture(out, Charts.of(budget.split(), UnitSystem.US));
         picture(out, Charts.of(budget.limits(), UnitSystem.US));
         picture(out, Charts.of(budget.bottle(), UnitSystem.US));
