@@ -5,8 +5,11 @@ import org.shotledger.display.Display;
 
 /** A listing as an HTML table: a caption, header cells with their scope, everything escaped. */
 final class HtmlForm {
-    /** A table of no more rows is kept on one page. */
-    private static final int SHORT = 14;
+    /** A table of no more lines is kept on one page. */
+    private static final int SHORT = 18;
+
+    /** Letters that a column of words has room for, about. */
+    private static final int LINE = 26;
 
     /** A table of more columns is set smaller, to fit the paper. */
     private static final int MANY = 7;
@@ -16,7 +19,7 @@ final class HtmlForm {
     static String of(Listing listing) {
         Flat flat = Flat.of(listing);
         StringBuilder out = new StringBuilder("<table class=\"listing")
-                .append(flat.rows().size() > SHORT ? "" : " short")
+                .append(lines(flat) > SHORT ? "" : " short")
                 .append(flat.heads().size() > MANY ? " many" : "")
                 .append("\"><caption>")
                 .append(Display.escapeHtml(listing.caption()))
@@ -37,6 +40,17 @@ final class HtmlForm {
             out.append("</tr>");
         }
         return out.append("</tbody></table>").toString();
+    }
+
+    /** About how many lines the rows take when words are wrapped into their columns. */
+    private static int lines(Flat flat) {
+        int lines = 0;
+        for (List<Flat.Value> row : flat.rows()) {
+            int longest =
+                    row.stream().mapToInt(value -> value.words().length()).max().orElse(0);
+            lines += 1 + longest / LINE;
+        }
+        return lines;
     }
 
     private static void cell(StringBuilder out, Flat.Value value, boolean figures, boolean first) {
