@@ -27,7 +27,7 @@ final class BottleEntries {
                         from.bottle().seconds())
                 .by(
                         "dU = -m h_out dt with liquid and vapour in equilibrium, until the pressure band or the liquid ends",
-                        "equilibrium emptying; Zimmerman et al., AIAA 2013-4045, for its known error")
+                        "equilibrium emptying; known error after Zimmerman et al., AIAA 2013-4045 (2013)")
                 .on("charge", "bottle-temperature", "nitrous-flow");
 
         double perSecond = peak.nitrous().massFlow() / (from.added() / HUNDRED_HORSEPOWER);

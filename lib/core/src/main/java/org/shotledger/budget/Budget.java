@@ -37,18 +37,6 @@ public record Budget(
         Limits limits,
         Ledger ledger) {
 
-    /** What must be said wherever this budget is shown. */
-    public static final List<String> CAUTIONS = List.of(
-            "Every figure is an estimate, to be proven in small steps on a dynamometer with lambda, pressure and exhaust"
-                    + " temperature watched.",
-            "A lean mixture under nitrous melts pistons within seconds; cut the nitrous at the first lean reading or loss of"
-                    + " fuel pressure.",
-            "Nitrous oxide is a pressurised oxidiser: it freezes skin, displaces air in closed rooms, and feeds fire. Never"
-                    + " heat a bottle with a flame, never open it near fuel.",
-            "Bottles, relief devices, fillings and transport fall under pressure-vessel law; local codes and licensed"
-                    + " practice decide, not this page.",
-            "For closed courses only.");
-
     /** Copies the list. */
     public Budget {
         candidates = List.copyOf(candidates);

@@ -69,6 +69,7 @@ final class FuelEntries {
                 "rho",
                 DENSITY,
                 fuel.density(temperature),
+                "property at the fuel's temperature",
                 fuel.source());
         pen.published(
                 key + "-oxygen",
@@ -76,13 +77,15 @@ final class FuelEntries {
                 "s",
                 RATIO,
                 fuel.oxygenDemand(),
-                "atom balance; " + fuel.source());
+                "atom balance to carbon dioxide and water",
+                fuel.source());
         pen.published(
                 key + "-heat",
                 "lower heating value of the " + name,
                 "H",
                 SPECIFIC_ENERGY,
                 fuel.lowerHeatingValue(),
+                "property",
                 fuel.source());
     }
 }

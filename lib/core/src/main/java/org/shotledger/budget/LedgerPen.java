@@ -2,6 +2,7 @@ package org.shotledger.budget;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.shotledger.build.Build;
 import org.shotledger.build.Origin;
 import org.shotledger.units.QuantityKind;
@@ -10,6 +11,9 @@ import org.shotledger.units.QuantityKind;
 final class LedgerPen {
     /** Source of a figure this budget chose itself. */
     static final String CHOICE = "this budget";
+
+    /** J. B. Heywood's textbook, McGraw-Hill; the section follows. */
+    static final String HEYWOOD = "Heywood, Internal Combustion Engine Fundamentals (1988), ";
 
     private static final String SILENT = "set in the build, not stated in the sheet";
 
@@ -47,7 +51,8 @@ final class LedgerPen {
                 "input, '" + origin.text() + "'",
                 source,
                 List.of(),
-                Standing.ofWords(origin.standing())));
+                Standing.ofWords(origin.standing()),
+                Optional.of(origin)));
     }
 
     /** A value of the sheet that may be asked for differently in one wish; it is the sheet's only while it agrees with it. */
@@ -72,8 +77,9 @@ final class LedgerPen {
     }
 
     /** A property of matter with its publication. */
-    void published(String key, String name, String symbol, QuantityKind kind, double value, String source) {
-        add(new Entry(key, name, symbol, kind, value, Double.NaN, "property", source, List.of(), Standing.PUBLISHED));
+    void published(
+            String key, String name, String symbol, QuantityKind kind, double value, String basis, String source) {
+        add(new Entry(key, name, symbol, kind, value, Double.NaN, basis, source, List.of(), Standing.PUBLISHED));
     }
 
     /** A figure that follows from others; it is entered when its inputs are named. */

@@ -19,14 +19,12 @@ final class MixtureEntries {
                         "T_m",
                         TEMPERATURE,
                         peak.charge().temperature())
-                .by(
-                        "energy balance of air, nitrous oxide and both fuels",
-                        "first law; real-fluid enthalpy of nitrous oxide")
+                .by("energy balance of air, nitrous oxide and both fuels", "first law; " + NitrousEntries.FLUID)
                 .on("air-temperature", "nitrous-flow", "nitrous-fuel-flow");
         pen.calculated("air-flow", "dry air flow", "m_A", MASS_FLOW, mixture.dryAir())
                 .by(
                         "speed-density: eta_v V_d N/2 p_m/(R T_m), less the room of nitrous oxide and fuel vapour",
-                        "Heywood, Internal Combustion Engine Fundamentals, section 6.2")
+                        LedgerPen.HEYWOOD + "section 6.2")
                 .on("volumetric-efficiency", "displacement", "engine-speed", "plenum-pressure", "charge-temperature");
         pen.calculated("main-fuel-flow", "main fuel flow", "m_M", MASS_FLOW, mixture.mainFlow())
                 .by("0.2314 m_A / (lambda_0 s)", "oxygen balance")

@@ -9,6 +9,9 @@ import org.shotledger.flow.JetFlow;
 
 /** Nitrous oxide from the bottle to the jets. */
 final class NitrousEntries {
+    /** The equation of state of nitrous oxide. */
+    static final String FLUID = "Lemmon and Span, J. Chem. Eng. Data 51, 785-850 (2006)";
+
     private NitrousEntries() {}
 
     static void write(LedgerPen pen, LedgerSubject from) {
@@ -26,9 +29,7 @@ final class NitrousEntries {
                         "p_b0",
                         ABSOLUTE_PRESSURE,
                         peak.conditions().bottleLiquid().pressure())
-                .by(
-                        "saturation pressure at the bottle temperature",
-                        "Lemmon and Span, J. Chem. Eng. Data 51 (2006) 785-850")
+                .by("saturation pressure at the bottle temperature", FLUID)
                 .on("bottle-temperature");
         pen.sheet(
                 "nitrous-solenoid",
@@ -45,14 +46,12 @@ final class NitrousEntries {
                         peak.nitrous().jetInlet().pressure())
                 .by(
                         "two-phase pressure loss along the feed path at constant stagnation enthalpy",
-                        "homogeneous model; Churchill (1977) friction, McAdams (1942) viscosity")
+                        "homogeneous two-phase flow; friction after Churchill, Chem. Eng. 84 (1977); viscosity after McAdams (1942)")
                 .on("bottle-pressure", "nitrous-solenoid", "nitrous-jet");
         double flow = peak.nitrous().massFlow();
         pen.calculated("nitrous-flow", "nitrous oxide flow", "m_N", MASS_FLOW, flow)
                 .uncertain(flow * from.nitrousError())
-                .by(
-                        "feed path and jets: " + jetModel(from) + "; limited by " + limiting(from),
-                        "see the flow model's own sources")
+                .by("feed path and jets: " + jetModel(from) + "; limited by " + limiting(from), jetSource(from))
                 .on("jet-inlet-pressure", "nitrous-jet");
     }
 
@@ -61,6 +60,13 @@ final class NitrousEntries {
                 .map(JetFlow::model)
                 .findFirst()
                 .orElse("none");
+    }
+
+    private static String jetSource(LedgerSubject from) {
+        return from.peak().nitrous().jets().stream()
+                .map(JetFlow::source)
+                .findFirst()
+                .orElse("definition");
     }
 
     private static String limiting(LedgerSubject from) {

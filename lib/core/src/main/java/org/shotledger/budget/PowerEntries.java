@@ -36,7 +36,8 @@ final class PowerEntries {
         pen.calculated("heat", "heat released", "Q", POWER, peak.heat().total())
                 .by(
                         evaluator.model().combustion().basis() + ", plus 1.864 MJ per kg of nitrous oxide decomposed",
-                        "Heywood section 4.9; formation enthalpy of nitrous oxide 82.05 kJ/mol")
+                        LedgerPen.HEYWOOD
+                                + "section 4.9; JANAF Thermochemical Tables, 4th edition (1998), 82.05 kJ/mol")
                 .on(
                         "lambda",
                         "air-flow",
@@ -65,7 +66,7 @@ final class PowerEntries {
                         peak.power().indicated())
                 .by(
                         "f (1 - r^(1-g)) (Q_own + k_N Q_nitrous), less the loss by spark retard",
-                        "Heywood chapter 5, calibrated")
+                        LedgerPen.HEYWOOD + "chapter 5; calibration on the build's own pull")
                 .on("nitrous-effectiveness", "heat", "cycle-share", "compression-ratio");
         pen.calculated("friction", "friction power", "P_f", POWER, peak.power().friction())
                 .by(
@@ -80,10 +81,10 @@ final class PowerEntries {
                         peak.shaft().exhaustPressure())
                 .by(
                         "turbine power equals compressor power",
-                        "Watson and Janota, Turbocharging the Internal Combustion Engine")
+                        "Watson and Janota, Turbocharging the Internal Combustion Engine (1982)")
                 .on("air-flow", "compressor-outlet");
         pen.calculated("pumping", "pumping power", "P_p", POWER, peak.power().pumping())
-                .by("(p_e - p_m) V_d N/2", "Heywood section 5.4")
+                .by("(p_e - p_m) V_d N/2", LedgerPen.HEYWOOD + "section 5.4")
                 .on("exhaust-pressure", "plenum-pressure", "displacement", "engine-speed");
         pen.calculated(
                         "brake",
@@ -115,7 +116,8 @@ final class PowerEntries {
                         peak.cylinder().peakPressure())
                 .by(
                         "closed cycle of one zone: slider-crank, Wiebe burning, heat to the walls",
-                        "Heywood chapters 9 and 12; Woschni, SAE 670931; burn timing common practice")
+                        LedgerPen.HEYWOOD
+                                + "chapters 9 and 12; Woschni, SAE 670931 (1967); burn timing: common practice, no source")
                 .on("heat", "compression-ratio", "plenum-pressure", "charge-temperature");
     }
 }

@@ -47,7 +47,7 @@ final class WishEntries {
                 place + "temperature");
         pen.sheet("humidity", "relative humidity", "phi", FRACTION, air.relativeHumidity(), place + "humidity");
         pen.calculated("ambient-pressure", "ambient pressure", "p_a", ABSOLUTE_PRESSURE, air.pressure())
-                .by("standard atmosphere at the altitude, or the station pressure where it is given", "ISO 2533")
+                .by("standard atmosphere at the altitude, or the station pressure where it is given", "ISO 2533 (1975)")
                 .on();
         pen.calculated(
                         "plenum-pressure",

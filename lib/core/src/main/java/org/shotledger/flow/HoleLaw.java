@@ -54,6 +54,21 @@ final class HoleLaw {
         return inlet.density() > NitrousOxide.CRITICAL_DENSITY ? fade : 0;
     }
 
+    /** Where the law comes from that carries most of the flow. */
+    static String source(double liquidShare) {
+        return fluxSource(liquidShare)
+                + (liquidShare > 0.5
+                        ? "; length of delay and discharge coefficient after AIAA 2013-3636 (2013)"
+                        : "; discharge coefficient " + FLASHING_COEFFICIENT + ": common practice, no source");
+    }
+
+    /** Where its flux comes from, for a hole whose coefficient was measured. */
+    static String fluxSource(double liquidShare) {
+        return liquidShare > 0.5
+                ? "Henry and Fauske, J. Heat Transfer 93, 179-187 (1971)"
+                : "Wallis, One-dimensional Two-phase Flow (1969), chapter 2";
+    }
+
     static double expectedError(double liquidShare, double lengthToBore) {
         boolean measuredLength = lengthToBore > 8 && lengthToBore < 25;
         double liquid = measuredLength ? MEASURED_ERROR : ASSUMED_ERROR;

@@ -9,6 +9,7 @@ package org.shotledger.flow;
  * @param dischargeCoefficient coefficient used for the best estimate
  * @param expectedError expected relative error of the best estimate, one standard deviation
  * @param model name of the model of the best estimate
+ * @param source where that model and its coefficient come from, several sources parted by a semicolon
  * @param throat state at the narrowest section by homogeneous equilibrium
  */
 public record JetFlow(
@@ -18,4 +19,5 @@ public record JetFlow(
         double dischargeCoefficient,
         double expectedError,
         String model,
+        String source,
         Throat throat) {}

@@ -94,6 +94,7 @@ public record NitrousJet(String name, double bore, double lengthToBore, Edge edg
                 share * liquidCoefficient() + (1 - share) * flashingCoefficient(),
                 HoleLaw.expectedError(share, lengthToBore),
                 model,
+                Double.isNaN(dischargeCoefficient) ? HoleLaw.source(share) : HoleLaw.fluxSource(share),
                 equilibrium);
     }
 

@@ -44,9 +44,10 @@ public final class Blend {
                 used.stream()
                         .map(p -> String.format(
                                 java.util.Locale.ROOT,
-                                "%.1f %% by volume %s",
+                                "%.1f %% by volume %s (%s)",
                                 100 * p.volumeFraction(),
-                                p.fuel().name()))
+                                p.fuel().name(),
+                                p.fuel().source()))
                         .collect(Collectors.joining(", ", "ideal mixing of ", "")));
     }
 

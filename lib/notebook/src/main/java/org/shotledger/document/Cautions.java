@@ -13,8 +13,8 @@ public final class Cautions {
      */
     public static List<String> usual() {
         return List.of(
-                "Every figure here is an estimate. Prove it on the dyno in small steps, from the smallest jets upward, and stop at"
-                        + " the first no-go value.",
+                "Every figure here is an estimate. Prove it on the dyno in small steps, from the smallest jets upward, with lambda,"
+                        + " fuel pressure and exhaust temperature watched, and stop at the first no-go value.",
                 "A lean mixture under nitrous oxide destroys an engine within a second. Cut the nitrous oxide on low fuel"
                         + " pressure, on a lean reading, on over-boost and outside its window of engine speed.",
                 "Never heat a bottle with a flame or beyond the pressure of its plan; use a heater with a thermostat and a working"
@@ -24,7 +24,9 @@ public final class Cautions {
                         + " moves.",
                 "Close the bottle and empty the lines before work on the car; nitrous oxide that leaks into a stopped engine may"
                         + " explode at the next start.",
-                "Keep oil, grease and dirt away from valves and lines that carry nitrous oxide.",
+                "Nitrous oxide feeds fire: never open a bottle near fuel or flame. Keep oil, grease and dirt away from valves and lines that carry nitrous oxide.",
+                "Bottles, relief devices, filling and transport fall under pressure-vessel law: local codes and licensed practice"
+                        + " decide, not this document.",
                 "Use on closed courses only, with the belts, the fire protection and the inspection that the organiser asks for.");
     }
 }

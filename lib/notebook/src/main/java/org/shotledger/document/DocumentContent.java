@@ -2,12 +2,8 @@ package org.shotledger.document;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import org.shotledger.budget.Entry;
-import org.shotledger.budget.Ledger;
 import org.shotledger.budget.Verdict;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.table.Listing;
@@ -145,24 +141,6 @@ public record DocumentContent(
          */
         public Builder picture(Section section, ChartPicture chart) {
             return add(section, new Block.Picture(chart));
-        }
-
-        /**
-         * Adds the reasoning in full, and the list of its sources.
-         *
-         * @param ledger the ledger
-         * @param listing the ledger as a table
-         * @return this builder
-         */
-        public Builder reasoning(Ledger ledger, Listing listing) {
-            rows(Section.REASONING, listing);
-            Set<String> sources = new LinkedHashSet<>();
-            for (Entry entry : ledger.entries()) {
-                if (!entry.source().isBlank()) {
-                    sources.add(entry.source());
-                }
-            }
-            return points(Section.SOURCES, List.copyOf(sources));
         }
 
         /**

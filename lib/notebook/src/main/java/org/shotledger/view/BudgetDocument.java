@@ -76,8 +76,8 @@ public final class BudgetDocument {
         StepUpSection.write(builder, steps, charts);
         bottle(builder, budget, day, charts);
         WiringSection.write(builder, budget, day);
-        builder.reasoning(budget.ledger(), Tables.of(budget.ledger()));
-        builder.points(Section.CAUTIONS, Budget.CAUTIONS);
+        builder.rows(Section.REASONING, Tables.of(budget.ledger()));
+        Sources.write(builder, budget);
         return builder.signedBy("engine builder", "customer");
     }
 

@@ -54,7 +54,8 @@ public final class SampleDocument {
                 .rows(Section.STEP_UP, steps())
                 .picture(Section.BOTTLE, charts.get(3))
                 .say(Section.WIRING, "One more output is needed than the controller has left.")
-                .reasoning(ledger, reasons(ledger))
+                .rows(Section.REASONING, reasons(ledger))
+                .points(Section.SOURCES, List.of("A table of made-up figures"))
                 .signedBy("engine builder", "customer")
                 .revision(new Revision("B", "2026-07-04", List.of("Smaller fuel jet: the first pull read rich.")))
                 .revision(new Revision("A", "2026-06-20", List.of("First issue.")));

@@ -1,0 +1,94 @@
+package org.shotledger.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.shotledger.budget.Budget;
+import org.shotledger.budget.Entry;
+import org.shotledger.budget.Ledger;
+import org.shotledger.budget.Standing;
+import org.shotledger.build.Build;
+import org.shotledger.table.Listing;
+import org.shotledger.units.QuantityKind;
+
+/** The sources of the invented demo build, told by their weight. */
+class SourcesTest {
+    private static final Path HERON = Path.of("../../data/heron");
+    private static Budget budget;
+
+    @BeforeAll
+    static void plan() {
+        budget = Budget.plan(Build.load(HERON));
+    }
+
+    @Test
+    void aPublicationStandsOnceWithAllThatItServes() {
+        List<String> named = column(Sources.publications(budget.ledger().entries()), 0);
+        assertEquals(named.stream().distinct().toList(), named);
+        assertTrue(named.contains("ISO 2533 (1975)"), named.toString());
+        assertTrue(named.contains("Heywood, Internal Combustion Engine Fundamentals (1988)"), named.toString());
+    }
+
+    @Test
+    void aReportNumberIsNotTakenForItsYear() {
+        Entry entry = new Entry(
+                "k",
+                "flow",
+                "",
+                QuantityKind.RATIO,
+                1,
+                0,
+                "b",
+                "AIAA 2013-3636 (2013), fig. 13",
+                List.of(),
+                Standing.CALCULATED);
+        Listing rows = Sources.publications(Ledger.of(List.of(entry)).entries());
+        assertEquals(List.of("AIAA 2013-3636 (2013)"), column(rows, 0));
+        assertEquals(List.of("flow (fig. 13)"), column(rows, 1));
+    }
+
+    @Test
+    void everyTableOfTheBuildIsListedWithItsOrigin() throws IOException {
+        Listing files = Sources.files(budget.build());
+        try (var folder = Files.list(HERON)) {
+            List<String> tables = folder.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(".csv") && !name.contains("log"))
+                    .sorted()
+                    .toList();
+            assertEquals(tables, column(files, 0).stream().distinct().sorted().toList());
+        }
+        assertTrue(column(files, 2).stream().allMatch(origin -> origin.startsWith("Invented data")), files.toText());
+    }
+
+    @Test
+    void theLinesNamedHoldTheFigures() throws IOException {
+        List<String> sheet = Files.readAllLines(HERON.resolve("build.yaml"));
+        Listing told = Sources.sheet(budget.ledger().entries());
+        List<String> measured =
+                List.of(column(told, 1).get(column(told, 0).indexOf("measured")).split("\\D+"));
+        assertTrue(measured.stream()
+                .filter(number -> !number.isEmpty())
+                .map(number -> sheet.get(Integer.parseInt(number) - 1))
+                .anyMatch(line -> line.contains("84.5 mm")));
+    }
+
+    @Test
+    void nothingIsSaidToComeFromElsewhere() {
+        for (Entry entry : budget.ledger().entries()) {
+            assertFalse(entry.source().matches(".*(see the|own sources).*"), entry.source());
+        }
+    }
+
+    private static List<String> column(Listing listing, int index) {
+        var column = listing.table().column(index);
+        return IntStream.range(0, column.size()).mapToObj(column::getString).toList();
+    }
+}
