@@ -1,5 +1,6 @@
 package org.shotledger.chart;
 
+import org.shotledger.display.Units;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -28,17 +29,8 @@ public record Axis(String name, QuantityKind kind, UnitSystem system) {
      * @return for example {@code "\u00b0F"}; empty for a pure number
      */
     public String unit() {
-        return switch (kind.unit(system)) {
-            case "degC" -> "\u00b0C";
-            case "degF" -> "\u00b0F";
-            case "deg" -> "\u00b0 crank";
-            case "kg/m3" -> "kg/m\u00b3";
-            case "lb/ft3" -> "lb/ft\u00b3";
-            case "in3" -> "in\u00b3";
-            case "N m" -> "N\u00b7m";
-            case "lbf ft" -> "lbf\u00b7ft";
-            default -> kind.unit(system);
-        };
+        String unit = kind.unit(system);
+        return unit.equals("deg") ? "\u00b0 crank" : Units.printed(unit);
     }
 
     /**

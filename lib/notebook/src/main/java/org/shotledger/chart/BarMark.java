@@ -10,7 +10,13 @@ final class BarMark extends Mark {
     /** Height of one row of bars, pixels. */
     static final int ROW = 44;
 
+    /** Room above the first row for the words of lines that cross all rows, pixels. */
+    static final int HEAD = 16;
+
     private static final double THICKNESS = 15;
+
+    /** Free pixels around the words of a bar, so that a line behind them ends before it touches a letter. */
+    private static final double CLEAR = 5;
 
     private final String words;
     private final int row;
@@ -44,7 +50,7 @@ final class BarMark extends Mark {
     @Override
     void draw(Graphics2D g) {
         Rectangle2D plot = plot();
-        double top = plot.getMinY() + row * plot.getHeight() / rows + 22;
+        double top = plot.getMinY() + HEAD + row * (plot.getHeight() - HEAD) / rows + 22;
         double left = clamped(x(Math.min(from, to)), plot);
         double right = clamped(x(Math.max(from, to)), plot);
         Rectangle2D bar = new Rectangle2D.Double(left, top, Math.max(right - left, 1.5), THICKNESS);
@@ -53,11 +59,11 @@ final class BarMark extends Mark {
         if (hatch > 0) {
             hatch(g, bar);
         }
-        g.setColor(look.color());
+        g.setColor(look.edge());
         g.setStroke(new BasicStroke(1.2f));
         g.draw(bar);
         if (!words.isEmpty()) {
-            write(g, words, Letters.regular(12), Look.INK, List.of(new double[] {plot.getMinX() + 8, top - 5}));
+            write(g, words, Letters.regular(12), Look.INK, CLEAR, List.of(new double[] {plot.getMinX() + 8, top - 5}));
         }
     }
 

@@ -84,7 +84,7 @@ final class ContourMark extends Mark {
 
     @Override
     void occupy(Space common) {
-        if (strong) {
+        if (strong || words.isEmpty()) {
             for (Contour.Piece piece : pieces) {
                 common.addLine(new Line2D.Double(x(piece.x1()), y(piece.y1()), x(piece.x2()), y(piece.y2())));
             }

@@ -54,12 +54,17 @@ enum Look {
         return color;
     }
 
+    /** What its surfaces and markers are outlined with: ink where the colour alone stands out too little from white. */
+    Color edge() {
+        return this == FIFTH || this == SIXTH ? INK : color;
+    }
+
     Color wash(int alpha) {
         return new Color(color.getRed(), color.getGreen(), color.getBlue(), alpha);
     }
 
     Marker marker() {
-        return marker;
+        return edge().equals(color) ? marker : new OutlinedMarker(marker);
     }
 
     BasicStroke stroke(float width) {

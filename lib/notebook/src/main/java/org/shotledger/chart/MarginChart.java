@@ -5,6 +5,7 @@ import java.util.List;
 import org.shotledger.budget.Limit;
 import org.shotledger.budget.Side;
 import org.shotledger.budget.Verdict;
+import org.shotledger.display.Units;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -80,7 +81,7 @@ public record MarginChart(List<Limit> limits) {
         String side = limit.side() == Side.AT_MOST ? " of at most " : ", at least ";
         return shape(limit.verdict()) + " " + limit.verdict().word() + ":  " + limit.name() + ", "
                 + limit.kind().number(limit.value(), system) + side
-                + limit.kind().text(limit.bound(), system);
+                + Units.printed(limit.kind().text(limit.bound(), system));
     }
 
     /** The shape that stands for a verdict, so that it can be told without colour. */

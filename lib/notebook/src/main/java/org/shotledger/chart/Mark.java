@@ -15,7 +15,7 @@ import org.knowm.xchart.internal.chartpart.Chart;
 
 /** Something drawn into a plot beside its series: a limit, a band, a label. Coordinates are those of the axes. */
 abstract class Mark extends Annotation {
-    private static final double PAD = 2;
+    private static final double CLOSE = 2;
 
     private XYChart xy;
     private Space space;
@@ -67,19 +67,24 @@ abstract class Mark extends Annotation {
 
     /** Writes a label at the best of some places; each place is the left end of its base line. */
     final void write(Graphics2D g, String text, Font font, Color color, List<double[]> places) {
+        write(g, text, font, color, CLOSE, places);
+    }
+
+    /** Writes a label with some free pixels at its sides. */
+    final void write(Graphics2D g, String text, Font font, Color color, double aside, List<double[]> places) {
         g.setFont(font);
         double width = font.getStringBounds(text, g.getFontRenderContext()).getWidth();
         double ascent = font.getSize2D() * 0.78;
         List<Rectangle2D> spots = new ArrayList<>();
         for (double[] place : places) {
             spots.add(new Rectangle2D.Double(
-                    place[0] - PAD, place[1] - ascent - PAD, width + 2 * PAD, font.getSize2D() + 2 * PAD));
+                    place[0] - aside, place[1] - ascent - CLOSE, width + 2 * aside, font.getSize2D() + 2 * CLOSE));
         }
         Rectangle2D spot = space.take(spots, plot());
         g.setColor(new Color(255, 255, 255, 215));
         g.fill(spot);
         g.setColor(color);
-        g.drawString(text, (float) (spot.getX() + PAD), (float) (spot.getY() + PAD + ascent));
+        g.drawString(text, (float) (spot.getX() + aside), (float) (spot.getY() + CLOSE + ascent));
     }
 
     static double width(Graphics2D g, String text, Font font) {

@@ -312,7 +312,7 @@ public final class Plot {
     /** Turns the vertical axis into rows for lying bars, the first on top. */
     Plot rows(int count) {
         rows = true;
-        height = 118 + count * BarMark.ROW;
+        height = 118 + BarMark.HEAD + count * BarMark.ROW;
         rangeY.include(0, count);
         return key("_rows", Look.SPEED, false);
     }

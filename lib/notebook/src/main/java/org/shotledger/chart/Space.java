@@ -7,6 +7,9 @@ import java.util.List;
 
 /** What already stands in a plot, so that a label can find a spot where it covers nothing. */
 final class Space {
+    /** Free pixels that a label keeps from a line. */
+    private static final double CLEAR = 2.5;
+
     private final List<Line2D> lines = new ArrayList<>();
     private final List<Rectangle2D> labels = new ArrayList<>();
 
@@ -40,8 +43,10 @@ final class Space {
         for (Rectangle2D label : labels) {
             cost += label.intersects(spot) ? 100 : 0;
         }
+        Rectangle2D clear = new Rectangle2D.Double(
+                spot.getX() - CLEAR, spot.getY() - CLEAR, spot.getWidth() + 2 * CLEAR, spot.getHeight() + 2 * CLEAR);
         for (Line2D line : lines) {
-            cost += spot.intersectsLine(line) ? 1 : 0;
+            cost += clear.intersectsLine(line) ? 1 : 0;
         }
         return cost;
     }

@@ -26,7 +26,7 @@ final class Swatch extends Marker {
         double top = y - HEIGHT / 2;
         g.setColor(look.wash(hatched ? 28 : 56));
         g.fill(new Rectangle2D.Double(left, top, WIDTH, HEIGHT));
-        g.setColor(look.color());
+        g.setColor(look.edge());
         g.setStroke(new BasicStroke(0.8f));
         Path2D lines = new Path2D.Double(new Rectangle2D.Double(left, top, WIDTH, HEIGHT));
         for (double d = 0; hatched && d + HEIGHT <= WIDTH; d += HATCH) {

@@ -94,8 +94,9 @@ record XySheet(
 
     private void ranges(XYChart chart) {
         XYStyler s = chart.getStyler();
-        s.setXAxisMin(rangeX.from(0));
-        s.setXAxisMax(rangeX.to(0));
+        double aside = !tight && curves.stream().anyMatch(curve -> curve.style() == Plot.Style.POINTS) ? 0.03 : 0;
+        s.setXAxisMin(rangeX.from(aside));
+        s.setXAxisMax(rangeX.to(aside));
         s.setYAxisMin(0, rangeY.from(rows || tight ? 0 : 0.06));
         s.setYAxisMax(0, rangeY.to(rows || tight ? 0 : 0.08));
         if (rows) {

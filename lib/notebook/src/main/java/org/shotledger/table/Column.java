@@ -1,5 +1,6 @@
 package org.shotledger.table;
 
+import org.shotledger.display.Units;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 

@@ -1,6 +1,6 @@
 package org.shotledger.view;
 
-import org.shotledger.table.Units;
+import org.shotledger.display.Units;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 

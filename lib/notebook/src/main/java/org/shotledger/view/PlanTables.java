@@ -211,7 +211,7 @@ public final class PlanTables {
                 .words("Figure")
                 .mixed("Before")
                 .mixed("After")
-                .words("Change")
+                .mixed("Change")
                 .words("Moved by");
         for (Comparison.Line line : comparison.lines()) {
             rows.row(
@@ -225,14 +225,14 @@ public final class PlanTables {
     }
 
     /** Margins are compared in points, everything else in per cent of what it was; a temperature by its difference. */
-    private static String change(Comparison.Line line) {
+    private static Cell change(Comparison.Line line) {
         if (Double.isNaN(line.change())) {
-            return "";
+            return new Cell.Text("");
         }
         return switch (line.kind()) {
-            case FRACTION -> String.format(Locale.ROOT, "%+.1f points", 100 * line.change());
-            case TEMPERATURE -> String.format(Locale.ROOT, "%+.1f K", line.change());
-            default -> String.format(Locale.ROOT, "%+.1f %%", 100 * line.relativeChange());
+            case FRACTION -> new Cell.Text(String.format(Locale.ROOT, "%+.1f points", 100 * line.change()));
+            case TEMPERATURE -> new Cell.Figure(line.change(), QuantityKind.TEMPERATURE_DIFFERENCE, true);
+            default -> new Cell.Figure(line.relativeChange(), QuantityKind.FRACTION, true);
         };
     }
 

@@ -57,7 +57,8 @@ public final class RiskRenderer {
                     NitrousWindow.class,
                     (window, shown) -> View.of(
                             new Sentence(window.comparison()),
-                            RiskTables.of(window).in(shown)));
+                            RiskTables.of(window).in(shown),
+                            RiskTables.reasons(window)));
         }
     }
 

@@ -23,6 +23,7 @@ final class RiskSection {
         builder.rows(Section.RISKS, RiskTables.catches(faults));
         builder.rows(Section.RISKS, RiskTables.of(faults.leak()));
         builder.rows(Section.RISKS, RiskTables.of(faults.window()));
+        builder.rows(Section.RISKS, RiskTables.reasons(faults.window()));
         DriftMap map = DriftMap.of(budget);
         builder.picture(Section.RISKS, RiskCharts.of(map, charts));
         builder.rows(Section.RISKS, RiskTables.of(map));

@@ -172,8 +172,6 @@ public final class RiskTables {
                 .mixed("Plan")
                 .mixed("Closes above")
                 .mixed("Hysteresis")
-                .words("Why not lower")
-                .words("Why not higher")
                 .words("Standing");
         for (Gate gate : window.gates()) {
             rows.row(
@@ -182,9 +180,24 @@ public final class RiskTables {
                     new Cell.Figure(gate.planned(), gate.kind()),
                     new Cell.Figure(gate.high(), gate.kind()),
                     new Cell.Figure(gate.hysteresis(), Tables.difference(gate.kind())),
-                    gate.lowReason(),
-                    gate.highReason(),
                     gate.standing().words());
+        }
+        return rows.build();
+    }
+
+    /**
+     * Why each gate of the window stands where it does.
+     *
+     * @param window the window
+     * @return one row a gate
+     */
+    public static Listing reasons(NitrousWindow window) {
+        Listing.Builder rows = Listing.titled("Why the gates stand where they do")
+                .words("Gate")
+                .words("Not lower, because")
+                .words("Not higher, because");
+        for (Gate gate : window.gates()) {
+            rows.row(gate.name(), gate.lowReason(), gate.highReason());
         }
         return rows.build();
     }

@@ -1,4 +1,4 @@
-package org.shotledger.table;
+package org.shotledger.display;
 
 /** Sets unit names as print has them. */
 public final class Units {
