@@ -1,6 +1,7 @@
 package org.shotledger.build;
 
 import static org.shotledger.units.QuantityKind.FRACTION;
+import static org.shotledger.units.QuantityKind.FREQUENCY;
 import static org.shotledger.units.QuantityKind.GAUGE_PRESSURE;
 import static org.shotledger.units.QuantityKind.RESISTANCE;
 import static org.shotledger.units.QuantityKind.TEMPERATURE;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import org.shotledger.sheet.Section;
+import org.shotledger.wiring.EthanolSensor;
 import org.shotledger.wiring.RatiometricSensor;
 import org.shotledger.wiring.Sensor;
 import org.shotledger.wiring.ThermistorSensor;
@@ -64,11 +66,19 @@ final class SensorSections {
         return s.make(() -> new ThermocoupleSensor(name, low, high));
     }
 
+    private static Sensor ethanol(String name, Section s) {
+        String habit = "common practice, no source";
+        double none = s.figureOr("frequency-low", FREQUENCY, 1, 1e5, EthanolSensor.USUAL_NONE, habit);
+        double pure = s.figureOr("frequency-high", FREQUENCY, 1, 1e5, EthanolSensor.USUAL_PURE, habit);
+        return s.make(() -> new EthanolSensor(name, none, pure));
+    }
+
     private static Map<String, BiFunction<String, Section, Sensor>> kinds() {
         Map<String, BiFunction<String, Section, Sensor>> map = new LinkedHashMap<>();
         map.put("ratiometric", SensorSections::ratiometric);
         map.put("thermistor", SensorSections::thermistor);
         map.put("thermocouple-k", SensorSections::thermocouple);
+        map.put("ethanol", SensorSections::ethanol);
         return map;
     }
 }

@@ -48,6 +48,8 @@ public enum Dimension {
     RESISTANCE("a resistance"),
     /** Electric charge. */
     CHARGE("an electric charge"),
+    /** Frequency. */
+    FREQUENCY("a frequency"),
     /** Moment of inertia. */
     INERTIA("a moment of inertia");
 

@@ -56,6 +56,7 @@ final class MeasureBridge {
             case CURRENT -> AMPERE;
             case RESISTANCE -> OHM;
             case CHARGE -> COULOMB;
+            case FREQUENCY -> HERTZ;
             case INERTIA -> KILOGRAM.multiply(SQUARE_METRE);
         };
     }

@@ -65,6 +65,8 @@ public enum QuantityKind {
     RESISTANCE(Dimension.RESISTANCE, "mohm", 1e3, 0, 1, "mohm", 1e3, 0, 1),
     /** Electric charge, C. */
     CHARGE(Dimension.CHARGE, "A h", 1 / 3600.0, 0, 1, "A h", 1 / 3600.0, 0, 1),
+    /** Frequency of a signal, Hz. */
+    FREQUENCY(Dimension.FREQUENCY, "Hz", 1, 0, 1, "Hz", 1, 0, 1),
     /** Moment of inertia, kg m2. */
     INERTIA(Dimension.INERTIA, "kg m2", 1, 0, 6, "lb ft2", 1 / 0.042140110093804806, 0, 6),
     /** Specific heat capacity, J/(kg K). */

@@ -214,6 +214,8 @@ final class UnitTable {
         add("mohm", Dimension.RESISTANCE, 1e-3, "milliohm", "mΩ");
         add("kohm", Dimension.RESISTANCE, 1e3, "kΩ");
         add("A h", Dimension.CHARGE, 3600, "Ah");
+        add("Hz", Dimension.FREQUENCY, 1, "hertz");
+        add("kHz", Dimension.FREQUENCY, 1e3);
     }
 
     private void add(String name, Dimension dimension, double factor, String... spellings) {

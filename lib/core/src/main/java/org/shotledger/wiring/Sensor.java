@@ -5,7 +5,7 @@ import java.util.List;
 import org.shotledger.units.QuantityKind;
 
 /** A sensor: what it puts out for what it measures, to be typed into a controller and checked at two points. */
-public sealed interface Sensor permits RatiometricSensor, ThermistorSensor, ThermocoupleSensor {
+public sealed interface Sensor permits RatiometricSensor, ThermistorSensor, ThermocoupleSensor, EthanolSensor {
 
     /**
      * What it is called.
@@ -36,10 +36,19 @@ public sealed interface Sensor permits RatiometricSensor, ThermistorSensor, Ther
     double high();
 
     /**
+     * What its output is.
+     *
+     * @return the kind of the output, a voltage where nothing else is said
+     */
+    default QuantityKind outputKind() {
+        return QuantityKind.VOLTAGE;
+    }
+
+    /**
      * What it puts out.
      *
      * @param value what is measured, SI, inside the range
-     * @return V
+     * @return V, or Hz where {@link #outputKind()} is a frequency
      */
     double output(double value);
 
@@ -83,7 +92,7 @@ public sealed interface Sensor permits RatiometricSensor, ThermistorSensor, Ther
      * A point of the table.
      *
      * @param value what is measured, SI
-     * @param output V
+     * @param output V or Hz
      */
     record Point(double value, double output) {}
 
@@ -92,7 +101,7 @@ public sealed interface Sensor permits RatiometricSensor, ThermistorSensor, Ther
      *
      * @param how how the point is made
      * @param value what is measured, SI
-     * @param output what must be read, V
+     * @param output what must be read, V or Hz
      */
     record Check(String how, double value, double output) {}
 }

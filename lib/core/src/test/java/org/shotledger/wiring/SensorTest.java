@@ -91,6 +91,27 @@ class SensorTest {
         assertEquals(3.5, sensor.checks().get(1).output(), 1e-12);
     }
 
+    /** Common practice, no source: 50 Hz without ethanol, 150 Hz in pure ethanol, a straight line between. */
+    @ParameterizedTest
+    @CsvSource({"0,50", "10,60", "50,100", "85,135", "100,150"})
+    void an_ethanol_sensor_gives_one_hertz_for_each_per_cent_above_fifty(double percent, double hertz) {
+        EthanolSensor sensor = new EthanolSensor("fuel", EthanolSensor.USUAL_NONE, EthanolSensor.USUAL_PURE);
+        assertEquals(hertz, sensor.output(percent / 100), 1e-9);
+    }
+
+    @Test
+    void an_ethanol_sensor_is_checked_at_two_points_in_hertz() {
+        EthanolSensor sensor = new EthanolSensor("fuel", 50, 150);
+        assertEquals(org.shotledger.units.QuantityKind.FREQUENCY, sensor.outputKind());
+        assertEquals(
+                List.of(50.0, 135.0),
+                sensor.checks().stream().map(Sensor.Check::output).toList());
+        assertEquals(
+                "The frequency in pure ethanol of fuel is 40.0 Hz; allowed is 51.0 to 100000.0 Hz. Check the value and its unit.",
+                assertThrows(IllegalArgumentException.class, () -> new EthanolSensor("fuel", 50, 40))
+                        .getMessage());
+    }
+
     private static ThermistorSensor sensor(double[] k) {
         return new ThermistorSensor("bottle", 240, 370, k[0], k[1], k[2], 2_490, 5);
     }

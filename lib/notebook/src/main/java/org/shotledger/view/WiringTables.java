@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
 import org.shotledger.wiring.Balance;
 import org.shotledger.wiring.Cable;
 import org.shotledger.wiring.Channels;
@@ -133,10 +134,10 @@ public final class WiringTables {
      */
     public static Listing table(Sensor sensor, int points) {
         Listing.Builder rows = Listing.titled("To type in: " + sensor.name())
-                .figures(sensor.kind() == QuantityKind.TEMPERATURE ? "Temperature" : "Pressure", sensor.kind())
+                .figures(measured(sensor), sensor.kind())
                 .words("Output");
         for (Sensor.Point point : sensor.table(points)) {
-            rows.row(point.value(), volts(point.output()));
+            rows.row(point.value(), output(sensor, point.output()));
         }
         return rows.build();
     }
@@ -159,14 +160,25 @@ public final class WiringTables {
                         sensor.name(),
                         check.how(),
                         new Cell.Figure(check.value(), sensor.kind()),
-                        volts(check.output()));
+                        output(sensor, check.output()));
             }
         }
         return rows.build();
     }
 
+    private static String measured(Sensor sensor) {
+        return switch (sensor.kind()) {
+            case TEMPERATURE -> "Temperature";
+            case FRACTION -> "Ethanol by volume";
+            default -> "Pressure";
+        };
+    }
+
     /** A thermocouple gives millivolts, where two places of a volt say nothing. */
-    private static String volts(double output) {
+    private static String output(Sensor sensor, double output) {
+        if (sensor.outputKind() != QuantityKind.VOLTAGE) {
+            return sensor.outputKind().text(output, UnitSystem.SI);
+        }
         return Math.abs(output) < 0.1
                 ? String.format(Locale.ROOT, "%.3f mV", 1000 * output)
                 : String.format(Locale.ROOT, "%.3f V", output);
