@@ -17,6 +17,19 @@ public record Comparison(String before, String after, List<Line> lines) {
     /** Relative change below which a figure counts as unmoved: the solvers' own noise. */
     private static final double NOISE = 1e-6;
 
+    /** Keys of the figures a reader asks for first, in that order: what is asked, what is set, what comes of it. */
+    private static final List<String> DIGEST = List.of(
+            "wish",
+            "wheel-power",
+            "boost",
+            "nitrous-jet",
+            "fuel-jet",
+            "nitrous-flow",
+            "nitrous-fuel-flow",
+            "lambda",
+            "peak-pressure",
+            "bottle-seconds");
+
     /** Copies the list. */
     public Comparison {
         lines = List.copyOf(lines);
@@ -122,6 +135,19 @@ public record Comparison(String before, String after, List<Line> lines) {
      */
     public Comparison moved() {
         return new Comparison(before, after, lines.stream().filter(Line::moved).toList());
+    }
+
+    /**
+     * Only the figures a reader asks for first.
+     *
+     * @return wish, power, boost, jets, flows, mixture, cylinder pressure and time from one bottle, in that order, whether they moved
+     *     or not
+     */
+    public Comparison digest() {
+        List<Line> few = DIGEST.stream()
+                .flatMap(key -> lines.stream().filter(line -> line.key().equals(key)))
+                .toList();
+        return new Comparison(before, after, few);
     }
 
     private static Line line(Ledger before, Ledger in, Entry entry, double was, double is) {

@@ -104,7 +104,8 @@ public record Build(
     }
 
     /**
-     * The same build with one value written anew. Everything else, comments included, stays as it is.
+     * The same build with one value written anew. Everything else, comments included, stays as it is; a figure that is no longer the
+     * same is from then on assumed, and says what it was instead of the old one's reason.
      *
      * @param path the value's place in the sheet, for example {@code "wet-kit.fuel.regulator.boost-reference"}
      * @param text the new value as it would be written, for example {@code "1"} or {@code "84.5 mm"}
@@ -113,7 +114,34 @@ public record Build(
      * @throws SheetException when the changed sheet cannot be used
      */
     public Build with(String path, String text) {
-        return source.with(path, text);
+        return source.with(
+                path,
+                text,
+                changed(path, text)
+                        .map(was -> new Rewrite.Reason("assumed", "changed from " + was + ", no reason given")));
+    }
+
+    /**
+     * The same build with one value written anew and the reason of the change, which the ledger then shows.
+     *
+     * @param path the value's place in the sheet
+     * @param text the new value as it would be written
+     * @param standing how it is known, as a sheet says it: {@code measured}, {@code published}, {@code calculated},
+     *     {@code common practice} or {@code assumed}
+     * @param reason why, for example {@code "measured anew after the pull of 4 July"}
+     * @return the changed build
+     * @throws IllegalArgumentException when no such value stands in the sheet
+     * @throws SheetException when the changed sheet cannot be used
+     */
+    public Build with(String path, String text, String standing, String reason) {
+        return source.with(path, text, changed(path, text).map(was -> new Rewrite.Reason(standing, reason)));
+    }
+
+    /** The figure that stands at a place, when another one is to stand there; words and tables have no reason of their own. */
+    private Optional<String> changed(String path, String text) {
+        return origin(path)
+                .filter(old -> old.kind() != null && old.line() > 0 && !old.means(text))
+                .map(Origin::text);
     }
 
     /**

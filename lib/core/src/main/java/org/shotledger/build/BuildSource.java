@@ -7,12 +7,12 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.shotledger.sheet.AtomicFile;
 import org.shotledger.sheet.Problem;
 import org.shotledger.sheet.Problems;
 import org.shotledger.sheet.SheetNode;
 import org.shotledger.sheet.SheetNode.Mapping;
-import org.shotledger.sheet.SheetNode.Scalar;
 import org.shotledger.sheet.YamlSheet;
 
 /**
@@ -32,27 +32,17 @@ public record BuildSource(String file, Path folder, String text, Map<String, Pat
         notices = List.copyOf(notices);
     }
 
-    Build with(String path, String value) {
+    /** The build with one value written anew, and its reason where one is given. */
+    Build with(String path, String value, Optional<Rewrite.Reason> reason) {
         Mapping root = YamlSheet.read(text, file, new Problems()).orElseThrow();
-        Scalar old = scalar(root, path);
-        int start = text.offsetByCodePoints(0, old.at().offset());
-        int end = text.offsetByCodePoints(0, old.end());
-        return BuildReader.read(text.substring(0, start) + quoted(value) + text.substring(end), file, folder);
-    }
-
-    private Scalar scalar(SheetNode root, String path) {
         SheetNode node = root;
         for (String key : path.replace("[", ".[").split("\\.", -1)) {
             node = child(node, key);
         }
-        if (node instanceof Mapping reasoned && reasoned.find("value").isPresent()) {
-            node = reasoned.find("value").get().value();
-        }
-        if (node instanceof Scalar scalar) {
-            return scalar;
-        }
-        throw new IllegalArgumentException("The sheet " + file + " states no value at \"" + path
-                + "\"; write one there first, or name one that stands in it.");
+        String changed = Rewrite.of(text, node, value, reason)
+                .orElseThrow(() -> new IllegalArgumentException("The sheet " + file + " states no value at \"" + path
+                        + "\"; write one there first, or name one that stands in it."));
+        return BuildReader.read(changed, file, folder);
     }
 
     private static SheetNode child(SheetNode node, String key) {
@@ -64,13 +54,6 @@ public record BuildSource(String file, Path folder, String text, Map<String, Pat
             return index < items.items().size() ? items.items().get(index) : null;
         }
         return null;
-    }
-
-    /** A value that plain YAML would read otherwise goes into quotes. */
-    private static String quoted(String value) {
-        return value.matches("[A-Za-z0-9.+-][A-Za-z0-9.+/%() _-]*")
-                ? value
-                : "\"" + value.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
     }
 
     void save(Path target) {

@@ -1,7 +1,9 @@
 package org.shotledger.build;
 
 import org.shotledger.sheet.Found;
+import org.shotledger.units.FigureText;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitException;
 
 /**
  * Where one figure of the sheet comes from.
@@ -27,6 +29,8 @@ public record Origin(
         String standing,
         String file,
         int line) {
+    /** Figures closer than this are the same figure in two units. */
+    private static final double SAME = 1e-9;
 
     /** Makes the origin of a value found in a sheet; a writer who names no standing assumes. */
     static Origin of(Found found) {
@@ -41,6 +45,16 @@ public record Origin(
                 standing,
                 found.file(),
                 found.line());
+    }
+
+    /** Whether a figure written otherwise is the same figure. */
+    boolean means(String written) {
+        try {
+            double other = FigureText.read(written, kind).value();
+            return Math.abs(other - value) <= SAME * Math.max(Math.abs(other), Math.abs(value));
+        } catch (UnitException e) {
+            return false; // the reader of the sheet will say what is wrong with it
+        }
     }
 
     /**

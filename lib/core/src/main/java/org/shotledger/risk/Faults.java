@@ -42,7 +42,19 @@ public record Faults(List<FaultEffect> effects, LeakThrough leak, NitrousWindow 
      * @return the faults
      */
     public static Faults of(Budget budget, Endurance endurance) {
-        NitrousWindow window = NitrousWindow.of(budget);
+        return of(budget, Drift.of(budget), endurance);
+    }
+
+    /**
+     * The usual faults of a budget, with a drift that serves other questions too.
+     *
+     * @param budget the budget
+     * @param drift its drift, from which the window follows
+     * @param endurance how long the engine bears what
+     * @return the faults
+     */
+    public static Faults of(Budget budget, Drift drift, Endurance endurance) {
+        NitrousWindow window = NitrousWindow.of(budget, drift);
         FaultBench bench = FaultBench.of(budget, window, endurance);
         List<FaultEffect> effects =
                 CommonFaults.of(budget).stream().map(bench::effect).toList();

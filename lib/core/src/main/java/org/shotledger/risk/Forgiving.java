@@ -71,7 +71,18 @@ public record Forgiving(double wish, Choice plan, Choice meeting, List<Choice> b
      * @return the settings
      */
     public static Forgiving of(Budget budget, DriftBand band) {
-        return new ForgivingSearch(budget, Drift.of(budget, band)).search();
+        return of(budget, Drift.of(budget, band));
+    }
+
+    /**
+     * Searches the ladder with a drift that serves other questions too, so that what it has solved is not solved again.
+     *
+     * @param budget the budget
+     * @param drift its drift
+     * @return the settings
+     */
+    public static Forgiving of(Budget budget, Drift drift) {
+        return new ForgivingSearch(budget, drift).search();
     }
 
     /**

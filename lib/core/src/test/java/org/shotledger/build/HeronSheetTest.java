@@ -102,9 +102,45 @@ class HeronSheetTest {
         assertTrue(changed.source().text().contains("# 1 follows the boost, 0 does not; compare both"));
         assertEquals(
                 List.of(
-                        "engine.bore: 84.5 mm +/- 0.02 mm -> 3.3268 in (+0.0 %)",
-                        "wet-kit.fuel.regulator.boost-reference: 1 -> 0 (-100.0 %)"),
+                        "engine.bore: 84.5 mm +/- 0.02 mm -> 3.3268 in (+0.0 %); reason: measured: bore gauge -> assumed: changed"
+                                + " from 84.5 mm +/- 0.02 mm, no reason given",
+                        "wet-kit.fuel.regulator.boost-reference: 1 -> 0 (-100.0 %); reason: assumed -> assumed: changed from 1,"
+                                + " no reason given"),
                 build.differences(changed).stream().map(Difference::toString).toList());
+    }
+
+    @Test
+    void a_changed_figure_does_not_carry_the_reason_of_the_old_one() {
+        for (Build changed : List.of(
+                build.with("engine.bore", "85 mm", "measured", "bored out: \"first oversize\""),
+                build.with("engine.bore", "84.9 mm")
+                        .with("engine.bore", "85 mm", "measured", "bored out: \"first oversize\""))) {
+            Origin bore = changed.origin("engine.bore").orElseThrow();
+            assertEquals("bored out: \"first oversize\"", bore.from());
+            assertEquals("measured", bore.standing());
+            assertEquals(0.085, bore.value(), 1e-12);
+            assertTrue(changed.source()
+                    .text()
+                    .contains(
+                            "  bore: {value: 85 mm, from: \"bored out: \\\"first oversize\\\"\", standing: measured}"));
+        }
+    }
+
+    @Test
+    void a_reason_is_written_into_a_block_as_well_as_into_braces() {
+        String block = build.source()
+                .text()
+                .replace(
+                        "  rod-length: {value: 145 mm, from: rod drawing}",
+                        "  rod-length:\n    value: 145 mm\n    standing: measured # twice");
+        Build changed = Build.read(block, HERON.getParent()).with("engine.rod-length", "146 mm");
+        assertTrue(
+                changed.source()
+                        .text()
+                        .contains(
+                                "    value: 146 mm\n    from: \"changed from 145 mm, no reason given\"\n    standing: assumed # twice"));
+        assertEquals(
+                "assumed", changed.origin("engine.rod-length").orElseThrow().standing());
     }
 
     @Test
@@ -117,7 +153,9 @@ class HeronSheetTest {
     @Test
     void a_temperature_has_no_relative_change() {
         assertEquals(
-                List.of("bottle.start-temperature: 32 degC -> 27 degC"),
+                List.of(
+                        "bottle.start-temperature: 32 degC -> 27 degC; reason: assumed -> assumed: changed from 32 degC, no reason"
+                                + " given"),
                 build.differences(build.with("bottle.start-temperature", "27 degC")).stream()
                         .map(Difference::toString)
                         .toList());

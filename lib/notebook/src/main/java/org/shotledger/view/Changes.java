@@ -2,7 +2,9 @@ package org.shotledger.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.shotledger.budget.Budget;
+import org.shotledger.budget.Comparison;
 import org.shotledger.build.Difference;
 import org.shotledger.build.Origin;
 import org.shotledger.table.Cell;
@@ -47,50 +49,22 @@ public final class Changes {
         Listing.Builder rows = Listing.titled("What changed in the plan")
                 .words("Figure")
                 .mixed("Before")
-                .mixed("Now");
-        figure(
-                rows,
-                "asked for",
-                QuantityKind.POWER,
-                before.wish().wheelPower(),
-                after.wish().wheelPower());
-        figure(
-                rows,
-                "planned at the wheels",
-                QuantityKind.POWER,
-                before.peak().wheelPower(),
-                after.peak().wheelPower());
-        figure(
-                rows,
-                "boost",
-                QuantityKind.GAUGE_PRESSURE,
-                before.peak().gaugePressure(),
-                after.peak().gaugePressure());
-        var old = before.jets().chosen();
-        var now = after.jets().chosen();
-        figure(
-                rows,
-                "nitrous jet",
-                QuantityKind.BORE,
-                old.pair().nitrousBore(),
-                now.pair().nitrousBore());
-        figure(
-                rows,
-                "fuel jet",
-                QuantityKind.BORE,
-                old.pair().fuelBore(),
-                now.pair().fuelBore());
-        figure(rows, "nitrous oxide flow", QuantityKind.MASS_FLOW, old.nitrousFlow(), now.nitrousFlow());
-        figure(rows, "nitrous fuel flow", QuantityKind.MASS_FLOW, old.fuelFlow(), now.fuelFlow());
-        figure(rows, "mixture of all streams", QuantityKind.RATIO, old.lambda(), now.lambda());
-        figure(
-                rows,
+                .mixed("Now")
+                .words("Moved by");
+        for (Comparison.Line line : Comparison.of(before, after).digest().lines()) {
+            rows.row(
+                    line.name(),
+                    new Cell.Figure(line.before(), line.kind()),
+                    new Cell.Figure(line.after(), line.kind()),
+                    String.join(", ", line.because()));
+        }
+        rows.row(
                 "full passes from one bottle",
-                QuantityKind.COUNT,
-                before.bottle().passes(),
-                after.bottle().passes());
-        rows.row("closest limit", closest(before), closest(after));
-        rows.row("verdict", before.limits().verdict(), after.limits().verdict());
+                new Cell.Figure(before.bottle().passes(), QuantityKind.COUNT),
+                new Cell.Figure(after.bottle().passes(), QuantityKind.COUNT),
+                "");
+        rows.row("closest limit", closest(before), closest(after), "");
+        rows.row("verdict", before.limits().verdict(), after.limits().verdict(), "");
         return rows.build();
     }
 
@@ -103,39 +77,19 @@ public final class Changes {
      */
     public static List<String> sentences(Budget before, Budget after) {
         List<String> said = new ArrayList<>();
-        say(
-                said,
-                "Power at the wheels",
-                QuantityKind.POWER,
-                before.peak().wheelPower(),
-                after.peak().wheelPower());
-        say(
-                said,
-                "Boost",
-                QuantityKind.GAUGE_PRESSURE,
-                before.peak().gaugePressure(),
-                after.peak().gaugePressure());
-        var old = before.jets().chosen().pair();
-        var now = after.jets().chosen().pair();
-        say(said, "Nitrous jet", QuantityKind.BORE, old.nitrousBore(), now.nitrousBore());
-        say(said, "Fuel jet", QuantityKind.BORE, old.fuelBore(), now.fuelBore());
+        for (Comparison.Line line : Comparison.of(before, after).digest().lines()) {
+            String was = Both.of(line.kind(), line.before());
+            String is = Both.of(line.kind(), line.after());
+            if (!was.equals(is)) {
+                said.add(line.name().substring(0, 1).toUpperCase(Locale.ROOT)
+                        + line.name().substring(1) + ": " + was + ", now " + is + ".");
+            }
+        }
         if (before.limits().verdict() != after.limits().verdict()) {
             said.add("Verdict: " + before.limits().verdict().word() + ", now "
                     + after.limits().verdict().word() + ".");
         }
         return said.isEmpty() ? List.of("The plan is the same.") : said;
-    }
-
-    private static void figure(Listing.Builder rows, String name, QuantityKind kind, double before, double now) {
-        rows.row(name, new Cell.Figure(before, kind), new Cell.Figure(now, kind));
-    }
-
-    private static void say(List<String> said, String name, QuantityKind kind, double before, double now) {
-        String was = Both.of(kind, before);
-        String is = Both.of(kind, now);
-        if (!was.equals(is)) {
-            said.add(name + ": " + was + ", now " + is + ".");
-        }
     }
 
     private static String closest(Budget budget) {

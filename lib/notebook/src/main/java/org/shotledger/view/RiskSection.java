@@ -3,7 +3,9 @@ package org.shotledger.view;
 import org.shotledger.budget.Budget;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
+import org.shotledger.risk.Drift;
 import org.shotledger.risk.DriftMap;
+import org.shotledger.risk.Endurance;
 import org.shotledger.risk.Faults;
 import org.shotledger.risk.Forgiving;
 import org.shotledger.units.UnitSystem;
@@ -13,7 +15,8 @@ final class RiskSection {
     private RiskSection() {}
 
     static void write(DocumentContent.Builder builder, Budget budget, UnitSystem charts) {
-        Faults faults = Faults.of(budget);
+        Drift drift = Drift.of(budget);
+        Faults faults = Faults.of(budget, drift, Endurance.USUAL);
         builder.say(
                 Section.RISKS,
                 "Each fault changes one thing of this build and evaluates it anew. How long an engine bears a broken limit is"
@@ -24,9 +27,9 @@ final class RiskSection {
         builder.rows(Section.RISKS, RiskTables.of(faults.leak()));
         builder.rows(Section.RISKS, RiskTables.of(faults.window()));
         builder.rows(Section.RISKS, RiskTables.reasons(faults.window()));
-        DriftMap map = DriftMap.of(budget);
+        DriftMap map = DriftMap.of(drift, 0);
         builder.picture(Section.RISKS, RiskCharts.of(map, charts));
         builder.rows(Section.RISKS, RiskTables.of(map));
-        builder.rows(Section.RISKS, RiskTables.of(Forgiving.of(budget)));
+        builder.rows(Section.RISKS, RiskTables.of(Forgiving.of(budget, drift)));
     }
 }
