@@ -26,6 +26,7 @@ class LayeringTest {
             Map.entry("units", ""),
             Map.entry("curve", ""),
             Map.entry("sheet", "units"),
+            Map.entry("logs", "units sheet"),
             Map.entry("fluid", ""),
             Map.entry("gas", "units"),
             Map.entry("flow", "fluid curve"),
@@ -41,6 +42,7 @@ class LayeringTest {
             Map.entry("budget", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build"),
             Map.entry("delivery", "units flow engine wetkit drive build budget"),
             Map.entry("spread", "units flow fuel engine wetkit build budget"),
+            Map.entry("reconcile", "units logs engine flow boost wetkit build budget spread"),
             Map.entry("relief", "units sheet build budget"),
             Map.entry("stepup", "units engine fluid flow wetkit build budget"),
             Map.entry(

@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 import org.shotledger.sheet.CsvRows.Heading;
 import org.shotledger.sheet.CsvRows.Row;
 import org.shotledger.units.Excerpt;
@@ -20,8 +19,6 @@ import org.shotledger.units.UnitName;
 /** A table of figures in SI, every column checked for its unit and every cell for its range. */
 public final class CsvTable {
     private static final int MOST_ROWS = 2_000_000;
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,4})?");
-    private static final Pattern WITH_COMMA = Pattern.compile("[+-]?\\d+,\\d+");
 
     private final String file;
     private final List<String> comments;
@@ -260,15 +257,15 @@ public final class CsvTable {
         private double cell(Row row, int i) {
             String text = row.cells().get(i);
             CsvColumn column = byPosition[i];
-            String plain = rows.decimalComma() && WITH_COMMA.matcher(text).matches() ? text.replace(',', '.') : text;
-            if (!NUMBER.matcher(plain).matches()) {
+            double number = CsvNumber.read(text, rows.decimalComma());
+            if (Double.isNaN(number)) {
                 String sentence = text.isEmpty()
                         ? "The cell is empty; write a number."
                         : Excerpt.quoted(text) + " is not a number; write one without its unit.";
                 problem(row.line(), i + 1, column.name(), text, sentence);
                 return Double.NaN;
             }
-            double si = units[i].toSi(Double.parseDouble(plain));
+            double si = units[i].toSi(number);
             if (!(si >= column.low() && si <= column.high())) {
                 problem(
                         row.line(),

@@ -1,0 +1,182 @@
+package org.shotledger.logs;
+
+import java.io.Reader;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.shotledger.sheet.SheetException;
+
+/**
+ * A log as it was read: every row, every value in SI, nothing repaired. What is wrong with it is told by {@link #findings()}.
+ */
+public final class EngineLog {
+    /** The channels from which power can be had. */
+    static final Set<Channel> POWERS =
+            Set.of(Channel.WHEEL_POWER, Channel.WHEEL_TORQUE, Channel.CRANK_POWER, Channel.CRANK_TORQUE);
+
+    private final String file;
+    private final List<String> comments;
+    private final Map<Channel, double[]> values;
+    private final double[] lines;
+    private final double ambient;
+    private final List<Finding> reading;
+
+    EngineLog(
+            String file,
+            List<String> comments,
+            Map<Channel, double[]> values,
+            double[] lines,
+            double ambient,
+            List<Finding> reading) {
+        this.file = file;
+        this.comments = List.copyOf(comments);
+        this.values = new EnumMap<>(values);
+        this.lines = lines;
+        this.ambient = ambient;
+        this.reading = List.copyOf(reading);
+    }
+
+    /**
+     * Reads a log with the mapping that lies beside it, if there is one.
+     *
+     * @param file the CSV file
+     * @return the log
+     * @throws SheetException with every problem found; findings are no problems
+     */
+    public static EngineLog read(Path file) {
+        return read(file, LogMapping.beside(file));
+    }
+
+    /**
+     * Reads a log.
+     *
+     * @param file the CSV file
+     * @param mapping how its columns are read
+     * @return the log
+     * @throws SheetException with every problem found
+     */
+    public static EngineLog read(Path file, LogMapping mapping) {
+        return LogReading.read(file, String.valueOf(file.getFileName()), mapping);
+    }
+
+    /**
+     * Reads a log from text.
+     *
+     * @param text the text; it is closed
+     * @param name the file as the user named it
+     * @param mapping how its columns are read
+     * @return the log
+     * @throws SheetException with every problem found
+     */
+    public static EngineLog read(Reader text, String name, LogMapping mapping) {
+        return LogReading.read(text, name, mapping);
+    }
+
+    /**
+     * The file as the user named it.
+     *
+     * @return its name
+     */
+    public String file() {
+        return file;
+    }
+
+    /**
+     * The comment lines above the heading, which say where the log comes from.
+     *
+     * @return the lines without their marks
+     */
+    public List<String> comments() {
+        return comments;
+    }
+
+    /**
+     * The number of rows.
+     *
+     * @return the count
+     */
+    public int rows() {
+        return lines.length;
+    }
+
+    /**
+     * The line of a row in the file.
+     *
+     * @param row the row from 0
+     * @return the line from 1
+     */
+    public int line(int row) {
+        return (int) lines[row];
+    }
+
+    /**
+     * Pressure around the gauges.
+     *
+     * @return Pa absolute; NaN when nothing named it
+     */
+    public double ambient() {
+        return ambient;
+    }
+
+    /**
+     * The channels there are.
+     *
+     * @return the channels in their usual order
+     */
+    public Set<Channel> channels() {
+        return java.util.Collections.unmodifiableSet(values.keySet());
+    }
+
+    /**
+     * Tells whether a channel is there.
+     *
+     * @param channel the channel
+     * @return true when it is
+     */
+    public boolean has(Channel channel) {
+        return values.containsKey(channel);
+    }
+
+    /**
+     * The values of a channel, row by row.
+     *
+     * @param channel the channel
+     * @return a copy, SI; NaN for an empty cell
+     * @throws IllegalArgumentException when the log has no such channel
+     */
+    public double[] values(Channel channel) {
+        return raw(channel).clone();
+    }
+
+    /** The values themselves, not to be changed. */
+    double[] raw(Channel channel) {
+        double[] found = values.get(channel);
+        if (found == null) {
+            throw new IllegalArgumentException("The log " + file + " has no " + channel.words() + "; it has "
+                    + String.join(
+                            ", ", values.keySet().stream().map(Channel::words).toList()) + ".");
+        }
+        return found;
+    }
+
+    /**
+     * Everything that is wrong with the log under the usual settings.
+     *
+     * @return the findings; each call looks anew
+     */
+    public LogFindings findings() {
+        return LogFindings.of(this, LogFindings.USUAL_GAP);
+    }
+
+    List<Finding> reading() {
+        return reading;
+    }
+
+    @Override
+    public String toString() {
+        return file + ": " + rows() + " rows of "
+                + String.join(", ", values.keySet().stream().map(Channel::words).toList());
+    }
+}

@@ -1,0 +1,68 @@
+package org.shotledger.logs;
+
+/**
+ * One thing that is wrong with a log, or that a reader should know; nothing of it has been repaired.
+ *
+ * @param kind what it is
+ * @param channel the channel or column, in words; empty when the whole log is meant
+ * @param from time at which it begins, s; NaN when it has no time
+ * @param to time at which it ends, s; NaN likewise
+ * @param count how many samples, steps or columns it touches
+ * @param sentence what is wrong, where, the values, and what to do, in one sentence
+ */
+public record Finding(Kind kind, String channel, double from, double to, int count, String sentence) {
+
+    /** What can be wrong with a log. */
+    public enum Kind {
+        /** A channel that the comparison with a plan needs is not there. */
+        MISSING_CHANNEL("missing channel", false),
+        /** A column whose heading is no channel. */
+        UNKNOWN_COLUMN("unknown column", false),
+        /** Channels of one kind stand in different units. */
+        MIXED_UNITS("mixed units", false),
+        /** The last row breaks off. */
+        CUT_SHORT("cut short", false),
+        /** Time falls. */
+        TIME_FALLS("time falls", false),
+        /** Two rows have the same time. */
+        TIME_TWICE("time twice", false),
+        /** No rows for longer than usual. */
+        GAP("gap", false),
+        /** Empty cells. */
+        NO_VALUE("no value", false),
+        /** Values no sound sensor on a living engine reads in this unit. */
+        IMPLAUSIBLE("implausible", true),
+        /** Values that look like another unit or reference. */
+        SUSPECT_UNIT("suspect unit", false),
+        /** A channel stands at its own end value. */
+        CLIPPED("clipped", true),
+        /** A channel stands still while the engine moves. */
+        FROZEN("frozen", true);
+
+        private final String words;
+        private final boolean taints;
+
+        Kind(String words, boolean taints) {
+            this.words = words;
+            this.taints = taints;
+        }
+
+        /**
+         * The kind in words.
+         *
+         * @return for example {@code "no value"}
+         */
+        public String words() {
+            return words;
+        }
+
+        /**
+         * Tells whether the values themselves are not to be trusted.
+         *
+         * @return true where a comparison must leave them out
+         */
+        public boolean taints() {
+            return taints;
+        }
+    }
+}

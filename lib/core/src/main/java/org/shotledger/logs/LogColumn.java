@@ -1,0 +1,12 @@
+package org.shotledger.logs;
+
+/**
+ * Where a channel stands in a file, for logs whose headings are not ours.
+ *
+ * @param channel the channel
+ * @param heading the heading of its column, without a unit in brackets
+ * @param unit the unit of its cells; empty for a pure number, and where the heading says it
+ * @param stoichiometric air-fuel ratio by mass of the fuel at lambda 1, where the column holds an air-fuel ratio; NaN where it holds
+ *     lambda
+ */
+public record LogColumn(Channel channel, String heading, String unit, double stoichiometric) {}

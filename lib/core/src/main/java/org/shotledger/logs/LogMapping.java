@@ -1,0 +1,150 @@
+package org.shotledger.logs;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.shotledger.sheet.Problem;
+import org.shotledger.sheet.Problems;
+import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetException;
+import org.shotledger.sheet.SheetReading;
+import org.shotledger.sheet.SheetText;
+import org.shotledger.sheet.YamlSheet;
+import org.shotledger.units.NearestName;
+import org.shotledger.units.QuantityKind;
+
+/**
+ * How the columns of a log are to be read; written in a file beside it, {@code NAME.log.yaml} for {@code NAME.csv}, or {@code
+ * log.yaml} for all logs of a folder:
+ *
+ * <pre>{@code
+ * ambient: 0.872 bar abs        # needed where a pressure is gauge
+ * lines-before-heading: 3       # what a logger writes before the heading
+ * lines-after-heading: 1        # for example a line of units
+ * channels:
+ *   time: {column: "Time", unit: s}
+ *   engine-speed: {column: "Eng Spd", unit: rpm}
+ *   lambda: {column: "AFR 1", stoichiometric: 9.8}
+ *   manifold-pressure: {column: "MAP", unit: kPa abs}
+ * }</pre>
+ *
+ * <p>Comma, semicolon or tab between the cells and the decimal comma need no words: the reader of tables sees them.
+ *
+ * @param ambient pressure around the gauges, Pa absolute; NaN when it is not known
+ * @param before lines before the heading that are no table
+ * @param after lines between the heading and the first row
+ * @param columns the channels mapped
+ */
+public record LogMapping(double ambient, int before, int after, List<LogColumn> columns) {
+    /** No mapping: headings are the names of the channels, with units in brackets. */
+    public static final LogMapping NONE = new LogMapping(Double.NaN, 0, 0, List.of());
+
+    /** Copies the list. */
+    public LogMapping {
+        columns = List.copyOf(columns);
+    }
+
+    /**
+     * The same with the pressure around the gauges, where the file itself does not name it.
+     *
+     * @param pascals Pa absolute
+     * @return the changed mapping; this one when it knows its own
+     */
+    public LogMapping withAmbient(double pascals) {
+        return Double.isNaN(ambient) ? new LogMapping(pascals, before, after, columns) : this;
+    }
+
+    /**
+     * The mapping beside a log.
+     *
+     * @param log the log's file
+     * @return {@code NAME.log.yaml}, or {@code log.yaml}, or {@link #NONE}
+     * @throws SheetException when it cannot be used
+     */
+    public static LogMapping beside(Path log) {
+        Path own = ownFile(log);
+        Path folders = log.resolveSibling("log.yaml");
+        if (Files.isRegularFile(own)) {
+            return read(own);
+        }
+        return Files.isRegularFile(folders) ? read(folders) : NONE;
+    }
+
+    private static Path ownFile(Path log) {
+        return log.resolveSibling(log.getFileName().toString().replaceFirst("\\.[^.]*$", "") + ".log.yaml");
+    }
+
+    /**
+     * Reads a mapping.
+     *
+     * @param file the file
+     * @return the mapping
+     * @throws SheetException with everything that is wrong
+     */
+    public static LogMapping read(Path file) {
+        String name = file.getFileName().toString();
+        return read(SheetText.read(file, name), name);
+    }
+
+    /**
+     * Reads a mapping from text.
+     *
+     * @param text the text
+     * @param name the file as the user named it
+     * @return the mapping
+     * @throws SheetException with everything that is wrong
+     */
+    public static LogMapping read(String text, String name) {
+        SheetReading reading = new SheetReading(name, Path.of(""));
+        Problems problems = reading.problems();
+        LogMapping made = YamlSheet.read(SheetText.check(text, name), name, problems)
+                .map(root -> mapping(Section.root(reading, root)))
+                .orElse(null);
+        problems.throwIfAny();
+        if (made == null) {
+            throw new SheetException(Problem.of(name, "The mapping cannot be used; write a section \"channels\"."));
+        }
+        return made;
+    }
+
+    private static LogMapping mapping(Section root) {
+        double ambient =
+                root.has("ambient") ? root.figure("ambient", QuantityKind.ABSOLUTE_PRESSURE, 0.5e5, 1.1e5) : Double.NaN;
+        int before = root.has("lines-before-heading") ? root.count("lines-before-heading", 0, 500) : 0;
+        int after = root.has("lines-after-heading") ? root.count("lines-after-heading", 0, 50) : 0;
+        Section channels = root.section("channels");
+        List<LogColumn> columns = channels.namedSections().entrySet().stream()
+                .map(entry -> column(channels, entry.getKey(), entry.getValue()))
+                .flatMap(Optional::stream)
+                .toList();
+        channels.make(() -> true);
+        return root.make(() -> new LogMapping(ambient, before, after, columns));
+    }
+
+    private static Optional<LogColumn> column(Section channels, String key, Section section) {
+        Optional<Channel> channel =
+                Arrays.stream(Channel.values()).filter(c -> c.key().equals(key)).findFirst();
+        if (channel.isEmpty()) {
+            List<String> keys =
+                    Arrays.stream(Channel.values()).map(Channel::key).toList();
+            channels.report(
+                    key,
+                    "This is no channel of a log; "
+                            + NearestName.of(key, keys)
+                                    .map(near -> "the nearest name is \"" + near + "\"; ")
+                                    .orElse("")
+                            + "known are " + keys.stream().collect(Collectors.joining(", ")) + ".");
+            return Optional.empty();
+        }
+        String heading = section.text("column");
+        String unit = section.textOr("unit", "");
+        double stoichiometric = channel.get() == Channel.LAMBDA && section.has("stoichiometric")
+                ? section.figure("stoichiometric", QuantityKind.RATIO, 2, 35)
+                : Double.NaN;
+        return Optional.ofNullable(
+                section.make(() -> new LogColumn(channel.get(), heading.strip(), unit.strip(), stoichiometric)));
+    }
+}

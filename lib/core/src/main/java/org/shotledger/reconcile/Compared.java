@@ -1,0 +1,70 @@
+package org.shotledger.reconcile;
+
+import java.util.Locale;
+import org.shotledger.logs.Channel;
+import org.shotledger.units.QuantityKind;
+
+/** What of a log is laid over the plan. */
+public enum Compared {
+    /** Power at the wheels, W. */
+    WHEEL_POWER(Channel.WHEEL_POWER, "more", "less"),
+    /** Power at the crankshaft, W. */
+    CRANK_POWER(Channel.CRANK_POWER, "more", "less"),
+    /** Pressure in the intake manifold, Pa absolute. */
+    MANIFOLD_PRESSURE(Channel.MANIFOLD_PRESSURE, "higher", "lower"),
+    /** Mixture of all streams. */
+    LAMBDA(Channel.LAMBDA, "leaner", "richer"),
+    /** Pressure at the rail of the main injectors, Pa absolute. */
+    FUEL_PRESSURE(Channel.FUEL_PRESSURE, "higher", "lower"),
+    /** Pressure of the nitrous fuel after its regulator, Pa absolute. */
+    NITROUS_FUEL_PRESSURE(Channel.NITROUS_FUEL_PRESSURE, "higher", "lower"),
+    /** Pressure of the bottle, Pa absolute. */
+    BOTTLE_PRESSURE(Channel.BOTTLE_PRESSURE, "higher", "lower");
+
+    private final Channel channel;
+    private final String above;
+    private final String below;
+
+    Compared(Channel channel, String above, String below) {
+        this.channel = channel;
+        this.above = above;
+        this.below = below;
+    }
+
+    /**
+     * The channel of the log.
+     *
+     * @return the channel
+     */
+    public Channel channel() {
+        return channel;
+    }
+
+    /**
+     * In words.
+     *
+     * @return for example {@code "wheel power"}
+     */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /**
+     * What its differences measure.
+     *
+     * @return the kind
+     */
+    public QuantityKind difference() {
+        return channel.kind() == QuantityKind.ABSOLUTE_PRESSURE ? QuantityKind.PRESSURE_DIFFERENCE : channel.kind();
+    }
+
+    /**
+     * The word for a difference.
+     *
+     * @param difference log less plan
+     * @return for example {@code "leaner"}
+     */
+    public String direction(double difference) {
+        return difference >= 0 ? above : below;
+    }
+}

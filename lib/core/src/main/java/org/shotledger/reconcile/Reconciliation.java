@@ -1,0 +1,319 @@
+package org.shotledger.reconcile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.shotledger.budget.Budget;
+import org.shotledger.budget.Evaluation;
+import org.shotledger.engine.MoistAir;
+import org.shotledger.engine.PowerCorrection;
+import org.shotledger.logs.Channel;
+import org.shotledger.logs.EngineLog;
+import org.shotledger.logs.Lag;
+import org.shotledger.logs.LogFindings;
+import org.shotledger.logs.Pull;
+import org.shotledger.logs.PullRule;
+import org.shotledger.logs.Series;
+import org.shotledger.reconcile.Overlay.Judgement;
+import org.shotledger.reconcile.Overlay.Part;
+import org.shotledger.units.UnitSystem;
+
+/**
+ * A log laid over a plan.
+ *
+ * @param file the log
+ * @param pull the pull compared
+ * @param lambdaLag how much later the log's lambda comes than the plan's; what is clear is taken out before comparing
+ * @param power how power is compared, in one sentence
+ * @param overlays figure by figure
+ * @param expected the plan's operating points at the engine speeds of the overlays; empty where the plan has none
+ */
+public record Reconciliation(
+        String file,
+        Pull pull,
+        Lag lambdaLag,
+        String power,
+        List<Overlay> overlays,
+        List<Optional<Evaluation>> expected) {
+    private static final int FEWEST = 3;
+    private static final double MOST_LAG = 0.5;
+
+    /** Copies the lists. */
+    public Reconciliation {
+        overlays = List.copyOf(overlays);
+        expected = List.copyOf(expected);
+    }
+
+    /**
+     * Lays the widest pull of a log over a plan; power as logged.
+     *
+     * @param budget the plan
+     * @param findings the log with its findings
+     * @return the comparison
+     * @throws IllegalArgumentException when the log has no engine speed or no pull
+     */
+    public static Reconciliation of(Budget budget, LogFindings findings) {
+        return of(
+                budget,
+                findings,
+                1,
+                "Power is compared as logged, without correction: the plan holds for its own air.");
+    }
+
+    /**
+     * The same with the logged power brought to the air of the plan by a standard.
+     *
+     * @param budget the plan
+     * @param findings the log with its findings
+     * @param standard the standard
+     * @param air the air of the log
+     * @return the comparison
+     * @throws IllegalArgumentException when the standard does not allow a correction that large, or as above
+     */
+    public static Reconciliation of(Budget budget, LogFindings findings, PowerCorrection standard, MoistAir air) {
+        MoistAir planned = budget.conditions().air();
+        if (!standard.holds(air) || !standard.holds(planned)) {
+            throw new IllegalArgumentException("The factor of " + standard.words() + " is " + standard.factor(air)
+                    + " for the air of the log and " + standard.factor(planned)
+                    + " for that of the plan; the standard does not allow one that large. Plan the budget for the air of the log"
+                    + " instead.");
+        }
+        double factor = standard.factor(air) / standard.factor(planned);
+        return of(
+                budget,
+                findings,
+                factor,
+                String.format(
+                        Locale.ROOT,
+                        "Logged power is multiplied by %.4f, the quotient of the factors of %s for the air of the log and of the"
+                                + " plan; the part from nitrous oxide does not follow the weather.",
+                        factor,
+                        standard.words()));
+    }
+
+    private static Reconciliation of(Budget budget, LogFindings findings, double factor, String power) {
+        EngineLog log = findings.log();
+        Pull pull = pull(findings);
+        RunGrid grid = new RunGrid(findings, pull, edges(budget));
+        Expectation expectation = new Expectation(budget);
+        List<Optional<Evaluation>> points = points(grid, expectation);
+        Lag lag = log.has(Channel.LAMBDA) ? lag(findings, grid, points) : new Lag(Double.NaN, Double.NaN, "");
+        List<Overlay> overlays = new ArrayList<>();
+        for (Compared what : Compared.values()) {
+            measured(findings, grid, what, lag.clear() ? lag.seconds() : 0, factor)
+                    .ifPresent(values -> overlays.add(overlay(budget, grid, expectation, points, what, values)));
+        }
+        return new Reconciliation(log.file(), pull, lag, power, overlays, points);
+    }
+
+    static double[] edges(Budget budget) {
+        return new double[] {
+            budget.split().window().rpmLow(), budget.split().window().rpmHigh()
+        };
+    }
+
+    static Pull pull(LogFindings findings) {
+        return Pull.in(findings, PullRule.USUAL).stream()
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("The log "
+                        + findings.log().file()
+                        + " has no pull: nowhere does the engine speed rise under load by "
+                        + Math.round(PullRule.USUAL.leastSpan()) + " rpm; log one from low speed to the limiter."));
+    }
+
+    private static List<Optional<Evaluation>> points(RunGrid grid, Expectation expectation) {
+        List<Optional<Evaluation>> points = new ArrayList<>();
+        for (int i = 0; i < grid.rpm().length; i++) {
+            double rpm = grid.rpm()[i];
+            double time = grid.time()[i];
+            points.add(
+                    grid.on(i).map(on -> expectation.on(rpm, time - on.from())).orElseGet(() -> expectation.off(rpm)));
+        }
+        return points;
+    }
+
+    /** Expected lambda over the time of the pull against the logged one, both at the log's own step. */
+    private static Lag lag(LogFindings findings, RunGrid grid, List<Optional<Evaluation>> points) {
+        double[] times = grid.time();
+        double[] lambda = points.stream()
+                .mapToDouble(p -> p.map(Evaluation::lambda).orElse(Double.NaN))
+                .toArray();
+        if (times.length < FEWEST) {
+            return new Lag(Double.NaN, Double.NaN, "The pull is too short to align lambda.");
+        }
+        Series logged = findings.series(Channel.LAMBDA)
+                .every(grid.step(), findings.longestStep())
+                .between(times[0], times[times.length - 1]);
+        double[] expected = new double[logged.size()];
+        for (int k = 0; k < expected.length; k++) {
+            expected[k] = LagBase.at(times, lambda, logged.time()[k], grid);
+        }
+        return Lag.of(expected, logged.values(), grid.step(), MOST_LAG);
+    }
+
+    private static Optional<double[]> measured(
+            LogFindings findings, RunGrid grid, Compared what, double lambdaLag, double factor) {
+        EngineLog log = findings.log();
+        if (log.has(what.channel())) {
+            double[] values = grid.at(what.channel(), what == Compared.LAMBDA ? lambdaLag : 0);
+            boolean power = what == Compared.WHEEL_POWER || what == Compared.CRANK_POWER;
+            return Optional.of(power ? scaled(values, factor) : values);
+        }
+        Channel torque = switch (what) {
+            case WHEEL_POWER -> Channel.WHEEL_TORQUE;
+            case CRANK_POWER -> Channel.CRANK_TORQUE;
+            default -> null;
+        };
+        if (torque == null || !log.has(torque)) {
+            return Optional.empty();
+        }
+        double[] values = grid.at(torque, 0);
+        for (int i = 0; i < values.length; i++) {
+            values[i] *= factor * 2 * Math.PI / 60 * grid.rpm()[i];
+        }
+        return Optional.of(values);
+    }
+
+    private static double[] scaled(double[] values, double factor) {
+        return java.util.Arrays.stream(values).map(v -> v * factor).toArray();
+    }
+
+    private static Overlay overlay(
+            Budget budget,
+            RunGrid grid,
+            Expectation expectation,
+            List<Optional<Evaluation>> points,
+            Compared what,
+            double[] measured) {
+        double[] expected = new double[measured.length];
+        for (int i = 0; i < expected.length; i++) {
+            double seconds =
+                    grid.on(i).isPresent() ? grid.time()[i] - grid.on(i).get().from() : Double.NaN;
+            expected[i] =
+                    points.get(i).map(p -> expectation.value(what, p, seconds)).orElse(Double.NaN);
+        }
+        List<Part> parts = new ArrayList<>();
+        for (boolean on : new boolean[] {false, true}) {
+            part(budget, grid, points, what, measured, expected, on).ifPresent(parts::add);
+        }
+        return new Overlay(what, grid.rpm(), grid.time(), measured, expected, parts);
+    }
+
+    private static Optional<Part> part(
+            Budget budget,
+            RunGrid grid,
+            List<Optional<Evaluation>> points,
+            Compared what,
+            double[] measured,
+            double[] expected,
+            boolean on) {
+        int n = 0;
+        int left = 0;
+        double sum = 0;
+        int worst = -1;
+        int first = -1;
+        int last = -1;
+        for (int i = 0; i < measured.length; i++) {
+            if (grid.on(i).isPresent() != on || !grid.settled(i) || Double.isNaN(expected[i])) {
+                continue;
+            }
+            double off = measured[i] - expected[i];
+            if (Double.isNaN(off)) {
+                left++;
+                continue;
+            }
+            first = first < 0 ? i : first;
+            last = i;
+            n++;
+            sum += off;
+            worst = worst < 0 || Math.abs(off) > Math.abs(measured[worst] - expected[worst]) ? i : worst;
+        }
+        if (n + left == 0) {
+            return Optional.empty();
+        }
+        if (n < FEWEST) {
+            Doubt none = new Doubt(Double.NaN, "", Double.NaN, "");
+            return Optional.of(new Part(
+                    on,
+                    Double.NaN,
+                    Double.NaN,
+                    n,
+                    left,
+                    Double.NaN,
+                    Double.NaN,
+                    Double.NaN,
+                    none,
+                    Judgement.NOT_COMPARED));
+        }
+        Doubt doubt = Doubt.of(budget, what, points.get(worst).orElseThrow());
+        double mean = sum / n;
+        return Optional.of(new Part(
+                on,
+                grid.rpm()[first],
+                grid.rpm()[last],
+                n,
+                left,
+                mean,
+                measured[worst] - expected[worst],
+                grid.rpm()[worst],
+                doubt,
+                judge(mean, doubt)));
+    }
+
+    private static Judgement judge(double mean, Doubt doubt) {
+        double size = Math.abs(mean);
+        if (Double.isNaN(doubt.all())) {
+            return Judgement.UNSTATED;
+        }
+        if (size > 2 * doubt.all()) {
+            return Judgement.BEYOND;
+        }
+        return size > 2 * doubt.tolerance() ? Judgement.BEYOND_TOLERANCE : Judgement.WITHIN;
+    }
+
+    /**
+     * The overlay of one figure.
+     *
+     * @param what the figure
+     * @return the overlay
+     * @throws IllegalArgumentException when the log has no such channel
+     */
+    public Overlay overlay(Compared what) {
+        return overlays.stream()
+                .filter(o -> o.what() == what)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("The log " + file + " has no " + what.words()
+                        + " to be compared; it has "
+                        + String.join(
+                                ", ",
+                                overlays.stream().map(o -> o.what().words()).toList())
+                        + "."));
+    }
+
+    /**
+     * Everything in sentences.
+     *
+     * @param system the units
+     * @return how the pull was found, the lag, how power is compared, then each figure
+     */
+    public List<String> sentences(UnitSystem system) {
+        List<String> all = new ArrayList<>();
+        all.add(pull.why());
+        if (lambdaLag.clear()) {
+            all.add(String.format(
+                    Locale.ROOT,
+                    "The logged lambda comes %.0f ms after the expected one (cross-correlation %.3f); that is taken out before"
+                            + " comparing.",
+                    1e3 * lambdaLag.seconds(),
+                    lambdaLag.correlation()));
+        } else if (!lambdaLag.sentence().isEmpty()) {
+            all.add("Lambda is compared as it stands in time: " + lambdaLag.sentence());
+        }
+        all.add(power);
+        for (Overlay overlay : overlays) {
+            overlay.parts().forEach(part -> all.add(overlay.sentence(part, system)));
+        }
+        return all;
+    }
+}
