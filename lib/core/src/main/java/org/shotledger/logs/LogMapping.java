@@ -73,7 +73,7 @@ public record LogMapping(double ambient, int before, int after, List<LogColumn> 
         return Files.isRegularFile(folders) ? read(folders) : NONE;
     }
 
-    private static Path ownFile(Path log) {
+    static Path ownFile(Path log) {
         return log.resolveSibling(log.getFileName().toString().replaceFirst("\\.[^.]*$", "") + ".log.yaml");
     }
 

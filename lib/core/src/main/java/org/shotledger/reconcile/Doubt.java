@@ -18,7 +18,7 @@ import org.shotledger.wetkit.JetPair;
  * @param allWords what that is
  */
 public record Doubt(double tolerance, String toleranceWords, double all, String allWords) {
-    private static final Doubt NONE = new Doubt(Double.NaN, "", Double.NaN, "");
+    static final Doubt NONE = new Doubt(Double.NaN, "", Double.NaN, "");
     private static final double ROOT3 = Math.sqrt(3);
     private static final double NUDGE = 0.01;
 

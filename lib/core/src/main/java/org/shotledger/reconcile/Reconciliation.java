@@ -15,8 +15,6 @@ import org.shotledger.logs.LogFindings;
 import org.shotledger.logs.Pull;
 import org.shotledger.logs.PullRule;
 import org.shotledger.logs.Series;
-import org.shotledger.reconcile.Overlay.Judgement;
-import org.shotledger.reconcile.Overlay.Part;
 import org.shotledger.units.UnitSystem;
 
 /**
@@ -36,7 +34,6 @@ public record Reconciliation(
         String power,
         List<Overlay> overlays,
         List<Optional<Evaluation>> expected) {
-    private static final int FEWEST = 3;
     private static final double MOST_LAG = 0.5;
 
     /** Copies the lists. */
@@ -102,7 +99,8 @@ public record Reconciliation(
         List<Overlay> overlays = new ArrayList<>();
         for (Compared what : Compared.values()) {
             measured(findings, grid, what, lag.clear() ? lag.seconds() : 0, factor)
-                    .ifPresent(values -> overlays.add(overlay(budget, grid, expectation, points, what, values)));
+                    .ifPresent(values ->
+                            overlays.add(Differences.overlay(budget, grid, expectation, points, what, values)));
         }
         return new Reconciliation(log.file(), pull, lag, power, overlays, points);
     }
@@ -139,7 +137,7 @@ public record Reconciliation(
         double[] lambda = points.stream()
                 .mapToDouble(p -> p.map(Evaluation::lambda).orElse(Double.NaN))
                 .toArray();
-        if (times.length < FEWEST) {
+        if (times.length < 3) {
             return new Lag(Double.NaN, Double.NaN, "The pull is too short to align lambda.");
         }
         Series logged = findings.series(Channel.LAMBDA)
@@ -177,99 +175,6 @@ public record Reconciliation(
 
     private static double[] scaled(double[] values, double factor) {
         return java.util.Arrays.stream(values).map(v -> v * factor).toArray();
-    }
-
-    private static Overlay overlay(
-            Budget budget,
-            RunGrid grid,
-            Expectation expectation,
-            List<Optional<Evaluation>> points,
-            Compared what,
-            double[] measured) {
-        double[] expected = new double[measured.length];
-        for (int i = 0; i < expected.length; i++) {
-            double seconds =
-                    grid.on(i).isPresent() ? grid.time()[i] - grid.on(i).get().from() : Double.NaN;
-            expected[i] =
-                    points.get(i).map(p -> expectation.value(what, p, seconds)).orElse(Double.NaN);
-        }
-        List<Part> parts = new ArrayList<>();
-        for (boolean on : new boolean[] {false, true}) {
-            part(budget, grid, points, what, measured, expected, on).ifPresent(parts::add);
-        }
-        return new Overlay(what, grid.rpm(), grid.time(), measured, expected, parts);
-    }
-
-    private static Optional<Part> part(
-            Budget budget,
-            RunGrid grid,
-            List<Optional<Evaluation>> points,
-            Compared what,
-            double[] measured,
-            double[] expected,
-            boolean on) {
-        int n = 0;
-        int left = 0;
-        double sum = 0;
-        int worst = -1;
-        int first = -1;
-        int last = -1;
-        for (int i = 0; i < measured.length; i++) {
-            if (grid.on(i).isPresent() != on || !grid.settled(i) || Double.isNaN(expected[i])) {
-                continue;
-            }
-            double off = measured[i] - expected[i];
-            if (Double.isNaN(off)) {
-                left++;
-                continue;
-            }
-            first = first < 0 ? i : first;
-            last = i;
-            n++;
-            sum += off;
-            worst = worst < 0 || Math.abs(off) > Math.abs(measured[worst] - expected[worst]) ? i : worst;
-        }
-        if (n + left == 0) {
-            return Optional.empty();
-        }
-        if (n < FEWEST) {
-            Doubt none = new Doubt(Double.NaN, "", Double.NaN, "");
-            return Optional.of(new Part(
-                    on,
-                    Double.NaN,
-                    Double.NaN,
-                    n,
-                    left,
-                    Double.NaN,
-                    Double.NaN,
-                    Double.NaN,
-                    none,
-                    Judgement.NOT_COMPARED));
-        }
-        Doubt doubt = Doubt.of(budget, what, points.get(worst).orElseThrow());
-        double mean = sum / n;
-        return Optional.of(new Part(
-                on,
-                grid.rpm()[first],
-                grid.rpm()[last],
-                n,
-                left,
-                mean,
-                measured[worst] - expected[worst],
-                grid.rpm()[worst],
-                doubt,
-                judge(mean, doubt)));
-    }
-
-    private static Judgement judge(double mean, Doubt doubt) {
-        double size = Math.abs(mean);
-        if (Double.isNaN(doubt.all())) {
-            return Judgement.UNSTATED;
-        }
-        if (size > 2 * doubt.all()) {
-            return Judgement.BEYOND;
-        }
-        return size > 2 * doubt.tolerance() ? Judgement.BEYOND_TOLERANCE : Judgement.WITHIN;
     }
 
     /**

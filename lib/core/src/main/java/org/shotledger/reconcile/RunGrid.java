@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.shotledger.logs.Channel;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.logs.OnInterval;
@@ -24,6 +25,8 @@ final class RunGrid {
     static final double SETTLING = 0.4;
 
     private static final double SPEED_STEP = 100;
+    /** What sums of decimal times may be off by, s. */
+    private static final double ROUNDING = 1e-6;
 
     private final LogFindings findings;
     private final double step;
@@ -76,7 +79,7 @@ final class RunGrid {
 
     /** Whether the nitrous is on at a moment. */
     boolean onAt(double moment) {
-        return on.stream().anyMatch(o -> o.holds(moment));
+        return on.stream().anyMatch(o -> moment >= o.from() - ROUNDING && moment <= o.to() + ROUNDING);
     }
 
     /** Whether a point lies clear of every change of the nitrous and of the boost. */
@@ -107,22 +110,21 @@ final class RunGrid {
         return smoothed(channel).at(shifted, 1.5 * step);
     }
 
-    /** Standard deviation of what the smoothing takes away within the pull: the scatter of one sample. */
+    /**
+     * Scatter of one sample: 1.4826 times the median size of what the smoothing takes away within the pull (normal scatter; F. R.
+     * Hampel, J. Am. Stat. Assoc. 69 (1974) 383-393), so that a step of the nitrous does not count as scatter.
+     */
     double scatter(Channel channel) {
         Series even = findings.series(channel).every(step, findings.longestStep());
         double[] smooth = filter.smooth(even.values());
-        double sum = 0;
-        int n = 0;
-        for (int i = 0; i < smooth.length; i++) {
-            boolean within = time.length > 0 && even.time()[i] >= time[0] && even.time()[i] <= time[time.length - 1];
-            double off = even.values()[i] - smooth[i];
-            if (within && !Double.isNaN(off)) {
-                sum += off * off;
-                n++;
-            }
-        }
-        // the residual of the middle point has variance (1 - c0) s^2, c0 being the middle weight, which equals noise()
-        return n < 10 ? Double.NaN : Math.sqrt(sum / n / (1 - filter.noise()));
+        double[] sizes = IntStream.range(0, smooth.length)
+                .filter(i -> time.length > 0 && even.time()[i] >= time[0] && even.time()[i] <= time[time.length - 1])
+                .mapToDouble(i -> Math.abs(even.values()[i] - smooth[i]))
+                .filter(size -> !Double.isNaN(size))
+                .sorted()
+                .toArray();
+        // what is left of scatter s after smoothing has variance (1 - c) s^2, c the middle weight, which equals noise()
+        return sizes.length < 10 ? Double.NaN : 1.4826 * sizes[sizes.length / 2] / Math.sqrt(1 - filter.noise());
     }
 
     /** Standard uncertainty of a smoothed value from scatter alone. */

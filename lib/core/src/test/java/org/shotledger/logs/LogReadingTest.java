@@ -134,4 +134,18 @@ class LogReadingTest {
         Files.writeString(folder.resolve("a.log.yaml"), "channels: {time: {column: t, unit: s}}");
         assertEquals(1, EngineLog.read(log).values(Channel.TIME)[1]);
     }
+
+    @Test
+    void the_check_tells_logs_from_other_tables(@TempDir Path folder) throws IOException {
+        Path log = Files.writeString(folder.resolve("a.csv"), "time [s],lambda\n0,0.8\n1,\n");
+        Path table = Files.writeString(folder.resolve("b.csv"), "bore [thou]\n14\n");
+        Path mapping = Files.writeString(folder.resolve("c.log.yaml"), "channels: {tme: {column: t}}");
+        Path mapped = Files.writeString(folder.resolve("c.csv"), "t\n0\n");
+        assertTrue(LogCheck.knows(log) && LogCheck.knows(mapping) && LogCheck.knows(mapped));
+        assertTrue(!LogCheck.knows(table) && !LogCheck.knows(folder) && !LogCheck.knows(folder.resolve("none.csv")));
+        assertEquals(List.of(), LogCheck.file(log).problems());
+        assertTrue(LogCheck.file(log).findings().stream().anyMatch(f -> f.kind() == Finding.Kind.NO_VALUE));
+        assertEquals(1, LogCheck.file(mapping).problems().size());
+        assertEquals(1, LogCheck.file(mapped).problems().size());
+    }
 }

@@ -46,11 +46,15 @@ final class DemoLog {
 
     private String write() {
         StringBuilder text = new StringBuilder();
-        text.append("# Invented data, not a measurement of a real car; made for the Heron demonstration by a seeded program.\n")
-                .append("# What the plan expects, with noise, and with errors put in on purpose: the fuel jets are bored 4 % too\n")
-                .append("# small (nitrous runs only), lambda comes 60 ms late, the manifold pressure sensor ends at 230 kPa,\n")
+        text.append(
+                        "# Invented data, not a measurement of a real car; made for the Heron demonstration by a seeded program.\n")
+                .append(
+                        "# What the plan expects, with noise, and with errors put in on purpose: the fuel jets are bored 4 % too\n")
+                .append(
+                        "# small (nitrous runs only), lambda comes 60 ms late, the manifold pressure sensor ends at 230 kPa,\n")
                 .append("# eight rows are lost at 0.8 s, and the charge temperature drops out for five rows.\n")
-                .append("Time,Eng Spd,Throttle,MAP,Lambda 1,Rail P,N2O Fuel P,Bottle P,N2O On,Charge T,Battery,Wheel Pwr,Spare 1\n");
+                .append(
+                        "Time,Eng Spd,Throttle,MAP,Lambda 1,Rail P,N2O Fuel P,Bottle P,N2O On,Charge T,Battery,Wheel Pwr,Spare 1\n");
         double rpm = 4200;
         for (int i = 0; i < 520; i++) {
             double t = i * STEP;
@@ -119,13 +123,15 @@ final class DemoLog {
             return expectation.off(rpm);
         }
         double bore = FUEL_BORE * FUEL_BORE;
-        return expectation.on(rpm, t - onSince).map(p -> budget.evaluator()
-                .sharing(
-                        p.conditions(),
-                        rpm,
-                        p.demand(),
-                        budget.evaluator().feed(p.conditions(), p.demand()),
-                        1,
-                        bore));
+        return expectation
+                .on(rpm, t - onSince)
+                .map(p -> budget.evaluator()
+                        .sharing(
+                                p.conditions(),
+                                rpm,
+                                p.demand(),
+                                budget.evaluator().feed(p.conditions(), p.demand()),
+                                1,
+                                bore));
     }
 }

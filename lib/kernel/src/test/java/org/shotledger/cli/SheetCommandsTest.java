@@ -46,6 +46,23 @@ class SheetCommandsTest {
     }
 
     @Test
+    void a_log_is_checked_with_the_mapping_beside_it() throws IOException {
+        Path log = Files.writeString(folder.resolve("pull.csv"), "T;N\n0,0;3000\n0,1;\n0,2;3100\n");
+        Path mapping = Files.writeString(
+                folder.resolve("pull.log.yaml"),
+                "channels: {time: {column: T, unit: s}, engine-speed: {column: N, unit: rpm}}");
+        assertEquals(0, run("check", log.toString(), mapping.toString()));
+        List<String> lines = out.toString().lines().toList();
+        assertEquals(log + ": good", lines.get(0));
+        assertTrue(
+                lines.stream().anyMatch(l -> l.contains("note: pull.csv: Engine speed has no value at 0.100 s (line 3)")),
+                out.toString());
+        Files.writeString(log, "T;N\n0,0;fast\n");
+        assertEquals(1, run("check", log.toString()));
+        assertTrue(out.toString().contains("pull.csv, line 2, column 2, engine speed: \"fast\" is not a number"), out.toString());
+    }
+
+    @Test
     void a_folder_that_holds_something_is_refused_and_left_alone() throws IOException {
         Path kept = Files.writeString(folder.resolve("notes.txt"), "mine");
         assertEquals(1, run("new", folder.toString()));

@@ -14,6 +14,13 @@ import org.shotledger.ipynb.Notebook;
 import org.shotledger.ipynb.NotebookCell;
 import org.shotledger.ipynb.NotebookException;
 import org.shotledger.ipynb.Output;
+import org.shotledger.logs.Channel;
+import org.shotledger.logs.EngineLog;
+import org.shotledger.logs.LogFindings;
+import org.shotledger.logs.LogMapping;
+import org.shotledger.logs.OnInterval;
+import org.shotledger.logs.Pull;
+import org.shotledger.logs.PullRule;
 import org.shotledger.sheet.CsvTable;
 import org.shotledger.sheet.Problems;
 import org.shotledger.sheet.SheetException;
@@ -31,6 +38,7 @@ final class ReaderTargets {
     /** The demonstration's folder, which holds the tables its sheet names. */
     static final Path HERON = Path.of("../../data/heron");
 
+    private static final LogMapping MAPPING = LogMapping.read(HERON.resolve("logs").resolve("log.yaml"));
     private static final QuantityKind[] KINDS = QuantityKind.values();
     private static final TableKind[] TABLES = TableKind.values();
 
@@ -82,6 +90,28 @@ final class ReaderTargets {
                             Arrays.stream(table.column(c.name())).allMatch(v -> v >= c.low() && v <= c.high()),
                             "out of range"));
             kind.use("f", table);
+        } catch (SheetException refused) {
+            wellSaid(refused);
+        }
+    }
+
+    /** A log, by its own headings or by the demonstration's mapping, or a mapping; the first byte chooses. What is read is looked through. */
+    static void logs(byte[] bytes) {
+        int kind = first(bytes) % 3;
+        try {
+            if (kind == 2) {
+                LogMapping.read(rest(bytes), "f.log.yaml");
+                return;
+            }
+            EngineLog log = EngineLog.read(new StringReader(rest(bytes)), "f.csv", kind == 0 ? LogMapping.NONE : MAPPING);
+            LogFindings findings = log.findings();
+            require(log.rows() > 0, "a log without rows");
+            findings.all().forEach(f -> wellSaid(f.sentence()));
+            log.channels().forEach(c -> findings.series(c).every(1, findings.longestStep() / 2));
+            OnInterval.in(findings);
+            if (log.has(Channel.ENGINE_SPEED)) {
+                Pull.in(findings, PullRule.USUAL).forEach(pull -> wellSaid(pull.why()));
+            }
         } catch (SheetException refused) {
             wellSaid(refused);
         }

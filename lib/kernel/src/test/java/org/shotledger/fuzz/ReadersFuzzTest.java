@@ -36,6 +36,11 @@ class ReadersFuzzTest {
     }
 
     @FuzzTest(maxDuration = "60s")
+    void logs(byte[] bytes) {
+        ReaderTargets.logs(bytes);
+    }
+
+    @FuzzTest(maxDuration = "60s")
     void notebooks(byte[] bytes) {
         ReaderTargets.notebooks(bytes);
     }

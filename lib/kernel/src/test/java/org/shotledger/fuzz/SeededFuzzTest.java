@@ -52,7 +52,8 @@ class SeededFuzzTest {
         return Stream.of(
                 new Target("figures", 0.40, Seeds.figures(), ReaderTargets::figures),
                 new Target("yaml", 0.20, Seeds.yaml(), ReaderTargets::yaml),
-                new Target("tables", 0.20, Seeds.tables(), ReaderTargets::tables),
+                new Target("tables", 0.15, Seeds.tables(), ReaderTargets::tables),
+                new Target("logs", 0.05, Seeds.logs(), ReaderTargets::logs),
                 new Target("notebooks", 0.18, Seeds.notebooks(), ReaderTargets::notebooks),
                 new Target("sheets", 0.02, Seeds.sheets(), ReaderTargets::sheets));
     }

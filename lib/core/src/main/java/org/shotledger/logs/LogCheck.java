@@ -1,0 +1,89 @@
+package org.shotledger.logs;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.shotledger.sheet.CsvRows;
+import org.shotledger.sheet.Problem;
+import org.shotledger.sheet.SheetException;
+
+/** Checks logs and their mappings from the command line: which files are such, and everything that is to be said of them. */
+public final class LogCheck {
+    private LogCheck() {}
+
+    /**
+     * What came of checking one file.
+     *
+     * @param problems why it cannot be used; empty when it can
+     * @param findings what a reader of a usable log should know; empty for a mapping
+     */
+    public record Result(List<Problem> problems, List<Finding> findings) {
+
+        /** Copies the lists. */
+        public Result {
+            problems = List.copyOf(problems);
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /**
+     * Tells whether a file is a log or the mapping of one.
+     *
+     * @param file any file
+     * @return true for {@code log.yaml} and {@code *.log.yaml}, for a table with such a mapping that names a column of it as time, and
+     *     for a table with a column "time"
+     */
+    public static boolean knows(Path file) {
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        if (!Files.isRegularFile(file)) {
+            return false;
+        }
+        return name.equals("log.yaml") || name.endsWith(".log.yaml") || (name.endsWith(".csv") && isLog(file));
+    }
+
+    private static boolean isLog(Path file) {
+        LogMapping mapping;
+        try {
+            mapping = LogMapping.beside(file);
+        } catch (SheetException unusable) {
+            return Files.isRegularFile(LogMapping.ownFile(file));
+        }
+        String time = mapping.columns().stream()
+                .filter(c -> c.channel() == Channel.TIME)
+                .map(LogColumn::heading)
+                .findFirst()
+                .orElse(Channel.TIME.words());
+        try (var text = Files.newBufferedReader(file, StandardCharsets.UTF_8);
+                CsvRows rows = CsvRows.open(new CommentedLines(text, mapping.before()), name(file))) {
+            return rows.headings().stream().anyMatch(h -> h.name().equalsIgnoreCase(time));
+        } catch (SheetException | IOException | UncheckedIOException unusable) {
+            return false;
+        }
+    }
+
+    /**
+     * Checks a log or a mapping.
+     *
+     * @param file a file that {@link #knows} says yes to
+     * @return what is wrong with it
+     */
+    public static Result file(Path file) {
+        try {
+            if (name(file).toLowerCase(Locale.ROOT).endsWith(".yaml")) {
+                LogMapping.read(file);
+                return new Result(List.of(), List.of());
+            }
+            return new Result(List.of(), EngineLog.read(file).findings().all());
+        } catch (SheetException e) {
+            return new Result(e.problems(), List.of());
+        }
+    }
+
+    private static String name(Path file) {
+        return String.valueOf(file.getFileName());
+    }
+}

@@ -1,0 +1,96 @@
+package org.shotledger.reconcile;
+
+import static java.lang.Double.NaN;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.shotledger.budget.Budget;
+import org.shotledger.budget.Evaluation;
+import org.shotledger.reconcile.Overlay.Judgement;
+import org.shotledger.reconcile.Overlay.Part;
+
+/** Works out how far a log lies off a plan, and whether the plan's own doubt explains it. */
+final class Differences {
+    private static final int FEWEST = 3;
+
+    private Differences() {}
+
+    static Overlay overlay(
+            Budget budget,
+            RunGrid grid,
+            Expectation expectation,
+            List<Optional<Evaluation>> points,
+            Compared what,
+            double[] measured) {
+        double[] expected = new double[measured.length];
+        for (int i = 0; i < expected.length; i++) {
+            double seconds =
+                    grid.on(i).isPresent() ? grid.time()[i] - grid.on(i).get().from() : Double.NaN;
+            expected[i] =
+                    points.get(i).map(p -> expectation.value(what, p, seconds)).orElse(Double.NaN);
+        }
+        List<Part> parts = new ArrayList<>();
+        for (boolean on : new boolean[] {false, true}) {
+            part(budget, grid, points, what, measured, expected, on).ifPresent(parts::add);
+        }
+        return new Overlay(what, grid.rpm(), grid.time(), measured, expected, parts);
+    }
+
+    /** The differences in one state of the nitrous; empty when the pull has none of it. */
+    private static Optional<Part> part(
+            Budget budget,
+            RunGrid grid,
+            List<Optional<Evaluation>> points,
+            Compared what,
+            double[] measured,
+            double[] expected,
+            boolean on) {
+        int[] state = IntStream.range(0, measured.length)
+                .filter(i -> grid.on(i).isPresent() == on && grid.settled(i) && !Double.isNaN(expected[i]))
+                .toArray();
+        int[] told =
+                Arrays.stream(state).filter(i -> !Double.isNaN(measured[i])).toArray();
+        int left = state.length - told.length;
+        if (state.length == 0) {
+            return Optional.empty();
+        }
+        if (told.length < FEWEST) {
+            return Optional.of(
+                    new Part(on, NaN, NaN, told.length, left, NaN, NaN, NaN, Doubt.NONE, Judgement.NOT_COMPARED));
+        }
+        int worst = told[0];
+        double sum = 0;
+        for (int i : told) {
+            double off = measured[i] - expected[i];
+            sum += off;
+            worst = Math.abs(off) > Math.abs(measured[worst] - expected[worst]) ? i : worst;
+        }
+        Doubt doubt = Doubt.of(budget, what, points.get(worst).orElseThrow());
+        double mean = sum / told.length;
+        return Optional.of(new Part(
+                on,
+                grid.rpm()[told[0]],
+                grid.rpm()[told[told.length - 1]],
+                told.length,
+                left,
+                mean,
+                measured[worst] - expected[worst],
+                grid.rpm()[worst],
+                doubt,
+                judge(mean, doubt)));
+    }
+
+    private static Judgement judge(double mean, Doubt doubt) {
+        double size = Math.abs(mean);
+        if (Double.isNaN(doubt.all())) {
+            return Judgement.UNSTATED;
+        }
+        if (size > 2 * doubt.all()) {
+            return Judgement.BEYOND;
+        }
+        return size > 2 * doubt.tolerance() ? Judgement.BEYOND_TOLERANCE : Judgement.WITHIN;
+    }
+}

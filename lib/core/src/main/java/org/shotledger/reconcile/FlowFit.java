@@ -1,0 +1,124 @@
+package org.shotledger.reconcile;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.shotledger.budget.Budget;
+import org.shotledger.budget.Evaluation;
+import org.shotledger.logs.Channel;
+import org.shotledger.logs.LogFindings;
+
+/**
+ * What a pull can tell about the parts, by weighted least squares over lambda and wheel power: the flow of nitrous fuel (bore squared
+ * times discharge coefficient), the engine's own power, and what the nitrous adds, each as a factor on the plan.
+ *
+ * <p>Lambda tells only the ratio of fuel to nitrous: the nitrous flow is held as planned, and its error stands in the fuel's factor.
+ * The factor of what the nitrous adds holds its flow and its effectiveness together.
+ *
+ * @param fuelFlow flow of nitrous fuel over the planned
+ * @param ownPower wheel power without nitrous over the planned
+ * @param nitrousPower wheel power that the nitrous adds over the planned
+ * @param fit the fit with its covariance; its parameters are the three factors in this order
+ */
+public record FlowFit(double fuelFlow, double ownPower, double nitrousPower, WeightedFit fit) {
+    private static final int MOST_POINTS = 8;
+
+    private record Point(Evaluation expected, double alone, double lambda, double power) {}
+
+    /**
+     * Fits the pull of a log that has the nitrous off and on.
+     *
+     * @param budget the plan
+     * @param findings the log with its findings
+     * @return the factors
+     * @throws IllegalArgumentException when the log lacks lambda, wheel power, a pull, or settled points with the nitrous off or on
+     */
+    public static FlowFit of(Budget budget, LogFindings findings) {
+        Reconciliation laid = Reconciliation.of(budget, findings);
+        RunGrid grid = new RunGrid(findings, laid.pull(), Reconciliation.edges(budget));
+        Expectation expectation = new Expectation(budget);
+        double[] lambda = laid.overlay(Compared.LAMBDA).measured();
+        double[] power = laid.overlay(Compared.WHEEL_POWER).measured();
+        List<Point> on = new ArrayList<>();
+        List<Point> off = new ArrayList<>();
+        for (int i = 0; i < lambda.length; i++) {
+            Optional<Evaluation> point = laid.expected().get(i);
+            if (point.isPresent() && grid.settled(i) && !Double.isNaN(lambda[i] + power[i])) {
+                Evaluation e = point.get();
+                boolean with = e.nitrousOn();
+                double alone = with
+                        ? expectation.without(e).map(Evaluation::wheelPower).orElse(Double.NaN)
+                        : e.wheelPower();
+                (with ? on : off).add(new Point(e, alone, lambda[i], power[i]));
+            }
+        }
+        if (on.size() < 2 || off.size() < 2) {
+            throw new IllegalArgumentException("The pull of " + findings.log().file() + " has " + off.size()
+                    + " settled engine speeds without nitrous and " + on.size()
+                    + " with it; a fit needs two of each.");
+        }
+        return fit(budget, thinned(off), thinned(on), grid.noise(Channel.LAMBDA), grid.noise(Channel.WHEEL_POWER));
+    }
+
+    private static List<Point> thinned(List<Point> all) {
+        int every = (all.size() + MOST_POINTS - 1) / MOST_POINTS;
+        List<Point> some = new ArrayList<>();
+        for (int i = 0; i < all.size(); i += every) {
+            some.add(all.get(i));
+        }
+        return some;
+    }
+
+    private static FlowFit fit(Budget budget, List<Point> off, List<Point> on, double lambdaNoise, double powerNoise) {
+        int n = off.size() + on.size();
+        double[] measured = new double[n + on.size()];
+        double[] deviation = new double[n + on.size()];
+        for (int i = 0; i < n; i++) {
+            measured[i] = (i < off.size() ? off.get(i) : on.get(i - off.size())).power();
+            deviation[i] = powerNoise;
+        }
+        for (int i = 0; i < on.size(); i++) {
+            measured[n + i] = on.get(i).lambda();
+            deviation[n + i] = lambdaNoise;
+        }
+        WeightedFit fit =
+                WeightedFit.of(p -> predicted(budget, off, on, p), measured, deviation, new double[] {1, 1, 1});
+        double[] p = fit.parameters();
+        return new FlowFit(p[0], p[1], p[2], fit);
+    }
+
+    private static double[] predicted(Budget budget, List<Point> off, List<Point> on, double[] p) {
+        int n = off.size() + on.size();
+        double[] values = new double[n + on.size()];
+        Arrays.setAll(values, i -> i < off.size() ? p[1] * off.get(i).alone() : 0);
+        for (int i = 0; i < on.size(); i++) {
+            Evaluation e = on.get(i).expected();
+            Evaluation changed = budget.evaluator().sharing(e.conditions(), e.rpm(), e.demand(), e.nitrous(), 1, p[0]);
+            double alone = on.get(i).alone();
+            values[off.size() + i] = p[1] * alone + p[2] * (changed.wheelPower() - alone);
+            values[n + i] = changed.lambda();
+        }
+        return values;
+    }
+
+    /**
+     * The factors in words.
+     *
+     * @return each factor with two standard uncertainties, those of the log's scatter alone
+     */
+    public String summary() {
+        return String.format(
+                Locale.ROOT,
+                "Against the plan the nitrous fuel flows %.3f +/- %.3f times, if the nitrous flows as planned; the engine's own power"
+                        + " is %.3f +/- %.3f times, what the nitrous adds %.3f +/- %.3f times (two standard uncertainties from the"
+                        + " scatter of the log; gauges and dynamometer have errors of their own).",
+                fuelFlow,
+                2 * fit.scaledUncertainty(0),
+                ownPower,
+                2 * fit.scaledUncertainty(1),
+                nitrousPower,
+                2 * fit.scaledUncertainty(2));
+    }
+}
