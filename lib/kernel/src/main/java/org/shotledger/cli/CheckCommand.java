@@ -26,8 +26,9 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "FILE",
             arity = "1..*",
-            description = "Build sheets (.yaml), folders that hold a build.yaml, tables and logs (.csv), mappings of logs"
-                    + " (log.yaml, NAME.log.yaml).")
+            description =
+                    "Build sheets (.yaml), folders that hold a build.yaml, tables and logs (.csv), mappings of logs"
+                            + " (log.yaml, NAME.log.yaml).")
     private List<Path> files;
 
     @Override

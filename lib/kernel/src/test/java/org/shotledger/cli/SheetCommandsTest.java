@@ -55,11 +55,14 @@ class SheetCommandsTest {
         List<String> lines = out.toString().lines().toList();
         assertEquals(log + ": good", lines.get(0));
         assertTrue(
-                lines.stream().anyMatch(l -> l.contains("note: pull.csv: Engine speed has no value at 0.100 s (line 3)")),
+                lines.stream()
+                        .anyMatch(l -> l.contains("note: pull.csv: Engine speed has no value at 0.100 s (line 3)")),
                 out.toString());
         Files.writeString(log, "T;N\n0,0;fast\n");
         assertEquals(1, run("check", log.toString()));
-        assertTrue(out.toString().contains("pull.csv, line 2, column 2, engine speed: \"fast\" is not a number"), out.toString());
+        assertTrue(
+                out.toString().contains("pull.csv, line 2, column 2, engine speed: \"fast\" is not a number"),
+                out.toString());
     }
 
     @Test

@@ -38,7 +38,8 @@ final class ReaderTargets {
     /** The demonstration's folder, which holds the tables its sheet names. */
     static final Path HERON = Path.of("../../data/heron");
 
-    private static final LogMapping MAPPING = LogMapping.read(HERON.resolve("logs").resolve("log.yaml"));
+    private static final LogMapping MAPPING =
+            LogMapping.read(HERON.resolve("logs").resolve("log.yaml"));
     private static final QuantityKind[] KINDS = QuantityKind.values();
     private static final TableKind[] TABLES = TableKind.values();
 
@@ -103,7 +104,8 @@ final class ReaderTargets {
                 LogMapping.read(rest(bytes), "f.log.yaml");
                 return;
             }
-            EngineLog log = EngineLog.read(new StringReader(rest(bytes)), "f.csv", kind == 0 ? LogMapping.NONE : MAPPING);
+            EngineLog log =
+                    EngineLog.read(new StringReader(rest(bytes)), "f.csv", kind == 0 ? LogMapping.NONE : MAPPING);
             LogFindings findings = log.findings();
             require(log.rows() > 0, "a log without rows");
             findings.all().forEach(f -> wellSaid(f.sentence()));

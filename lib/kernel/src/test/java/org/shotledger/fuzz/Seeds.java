@@ -163,13 +163,22 @@ final class Seeds {
     /** A log of the demonstration with few rows, one with headings of our own, and the mapping; each behind the byte of its kind. */
     static List<String> logs() {
         Path folder = ReaderTargets.HERON.resolve("logs");
-        List<String> lines = ReaderTargets.file(folder.resolve("pull-with-nitrous.csv")).lines().toList();
-        String foreign = String.join("\n", lines.subList(0, 5)) + "\n" + String.join("\n", lines.subList(250, 340)) + "\n";
-        StringBuilder own = new StringBuilder("time [s],engine speed [rpm],lambda,nitrous on,manifold pressure [kPa abs]\n");
+        List<String> lines = ReaderTargets.file(folder.resolve("pull-with-nitrous.csv"))
+                .lines()
+                .toList();
+        String foreign =
+                String.join("\n", lines.subList(0, 5)) + "\n" + String.join("\n", lines.subList(250, 340)) + "\n";
+        StringBuilder own =
+                new StringBuilder("time [s],engine speed [rpm],lambda,nitrous on,manifold pressure [kPa abs]\n");
         for (int i = 0; i < 120; i++) {
-            own.append(i / 20.0 + "," + (3000 + 30 * i) + ",0.8" + i % 7 + "," + (i > 60 ? "on" : "off") + "," + (180 + i % 11) + "\n");
+            own.append(i / 20.0 + "," + (3000 + 30 * i) + ",0.8" + i % 7 + "," + (i > 60 ? "on" : "off") + ","
+                    + (180 + i % 11) + "\n");
         }
-        return List.of("\0" + own, "\1" + foreign, "\1" + foreign.replace(',', ';').replace('.', ','), "\2" + ReaderTargets.file(folder.resolve("log.yaml")));
+        return List.of(
+                "\0" + own,
+                "\1" + foreign,
+                "\1" + foreign.replace(',', ';').replace('.', ','),
+                "\2" + ReaderTargets.file(folder.resolve("log.yaml")));
     }
 
     /** A small notebook with every part a notebook can have. */
