@@ -24,7 +24,7 @@ class LayeringTest {
         "ipynb, display sheet",
         "runner, display snippet ipynb sheet",
         "kernel, display snippet ipynb",
-        "cli, display snippet ipynb runner kernel session build sheet units table chart document",
+        "cli, display snippet ipynb runner kernel session build logs sheet units table chart document",
     })
     void aRoomImportsOnlyWhatItsPackageInfoAllows(String room, String allowed) {
         String[] packages = Stream.concat(

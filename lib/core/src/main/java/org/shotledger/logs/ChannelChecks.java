@@ -12,7 +12,7 @@ final class ChannelChecks {
 
     private ChannelChecks() {}
 
-    static List<Finding> of(EngineLog log, Channel channel, BitSet tainted) {
+    static List<Finding> of(EngineLog log, LogChannel channel, BitSet tainted) {
         double[] values = log.raw(channel);
         List<Finding> findings = new ArrayList<>();
         Spans nothing = new Spans(log, Finding.Kind.NO_VALUE, channel.words(), "has no value", "nothing is filled in");
@@ -26,10 +26,10 @@ final class ChannelChecks {
                 advice(channel));
         runs(values.length, i -> !Double.isNaN(values[i]) && !channel.plausible(values[i]), implausible, tainted);
         findings.addAll(implausible.findings());
-        if (channel.pace() != Channel.Pace.STATE) {
+        if (channel.pace() != LogChannel.Pace.STATE) {
             findings.addAll(new StuckCheck(log, channel, tainted).findings());
         }
-        if (channel == Channel.MANIFOLD_PRESSURE) {
+        if (channel == LogChannel.MANIFOLD_PRESSURE) {
             findings.addAll(boostAtIdle(log));
         }
         return findings;
@@ -49,7 +49,7 @@ final class ChannelChecks {
         }
     }
 
-    private static String extremes(Channel channel, double[] values) {
+    private static String extremes(LogChannel channel, double[] values) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (double value : values) {
@@ -61,7 +61,7 @@ final class ChannelChecks {
         return Spans.value(channel, low) + " to " + Spans.value(channel, high);
     }
 
-    private static String advice(Channel channel) {
+    private static String advice(LogChannel channel) {
         return switch (channel) {
             case LAMBDA -> "check the sensor, and map the column with \"stoichiometric\" if it holds an air-fuel ratio";
             case MANIFOLD_PRESSURE, FUEL_PRESSURE, BOTTLE_PRESSURE, NITROUS_FUEL_PRESSURE ->
@@ -73,16 +73,16 @@ final class ChannelChecks {
 
     /** An engine that idles makes no boost: an absolute pressure was probably taken for a gauge one. */
     private static List<Finding> boostAtIdle(EngineLog log) {
-        if (!log.has(Channel.ENGINE_SPEED) || Double.isNaN(log.ambient())) {
+        if (!log.has(LogChannel.ENGINE_SPEED) || Double.isNaN(log.ambient())) {
             return List.of();
         }
-        double[] rpm = log.raw(Channel.ENGINE_SPEED);
-        double[] pressure = log.raw(Channel.MANIFOLD_PRESSURE);
+        double[] rpm = log.raw(LogChannel.ENGINE_SPEED);
+        double[] pressure = log.raw(LogChannel.MANIFOLD_PRESSURE);
         Spans spans = new Spans(
                 log,
                 Finding.Kind.SUSPECT_UNIT,
                 "manifold pressure",
-                "is more than " + Spans.value(Channel.MANIFOLD_PRESSURE, log.ambient() + IDLE_BOOST) + " below "
+                "is more than " + Spans.value(LogChannel.MANIFOLD_PRESSURE, log.ambient() + IDLE_BOOST) + " below "
                         + Math.round(IDLE_SPEED) + " rpm",
                 "an engine that idles makes no boost, check whether an absolute pressure was taken for a gauge one");
         runs(rpm.length, i -> rpm[i] < IDLE_SPEED && pressure[i] > log.ambient() + IDLE_BOOST, spans, new BitSet());

@@ -13,7 +13,7 @@ import org.shotledger.units.UnitName;
  * @param above what is added after conversion, for a gauge pressure the ambient, Pa
  * @param divisor what the value is divided by, for an air-fuel ratio that at lambda 1
  */
-record ColumnUse(Channel channel, UnitName unit, double above, double divisor) {
+record ColumnUse(LogChannel channel, UnitName unit, double above, double divisor) {
     private static final Map<String, Double> WORDS = Map.of("on", 1.0, "off", 0.0, "true", 1.0, "false", 0.0);
     private static final java.util.Set<String> NOTHING =
             java.util.Set.of("", "-", "--", "---", "nan", "n/a", "na", "null");
@@ -26,7 +26,7 @@ record ColumnUse(Channel channel, UnitName unit, double above, double divisor) {
     /** The SI value of a cell; NaN when it holds no finite number. */
     double si(String cell, boolean decimalComma) {
         double number = CsvNumber.read(cell, decimalComma);
-        if (Double.isNaN(number) && channel == Channel.NITROUS_ON) {
+        if (Double.isNaN(number) && channel == LogChannel.NITROUS_ON) {
             return WORDS.getOrDefault(cell.toLowerCase(Locale.ROOT), Double.NaN);
         }
         double si = unit.toSi(number) / divisor + above;

@@ -13,12 +13,12 @@ import org.shotledger.sheet.SheetException;
  */
 public final class EngineLog {
     /** The channels from which power can be had. */
-    static final Set<Channel> POWERS =
-            Set.of(Channel.WHEEL_POWER, Channel.WHEEL_TORQUE, Channel.CRANK_POWER, Channel.CRANK_TORQUE);
+    static final Set<LogChannel> POWERS =
+            Set.of(LogChannel.WHEEL_POWER, LogChannel.WHEEL_TORQUE, LogChannel.CRANK_POWER, LogChannel.CRANK_TORQUE);
 
     private final String file;
     private final List<String> comments;
-    private final Map<Channel, double[]> values;
+    private final Map<LogChannel, double[]> values;
     private final double[] lines;
     private final double ambient;
     private final List<Finding> reading;
@@ -26,7 +26,7 @@ public final class EngineLog {
     EngineLog(
             String file,
             List<String> comments,
-            Map<Channel, double[]> values,
+            Map<LogChannel, double[]> values,
             double[] lines,
             double ambient,
             List<Finding> reading) {
@@ -125,7 +125,7 @@ public final class EngineLog {
      *
      * @return the channels in their usual order
      */
-    public Set<Channel> channels() {
+    public Set<LogChannel> channels() {
         return java.util.Collections.unmodifiableSet(values.keySet());
     }
 
@@ -135,7 +135,7 @@ public final class EngineLog {
      * @param channel the channel
      * @return true when it is
      */
-    public boolean has(Channel channel) {
+    public boolean has(LogChannel channel) {
         return values.containsKey(channel);
     }
 
@@ -146,17 +146,18 @@ public final class EngineLog {
      * @return a copy, SI; NaN for an empty cell
      * @throws IllegalArgumentException when the log has no such channel
      */
-    public double[] values(Channel channel) {
+    public double[] values(LogChannel channel) {
         return raw(channel).clone();
     }
 
     /** The values themselves, not to be changed. */
-    double[] raw(Channel channel) {
+    double[] raw(LogChannel channel) {
         double[] found = values.get(channel);
         if (found == null) {
             throw new IllegalArgumentException("The log " + file + " has no " + channel.words() + "; it has "
                     + String.join(
-                            ", ", values.keySet().stream().map(Channel::words).toList()) + ".");
+                            ", ",
+                            values.keySet().stream().map(LogChannel::words).toList()) + ".");
         }
         return found;
     }
@@ -177,6 +178,7 @@ public final class EngineLog {
     @Override
     public String toString() {
         return file + ": " + rows() + " rows of "
-                + String.join(", ", values.keySet().stream().map(Channel::words).toList());
+                + String.join(
+                        ", ", values.keySet().stream().map(LogChannel::words).toList());
     }
 }

@@ -53,10 +53,10 @@ public final class LogCheck {
             return Files.isRegularFile(LogMapping.ownFile(file));
         }
         String time = mapping.columns().stream()
-                .filter(c -> c.channel() == Channel.TIME)
+                .filter(c -> c.channel() == LogChannel.TIME)
                 .map(LogColumn::heading)
                 .findFirst()
-                .orElse(Channel.TIME.words());
+                .orElse(LogChannel.TIME.words());
         try (var text = Files.newBufferedReader(file, StandardCharsets.UTF_8);
                 CsvRows rows = CsvRows.open(new CommentedLines(text, mapping.before()), name(file))) {
             return rows.headings().stream().anyMatch(h -> h.name().equalsIgnoreCase(time));

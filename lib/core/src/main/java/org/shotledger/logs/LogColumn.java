@@ -9,4 +9,4 @@ package org.shotledger.logs;
  * @param stoichiometric air-fuel ratio by mass of the fuel at lambda 1, where the column holds an air-fuel ratio; NaN where it holds
  *     lambda
  */
-public record LogColumn(Channel channel, String heading, String unit, double stoichiometric) {}
+public record LogColumn(LogChannel channel, String heading, String unit, double stoichiometric) {}

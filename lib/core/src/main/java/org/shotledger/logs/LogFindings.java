@@ -16,9 +16,9 @@ public final class LogFindings {
     private final EngineLog log;
     private final double longestStep;
     private final List<Finding> all;
-    private final Map<Channel, BitSet> tainted;
+    private final Map<LogChannel, BitSet> tainted;
 
-    private LogFindings(EngineLog log, double longestStep, List<Finding> all, Map<Channel, BitSet> tainted) {
+    private LogFindings(EngineLog log, double longestStep, List<Finding> all, Map<LogChannel, BitSet> tainted) {
         this.log = log;
         this.longestStep = longestStep;
         this.all = List.copyOf(all);
@@ -36,15 +36,15 @@ public final class LogFindings {
         Require.within("number of steps that count as a gap", gapSteps, 1.5, 1000, "");
         List<Finding> all = new ArrayList<>(log.reading());
         all.addAll(TimeChecks.of(log, gapSteps));
-        Map<Channel, BitSet> tainted = new EnumMap<>(Channel.class);
-        for (Channel channel : log.channels()) {
-            if (channel != Channel.TIME) {
+        Map<LogChannel, BitSet> tainted = new EnumMap<>(LogChannel.class);
+        for (LogChannel channel : log.channels()) {
+            if (channel != LogChannel.TIME) {
                 BitSet rows = new BitSet();
                 all.addAll(ChannelChecks.of(log, channel, rows));
                 tainted.put(channel, rows);
             }
         }
-        return new LogFindings(log, gapSteps * TimeChecks.medianStep(log.raw(Channel.TIME)), all, tainted);
+        return new LogFindings(log, gapSteps * TimeChecks.medianStep(log.raw(LogChannel.TIME)), all, tainted);
     }
 
     /**
@@ -92,8 +92,8 @@ public final class LogFindings {
      *     NaN
      * @throws IllegalArgumentException when the log has no such channel
      */
-    public Series series(Channel channel) {
-        double[] time = log.raw(Channel.TIME);
+    public Series series(LogChannel channel) {
+        double[] time = log.raw(LogChannel.TIME);
         double[] values = log.raw(channel);
         BitSet bad = tainted.getOrDefault(channel, new BitSet());
         double[] t = new double[time.length];
@@ -106,6 +106,18 @@ public final class LogFindings {
             }
         }
         return new Series(java.util.Arrays.copyOf(t, n), java.util.Arrays.copyOf(v, n));
+    }
+
+    /**
+     * Tells whether a value was found implausible, clipped or frozen.
+     *
+     * @param channel its channel
+     * @param row its row from 0
+     * @return true when it is not to be trusted
+     */
+    public boolean tainted(LogChannel channel, int row) {
+        BitSet bad = tainted.get(channel);
+        return bad != null && bad.get(row);
     }
 
     /**

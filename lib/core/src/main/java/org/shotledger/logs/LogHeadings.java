@@ -22,13 +22,13 @@ import org.shotledger.units.UnitSystem;
 
 /** Finds out what each column of a log holds; says which it does not know and which are missing. */
 final class LogHeadings {
-    private static final List<Channel> COMPARED = List.of(
-            Channel.ENGINE_SPEED,
-            Channel.MANIFOLD_PRESSURE,
-            Channel.LAMBDA,
-            Channel.BOTTLE_PRESSURE,
-            Channel.NITROUS_FUEL_PRESSURE,
-            Channel.NITROUS_ON);
+    private static final List<LogChannel> COMPARED = List.of(
+            LogChannel.ENGINE_SPEED,
+            LogChannel.MANIFOLD_PRESSURE,
+            LogChannel.LAMBDA,
+            LogChannel.BOTTLE_PRESSURE,
+            LogChannel.NITROUS_FUEL_PRESSURE,
+            LogChannel.NITROUS_ON);
 
     private final CsvRows rows;
     private final String file;
@@ -36,7 +36,7 @@ final class LogHeadings {
     private final Problems problems;
     private final List<Finding> findings;
     private final ColumnUse[] uses;
-    private final Map<Channel, String> units = new EnumMap<>(Channel.class);
+    private final Map<LogChannel, String> units = new EnumMap<>(LogChannel.class);
 
     LogHeadings(CsvRows rows, String file, LogMapping mapping, Problems problems, List<Finding> findings) {
         this.rows = rows;
@@ -58,7 +58,7 @@ final class LogHeadings {
                 own(heading);
             }
         }
-        if (!units.containsKey(Channel.TIME) && problems.count() == 0) {
+        if (!units.containsKey(LogChannel.TIME) && problems.count() == 0) {
             problem(
                     0,
                     "time",
@@ -105,7 +105,7 @@ final class LogHeadings {
     }
 
     private void own(Heading heading) {
-        Optional<Channel> channel = Channel.named(heading.name());
+        Optional<LogChannel> channel = LogChannel.named(heading.name());
         if (channel.isEmpty()) {
             unknown(heading);
         } else if (!units.containsKey(channel.get())) {
@@ -120,7 +120,7 @@ final class LogHeadings {
     }
 
     private void unknown(Heading heading) {
-        String near = NearestName.of(heading.name(), Channel.names())
+        String near = NearestName.of(heading.name(), LogChannel.names())
                 .map(name -> "the nearest name is \"" + name + "\"")
                 .orElse("map it in a file beside the log if it is wanted");
         findings.add(new Finding(
@@ -133,7 +133,7 @@ final class LogHeadings {
                         + ") is no channel and is left out; " + near + "."));
     }
 
-    private void use(Heading heading, Channel channel, String unit, double stoichiometric) {
+    private void use(Heading heading, LogChannel channel, String unit, double stoichiometric) {
         units.put(channel, unit);
         boolean gauge = channel.kind() == QuantityKind.ABSOLUTE_PRESSURE && FigureText.saysGauge(unit);
         if (gauge && Double.isNaN(mapping.ambient())) {
@@ -167,7 +167,7 @@ final class LogHeadings {
     private void missing() {
         List<String> absent = new ArrayList<>(COMPARED.stream()
                 .filter(c -> !units.containsKey(c))
-                .map(Channel::words)
+                .map(LogChannel::words)
                 .toList());
         if (EngineLog.POWERS.stream().noneMatch(units::containsKey)) {
             absent.add("power or torque");
@@ -187,7 +187,7 @@ final class LogHeadings {
     private void mixed() {
         Map<String, Set<String>> byKind = new java.util.TreeMap<>();
         units.forEach((channel, unit) -> {
-            if (channel != Channel.TIME && !unit.isEmpty()) {
+            if (channel != LogChannel.TIME && !unit.isEmpty()) {
                 byKind.computeIfAbsent(channel.kind().dimension().words(), k -> new LinkedHashSet<>())
                         .add(unit);
             }

@@ -125,11 +125,12 @@ public record LogMapping(double ambient, int before, int after, List<LogColumn> 
     }
 
     private static Optional<LogColumn> column(Section channels, String key, Section section) {
-        Optional<Channel> channel =
-                Arrays.stream(Channel.values()).filter(c -> c.key().equals(key)).findFirst();
+        Optional<LogChannel> channel = Arrays.stream(LogChannel.values())
+                .filter(c -> c.key().equals(key))
+                .findFirst();
         if (channel.isEmpty()) {
             List<String> keys =
-                    Arrays.stream(Channel.values()).map(Channel::key).toList();
+                    Arrays.stream(LogChannel.values()).map(LogChannel::key).toList();
             channels.report(
                     key,
                     "This is no channel of a log; "
@@ -141,7 +142,7 @@ public record LogMapping(double ambient, int before, int after, List<LogColumn> 
         }
         String heading = section.text("column");
         String unit = section.textOr("unit", "");
-        double stoichiometric = channel.get() == Channel.LAMBDA && section.has("stoichiometric")
+        double stoichiometric = channel.get() == LogChannel.LAMBDA && section.has("stoichiometric")
                 ? section.figure("stoichiometric", QuantityKind.RATIO, 2, 35)
                 : Double.NaN;
         return Optional.ofNullable(

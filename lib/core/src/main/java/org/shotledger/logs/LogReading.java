@@ -82,7 +82,7 @@ final class LogReading {
             problem(rows.headingLine(), 0, "", "", "The log has no rows below its heading; read a log with samples.");
         }
         problems.throwIfAny();
-        Map<Channel, double[]> values = new EnumMap<>(Channel.class);
+        Map<LogChannel, double[]> values = new EnumMap<>(LogChannel.class);
         for (int i = 0; i < uses.length; i++) {
             if (uses[i] != null) {
                 values.put(uses[i].channel(), columns[i].take());
@@ -134,7 +134,7 @@ final class LogReading {
                             uses[i].channel().words(),
                             cell,
                             Excerpt.quoted(cell) + " is not a number"
-                                    + (uses[i].channel() == Channel.NITROUS_ON ? " and neither on nor off" : "")
+                                    + (uses[i].channel() == LogChannel.NITROUS_ON ? " and neither on nor off" : "")
                                     + "; write one without its unit, or leave the cell empty where the sensor was lost.");
                 }
                 columns[i].add(si);

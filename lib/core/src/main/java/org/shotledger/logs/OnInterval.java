@@ -23,11 +23,11 @@ public record OnInterval(double from, double to, String why) {
      * @return the intervals in order of time; none when it is never on or nothing tells
      */
     public static List<OnInterval> in(LogFindings findings) {
-        if (findings.log().has(Channel.NITROUS_ON)) {
-            return byState(findings.series(Channel.NITROUS_ON));
+        if (findings.log().has(LogChannel.NITROUS_ON)) {
+            return byState(findings.series(LogChannel.NITROUS_ON));
         }
-        return findings.log().has(Channel.BOTTLE_PRESSURE)
-                ? byPressure(findings.series(Channel.BOTTLE_PRESSURE), findings.longestStep())
+        return findings.log().has(LogChannel.BOTTLE_PRESSURE)
+                ? byPressure(findings.series(LogChannel.BOTTLE_PRESSURE), findings.longestStep())
                 : List.of();
     }
 

@@ -27,7 +27,7 @@ public record Pull(double from, double to, double rpmLow, double rpmHigh, String
      * @throws IllegalArgumentException when the log has no engine speed
      */
     public static List<Pull> in(LogFindings findings, PullRule rule) {
-        Series raw = findings.series(Channel.ENGINE_SPEED);
+        Series raw = findings.series(LogChannel.ENGINE_SPEED);
         double step = raw.step();
         if (!Double.isFinite(step)) {
             return List.of();
@@ -92,14 +92,14 @@ public record Pull(double from, double to, double rpmLow, double rpmHigh, String
     private record Load(boolean[] full, String words) {
         static Load of(LogFindings findings, PullRule rule, double[] time) {
             boolean[] full = new boolean[time.length];
-            if (findings.log().has(Channel.THROTTLE)) {
-                mark(full, findings, Channel.THROTTLE, time, rule.openThrottle());
+            if (findings.log().has(LogChannel.THROTTLE)) {
+                mark(full, findings, LogChannel.THROTTLE, time, rule.openThrottle());
                 return new Load(
                         full,
                         String.format(Locale.ROOT, "the throttle at least %.0f %% open", 100 * rule.openThrottle()));
             }
-            if (findings.log().has(Channel.MANIFOLD_PRESSURE)) {
-                double[] raw = findings.log().values(Channel.MANIFOLD_PRESSURE);
+            if (findings.log().has(LogChannel.MANIFOLD_PRESSURE)) {
+                double[] raw = findings.log().values(LogChannel.MANIFOLD_PRESSURE);
                 double most =
                         Arrays.stream(raw).filter(v -> !Double.isNaN(v)).max().orElse(Double.NaN);
                 fromPressure(full, findings, time, rule.fullLoad() * most);
@@ -114,7 +114,8 @@ public record Pull(double from, double to, double rpmLow, double rpmHigh, String
             return new Load(full, "neither throttle nor manifold pressure logged, so that the load is not known");
         }
 
-        private static void mark(boolean[] full, LogFindings findings, Channel channel, double[] time, double least) {
+        private static void mark(
+                boolean[] full, LogFindings findings, LogChannel channel, double[] time, double least) {
             double[] values = findings.series(channel).at(time, findings.longestStep());
             for (int i = 0; i < full.length; i++) {
                 full[i] = values[i] >= least;
@@ -123,7 +124,7 @@ public record Pull(double from, double to, double rpmLow, double rpmHigh, String
 
         /** A sensor at its end still shows load, so that the values as read count here. */
         private static void fromPressure(boolean[] full, LogFindings findings, double[] time, double least) {
-            Series trusted = findings.series(Channel.MANIFOLD_PRESSURE);
+            Series trusted = findings.series(LogChannel.MANIFOLD_PRESSURE);
             double[] values = trusted.at(time, findings.longestStep());
             for (int i = 0; i < full.length; i++) {
                 full[i] = Double.isNaN(values[i]) || values[i] >= least;

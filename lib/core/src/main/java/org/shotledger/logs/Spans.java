@@ -67,8 +67,8 @@ final class Spans {
         return new Finding(
                 kind,
                 channel,
-                log.raw(Channel.TIME)[from],
-                log.raw(Channel.TIME)[to],
+                log.raw(LogChannel.TIME)[from],
+                log.raw(LogChannel.TIME)[to],
                 count,
                 Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1));
     }
@@ -86,7 +86,7 @@ final class Spans {
     }
 
     private String time(int row) {
-        return seconds(log.raw(Channel.TIME)[row]);
+        return seconds(log.raw(LogChannel.TIME)[row]);
     }
 
     /** A time as findings write it. */
@@ -95,7 +95,7 @@ final class Spans {
     }
 
     /** A value as findings write it. */
-    static String value(Channel channel, double si) {
+    static String value(LogChannel channel, double si) {
         return channel.kind().text(si, UnitSystem.SI);
     }
 }

@@ -24,16 +24,16 @@ final class StuckCheck {
     private static final double SLOW_FROZEN = 8;
     private static final double SLOW_RPM = 2000;
     /** Their least value is that of a standing or idling engine. */
-    private static final Set<Channel> REST = EnumSet.of(
-            Channel.ENGINE_SPEED,
-            Channel.WHEEL_POWER,
-            Channel.CRANK_POWER,
-            Channel.WHEEL_TORQUE,
-            Channel.CRANK_TORQUE,
-            Channel.INJECTOR_DUTY);
+    private static final Set<LogChannel> REST = EnumSet.of(
+            LogChannel.ENGINE_SPEED,
+            LogChannel.WHEEL_POWER,
+            LogChannel.CRANK_POWER,
+            LogChannel.WHEEL_TORQUE,
+            LogChannel.CRANK_TORQUE,
+            LogChannel.INJECTOR_DUTY);
 
     private final EngineLog log;
-    private final Channel channel;
+    private final LogChannel channel;
     private final double[] values;
     private final double[] time;
     private final double[] rpm;
@@ -42,12 +42,12 @@ final class StuckCheck {
     private double greatest = Double.NEGATIVE_INFINITY;
     private int runs;
 
-    StuckCheck(EngineLog log, Channel channel, BitSet tainted) {
+    StuckCheck(EngineLog log, LogChannel channel, BitSet tainted) {
         this.log = log;
         this.channel = channel;
         this.values = log.raw(channel);
-        this.time = log.raw(Channel.TIME);
-        this.rpm = log.has(Channel.ENGINE_SPEED) ? log.raw(Channel.ENGINE_SPEED) : null;
+        this.time = log.raw(LogChannel.TIME);
+        this.rpm = log.has(LogChannel.ENGINE_SPEED) ? log.raw(LogChannel.ENGINE_SPEED) : null;
         this.tainted = tainted;
     }
 
@@ -76,7 +76,7 @@ final class StuckCheck {
     }
 
     private void sort(int from, int to, Spans top, Spans bottom, Spans frozen) {
-        boolean slow = channel.pace() == Channel.Pace.SLOW;
+        boolean slow = channel.pace() == LogChannel.Pace.SLOW;
         double lasts = time[to] - time[from];
         boolean varies = runs > 2;
         if (varies && values[from] == greatest) {
@@ -84,8 +84,9 @@ final class StuckCheck {
         } else if (varies && values[from] == least) {
             mark(bottom, from, to, !REST.contains(channel) && lasts >= (slow ? SLOW_CLIPPED : FAST_CLIPPED));
         } else {
-            boolean moved =
-                    rpm != null && channel != Channel.ENGINE_SPEED && moves(from, to) >= (slow ? SLOW_RPM : FAST_RPM);
+            boolean moved = rpm != null
+                    && channel != LogChannel.ENGINE_SPEED
+                    && moves(from, to) >= (slow ? SLOW_RPM : FAST_RPM);
             mark(frozen, from, to, moved && lasts >= (slow ? SLOW_FROZEN : FAST_FROZEN));
         }
     }

@@ -10,7 +10,7 @@ final class TimeChecks {
     private TimeChecks() {}
 
     static List<Finding> of(EngineLog log, double gapSteps) {
-        double[] time = log.raw(Channel.TIME);
+        double[] time = log.raw(LogChannel.TIME);
         double step = medianStep(time);
         double longest = gapSteps * step;
         Spans nothing = new Spans(

@@ -1,31 +1,31 @@
 package org.shotledger.reconcile;
 
 import java.util.Locale;
-import org.shotledger.logs.Channel;
+import org.shotledger.logs.LogChannel;
 import org.shotledger.units.QuantityKind;
 
 /** What of a log is laid over the plan. */
 public enum Compared {
     /** Power at the wheels, W. */
-    WHEEL_POWER(Channel.WHEEL_POWER, "more", "less"),
+    WHEEL_POWER(LogChannel.WHEEL_POWER, "more", "less"),
     /** Power at the crankshaft, W. */
-    CRANK_POWER(Channel.CRANK_POWER, "more", "less"),
+    CRANK_POWER(LogChannel.CRANK_POWER, "more", "less"),
     /** Pressure in the intake manifold, Pa absolute. */
-    MANIFOLD_PRESSURE(Channel.MANIFOLD_PRESSURE, "higher", "lower"),
+    MANIFOLD_PRESSURE(LogChannel.MANIFOLD_PRESSURE, "higher", "lower"),
     /** Mixture of all streams. */
-    LAMBDA(Channel.LAMBDA, "leaner", "richer"),
+    LAMBDA(LogChannel.LAMBDA, "leaner", "richer"),
     /** Pressure at the rail of the main injectors, Pa absolute. */
-    FUEL_PRESSURE(Channel.FUEL_PRESSURE, "higher", "lower"),
+    FUEL_PRESSURE(LogChannel.FUEL_PRESSURE, "higher", "lower"),
     /** Pressure of the nitrous fuel after its regulator, Pa absolute. */
-    NITROUS_FUEL_PRESSURE(Channel.NITROUS_FUEL_PRESSURE, "higher", "lower"),
+    NITROUS_FUEL_PRESSURE(LogChannel.NITROUS_FUEL_PRESSURE, "higher", "lower"),
     /** Pressure of the bottle, Pa absolute. */
-    BOTTLE_PRESSURE(Channel.BOTTLE_PRESSURE, "higher", "lower");
+    BOTTLE_PRESSURE(LogChannel.BOTTLE_PRESSURE, "higher", "lower");
 
-    private final Channel channel;
+    private final LogChannel channel;
     private final String above;
     private final String below;
 
-    Compared(Channel channel, String above, String below) {
+    Compared(LogChannel channel, String above, String below) {
         this.channel = channel;
         this.above = above;
         this.below = below;
@@ -36,7 +36,7 @@ public enum Compared {
      *
      * @return the channel
      */
-    public Channel channel() {
+    public LogChannel channel() {
         return channel;
     }
 

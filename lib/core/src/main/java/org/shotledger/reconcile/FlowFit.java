@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.shotledger.budget.Budget;
 import org.shotledger.budget.Evaluation;
-import org.shotledger.logs.Channel;
+import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 
 /**
@@ -59,7 +59,8 @@ public record FlowFit(double fuelFlow, double ownPower, double nitrousPower, Wei
                     + " settled engine speeds without nitrous and " + on.size()
                     + " with it; a fit needs two of each.");
         }
-        return fit(budget, thinned(off), thinned(on), grid.noise(Channel.LAMBDA), grid.noise(Channel.WHEEL_POWER));
+        return fit(
+                budget, thinned(off), thinned(on), grid.noise(LogChannel.LAMBDA), grid.noise(LogChannel.WHEEL_POWER));
     }
 
     private static List<Point> thinned(List<Point> all) {

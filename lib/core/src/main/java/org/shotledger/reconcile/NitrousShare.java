@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.shotledger.budget.Budget;
 import org.shotledger.budget.Evaluation;
-import org.shotledger.logs.Channel;
+import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
@@ -48,9 +48,9 @@ public record NitrousShare(List<Point> points, double moreBoost) {
     public static NitrousShare of(Budget budget, LogFindings with, LogFindings without) {
         RunGrid on = new RunGrid(with, Reconciliation.pull(with), Reconciliation.edges(budget));
         RunGrid off = new RunGrid(without, Reconciliation.pull(without), Reconciliation.edges(budget));
-        double[] powerOn = on.at(Channel.WHEEL_POWER, 0);
-        double[] powerOff = off.at(Channel.WHEEL_POWER, 0);
-        double uncertainty = Math.hypot(on.noise(Channel.WHEEL_POWER), off.noise(Channel.WHEEL_POWER));
+        double[] powerOn = on.at(LogChannel.WHEEL_POWER, 0);
+        double[] powerOff = off.at(LogChannel.WHEEL_POWER, 0);
+        double uncertainty = Math.hypot(on.noise(LogChannel.WHEEL_POWER), off.noise(LogChannel.WHEEL_POWER));
         Expectation expectation = new Expectation(budget);
         List<Point> points = new ArrayList<>();
         double boost = 0;
@@ -90,8 +90,8 @@ public record NitrousShare(List<Point> points, double moreBoost) {
     }
 
     private static double[] pressure(RunGrid grid, LogFindings findings) {
-        if (findings.log().has(Channel.MANIFOLD_PRESSURE)) {
-            return grid.at(Channel.MANIFOLD_PRESSURE, 0);
+        if (findings.log().has(LogChannel.MANIFOLD_PRESSURE)) {
+            return grid.at(LogChannel.MANIFOLD_PRESSURE, 0);
         }
         double[] none = new double[grid.rpm().length];
         java.util.Arrays.fill(none, Double.NaN);

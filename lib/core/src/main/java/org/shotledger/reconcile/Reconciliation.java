@@ -8,9 +8,9 @@ import org.shotledger.budget.Budget;
 import org.shotledger.budget.Evaluation;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.engine.PowerCorrection;
-import org.shotledger.logs.Channel;
 import org.shotledger.logs.EngineLog;
 import org.shotledger.logs.Lag;
+import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.logs.Pull;
 import org.shotledger.logs.PullRule;
@@ -95,7 +95,7 @@ public record Reconciliation(
         RunGrid grid = new RunGrid(findings, pull, edges(budget));
         Expectation expectation = new Expectation(budget);
         List<Optional<Evaluation>> points = points(grid, expectation);
-        Lag lag = log.has(Channel.LAMBDA) ? lag(findings, grid, points) : new Lag(Double.NaN, Double.NaN, "");
+        Lag lag = log.has(LogChannel.LAMBDA) ? lag(findings, grid, points) : new Lag(Double.NaN, Double.NaN, "");
         List<Overlay> overlays = new ArrayList<>();
         for (Compared what : Compared.values()) {
             measured(findings, grid, what, lag.clear() ? lag.seconds() : 0, factor)
@@ -140,7 +140,7 @@ public record Reconciliation(
         if (times.length < 3) {
             return new Lag(Double.NaN, Double.NaN, "The pull is too short to align lambda.");
         }
-        Series logged = findings.series(Channel.LAMBDA)
+        Series logged = findings.series(LogChannel.LAMBDA)
                 .every(grid.step(), findings.longestStep())
                 .between(times[0], times[times.length - 1]);
         double[] expected = new double[logged.size()];
@@ -158,9 +158,9 @@ public record Reconciliation(
             boolean power = what == Compared.WHEEL_POWER || what == Compared.CRANK_POWER;
             return Optional.of(power ? scaled(values, factor) : values);
         }
-        Channel torque = switch (what) {
-            case WHEEL_POWER -> Channel.WHEEL_TORQUE;
-            case CRANK_POWER -> Channel.CRANK_TORQUE;
+        LogChannel torque = switch (what) {
+            case WHEEL_POWER -> LogChannel.WHEEL_TORQUE;
+            case CRANK_POWER -> LogChannel.CRANK_TORQUE;
             default -> null;
         };
         if (torque == null || !log.has(torque)) {

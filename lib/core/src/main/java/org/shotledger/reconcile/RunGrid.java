@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.shotledger.logs.Channel;
+import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.logs.OnInterval;
 import org.shotledger.logs.Pull;
@@ -41,7 +41,7 @@ final class RunGrid {
         this.edges = edges;
         this.findings = findings;
         this.on = OnInterval.in(findings);
-        Series raw = findings.series(Channel.ENGINE_SPEED);
+        Series raw = findings.series(LogChannel.ENGINE_SPEED);
         this.step = raw.step();
         this.filter = SavitzkyGolay.of((int) Math.max(5, Math.min(101, 2 * Math.round(WINDOW / step / 2) + 1)), 2);
         Series even = raw.every(step, findings.longestStep());
@@ -99,13 +99,13 @@ final class RunGrid {
     }
 
     /** A channel at even steps, smoothed. */
-    private Series smoothed(Channel channel) {
+    private Series smoothed(LogChannel channel) {
         Series even = findings.series(channel).every(step, findings.longestStep());
         return new Series(even.time(), filter.smooth(even.values()));
     }
 
     /** A channel at the points, read later by its lag; NaN where it is not to be trusted. */
-    double[] at(Channel channel, double lag) {
+    double[] at(LogChannel channel, double lag) {
         double[] shifted = Arrays.stream(time).map(t -> t + lag).toArray();
         return smoothed(channel).at(shifted, 1.5 * step);
     }
@@ -114,7 +114,7 @@ final class RunGrid {
      * Scatter of one sample: 1.4826 times the median size of what the smoothing takes away within the pull (normal scatter; F. R.
      * Hampel, J. Am. Stat. Assoc. 69 (1974) 383-393), so that a step of the nitrous does not count as scatter.
      */
-    double scatter(Channel channel) {
+    double scatter(LogChannel channel) {
         Series even = findings.series(channel).every(step, findings.longestStep());
         double[] smooth = filter.smooth(even.values());
         double[] sizes = IntStream.range(0, smooth.length)
@@ -128,7 +128,7 @@ final class RunGrid {
     }
 
     /** Standard uncertainty of a smoothed value from scatter alone. */
-    double noise(Channel channel) {
+    double noise(LogChannel channel) {
         return scatter(channel) * Math.sqrt(filter.noise());
     }
 }

@@ -61,7 +61,7 @@ class LogFindingsTest {
         Finding gap = only(findings, Finding.Kind.GAP);
         assertEquals(99 * STEP, gap.from(), 1e-9);
         assertEquals(120 * STEP, gap.to(), 1e-9);
-        double[] inside = findings.series(Channel.LAMBDA).at(new double[] {2.1}, findings.longestStep());
+        double[] inside = findings.series(LogChannel.LAMBDA).at(new double[] {2.1}, findings.longestStep());
         assertTrue(Double.isNaN(inside[0]));
     }
 
@@ -71,7 +71,7 @@ class LogFindingsTest {
         assertEquals(
                 50 * 1,
                 falling.log().line(only(falling, Finding.Kind.TIME_FALLS).count() + 48) - 1);
-        assertEquals(99, falling.series(Channel.LAMBDA).size());
+        assertEquals(99, falling.series(LogChannel.LAMBDA).size());
         LogFindings twice = log("lambda", 100, i -> (i == 50 ? 49 : i) * STEP, LogFindingsTest::wave);
         assertEquals(49 * STEP, only(twice, Finding.Kind.TIME_TWICE).from(), 1e-9);
     }
@@ -89,7 +89,7 @@ class LogFindingsTest {
         Finding clipped = only(findings, Finding.Kind.CLIPPED);
         assertEquals(130 * STEP, clipped.from(), 1.01 * STEP);
         assertTrue(clipped.sentence().contains("2.50 bar abs"), clipped.sentence());
-        double[] values = findings.series(Channel.MANIFOLD_PRESSURE).values();
+        double[] values = findings.series(LogChannel.MANIFOLD_PRESSURE).values();
         assertTrue(Double.isNaN(values[150]));
         assertFalse(Double.isNaN(values[100]));
     }

@@ -38,9 +38,9 @@ class LogReadingTest {
                 0.02,3010,29.5,,on
                 """, "");
         assertEquals(List.of("made up"), log.comments());
-        assertEquals(29.4 * PSI, log.values(Channel.MANIFOLD_PRESSURE)[0], 1e-6);
-        assertArrayEquals(new double[] {0.45, Double.NaN}, log.values(Channel.INJECTOR_DUTY), 1e-12);
-        assertArrayEquals(new double[] {0, 1}, log.values(Channel.NITROUS_ON));
+        assertEquals(29.4 * PSI, log.values(LogChannel.MANIFOLD_PRESSURE)[0], 1e-6);
+        assertArrayEquals(new double[] {0.45, Double.NaN}, log.values(LogChannel.INJECTOR_DUTY), 1e-12);
+        assertArrayEquals(new double[] {0, 1}, log.values(LogChannel.NITROUS_ON));
         assertEquals(4, log.line(1));
     }
 
@@ -64,9 +64,9 @@ class LogReadingTest {
                   lambda: {column: AFR 1, stoichiometric: 9.8}
                 """);
         assertEquals(List.of("Session;Tuesday", "Vehicle;none"), log.comments());
-        assertEquals(0.872e5 + 120.5e3, log.values(Channel.MANIFOLD_PRESSURE)[0], 1e-6);
-        assertEquals(0.8, log.values(Channel.LAMBDA)[0], 1e-12);
-        assertEquals(0.02, log.values(Channel.TIME)[1]);
+        assertEquals(0.872e5 + 120.5e3, log.values(LogChannel.MANIFOLD_PRESSURE)[0], 1e-6);
+        assertEquals(0.8, log.values(LogChannel.LAMBDA)[0], 1e-12);
+        assertEquals(0.02, log.values(LogChannel.TIME)[1]);
         assertEquals(5, log.line(0));
         assertTrue(
                 log.findings().of(Finding.Kind.UNKNOWN_COLUMN).get(0).sentence().contains("\"Junk\""));
@@ -130,9 +130,9 @@ class LogReadingTest {
     void the_mapping_beside_a_log_is_found(@TempDir Path folder) throws IOException {
         Path log = Files.writeString(folder.resolve("a.csv"), "t\n0\n1\n");
         Files.writeString(folder.resolve("log.yaml"), "channels: {time: {column: t, unit: ms}}");
-        assertEquals(1e-3, EngineLog.read(log).values(Channel.TIME)[1]);
+        assertEquals(1e-3, EngineLog.read(log).values(LogChannel.TIME)[1]);
         Files.writeString(folder.resolve("a.log.yaml"), "channels: {time: {column: t, unit: s}}");
-        assertEquals(1, EngineLog.read(log).values(Channel.TIME)[1]);
+        assertEquals(1, EngineLog.read(log).values(LogChannel.TIME)[1]);
     }
 
     @Test

@@ -14,8 +14,8 @@ import org.shotledger.ipynb.Notebook;
 import org.shotledger.ipynb.NotebookCell;
 import org.shotledger.ipynb.NotebookException;
 import org.shotledger.ipynb.Output;
-import org.shotledger.logs.Channel;
 import org.shotledger.logs.EngineLog;
+import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.logs.LogMapping;
 import org.shotledger.logs.OnInterval;
@@ -111,7 +111,7 @@ final class ReaderTargets {
             findings.all().forEach(f -> wellSaid(f.sentence()));
             log.channels().forEach(c -> findings.series(c).every(1, findings.longestStep() / 2));
             OnInterval.in(findings);
-            if (log.has(Channel.ENGINE_SPEED)) {
+            if (log.has(LogChannel.ENGINE_SPEED)) {
                 Pull.in(findings, PullRule.USUAL).forEach(pull -> wellSaid(pull.why()));
             }
         } catch (SheetException refused) {

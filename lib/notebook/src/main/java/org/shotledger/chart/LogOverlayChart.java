@@ -1,5 +1,6 @@
 package org.shotledger.chart;
 
+import java.util.Locale;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -8,14 +9,37 @@ import org.shotledger.units.UnitSystem;
  *
  * @param channel the channel, for example {@code "Bottle pressure"}
  * @param kind what it measures
- * @param time time, s, increasing
+ * @param along whether it is drawn over time or over engine speed
+ * @param at times, s, or engine speeds, rev/min, increasing
  * @param logged logged values, SI; not-a-number where the sensor was lost
  * @param planned values of the plan, SI
  * @param updated values after the plan was fitted to the log, SI; empty when it was not
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
 public record LogOverlayChart(
-        String channel, QuantityKind kind, double[] time, double[] logged, double[] planned, double[] updated) {
+        String channel,
+        QuantityKind kind,
+        Along along,
+        double[] at,
+        double[] logged,
+        double[] planned,
+        double[] updated) {
+
+    /** What runs along the horizontal axis. */
+    public enum Along {
+        /** Time, s. */
+        TIME("Time", QuantityKind.TIME),
+        /** Engine speed, rev/min. */
+        ENGINE_SPEED("Engine speed", QuantityKind.ROTATION);
+
+        private final String words;
+        private final QuantityKind kind;
+
+        Along(String words, QuantityKind kind) {
+            this.words = words;
+            this.kind = kind;
+        }
+    }
 
     /**
      * Draws the log in black, the plan and the updated plan in colour.
@@ -26,17 +50,19 @@ public record LogOverlayChart(
     public ChartPicture picture(UnitSystem system) {
         String alt = "The plan lies off the log by " + size(rms(planned), system) + " (root mean square)"
                 + (updated.length > 0 ? ", the updated plan by " + size(rms(updated), system) : "") + "."
-                + (lost() > 0 ? " The sensor was lost for " + lost() + " of " + logged.length + " samples." : "");
+                + (lost() > 0
+                        ? " The log has no value to be trusted at " + lost() + " of " + logged.length + " places."
+                        : "");
         Plot plot = Plot.of(
-                "log-overlay",
+                "log-overlay-" + channel.toLowerCase(Locale.ROOT).replace(' ', '-'),
                 channel + ": log and plan",
                 alt,
-                new Axis("Time", QuantityKind.TIME, system),
+                new Axis(along.words, along.kind, system),
                 new Axis(channel, kind, system));
-        plot.total("logged", time, logged);
-        plot.line("planned", time, planned);
+        plot.total("logged", at, logged);
+        plot.line("planned", at, planned);
         if (updated.length > 0) {
-            plot.line("plan after the log", time, updated);
+            plot.line("plan after the log", at, updated);
         }
         return plot.picture();
     }
@@ -44,7 +70,7 @@ public record LogOverlayChart(
     private String size(double si, UnitSystem system) {
         double shown = kind.shown(si, system) - kind.shown(0, system);
         String unit = new Axis(channel, kind, system).unit().replaceFirst(" (abs|gauge)$", "");
-        return TickText.of(Double.parseDouble(String.format(java.util.Locale.ROOT, "%.3g", shown))) + " " + unit;
+        return TickText.of(Double.parseDouble(String.format(Locale.ROOT, "%.3g", shown))) + " " + unit;
     }
 
     private double rms(double[] other) {

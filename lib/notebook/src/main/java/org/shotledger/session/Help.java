@@ -21,6 +21,11 @@ public final class Help implements Displayable {
                             + "Faults.of(budget).and(Fault.sudden(\"regulator at 2.8 bar\", s -> s.withFuelPressure(2.8e5)))",
                     "how far pressures may stray, the jets that bear most, when the nitrous may be on, and what catches a fault"),
             new Topic(
+                    "Read a log",
+                    "var log = EngineLog.read(file(\"data/heron/logs/pull-with-nitrous.csv\"))\n"
+                            + "Reconciliation.of(budget, log.findings())",
+                    "what is wrong with the log, and how far it lies off the plan"),
+            new Topic(
                     "Ask why",
                     "why(budget, \"nitrous-flow\")",
                     "the figure, its equation and source, and everything it rests on, down to the inputs"),

@@ -191,7 +191,8 @@ public final class Samples {
         for (int i = 70; i < 85; i++) {
             logged[i] = Double.NaN;
         }
-        return new LogOverlayChart("Bottle pressure", QuantityKind.ABSOLUTE_PRESSURE, t, logged, plan, fitted);
+        return new LogOverlayChart(
+                "Bottle pressure", QuantityKind.ABSOLUTE_PRESSURE, LogOverlayChart.Along.TIME, t, logged, plan, fitted);
     }
 
     private static double pressure(double angle, double peak, double at) {

@@ -11,7 +11,7 @@ import org.shotledger.units.QuantityKind;
  * What a column of a log can hold. The plausible ranges are wide and our own: outside them the unit or the sensor is wrong, not
  * the engine.
  */
-public enum Channel {
+public enum LogChannel {
     /** Time since any moment, s. */
     TIME(QuantityKind.TIME, -1e7, 1e7, Pace.FAST),
     /** Engine speed, rev/min. */
@@ -61,7 +61,7 @@ public enum Channel {
     private final double high;
     private final Pace pace;
 
-    Channel(QuantityKind kind, double low, double high, Pace pace) {
+    LogChannel(QuantityKind kind, double low, double high, Pace pace) {
         this.kind = kind;
         this.low = low;
         this.high = high;
@@ -124,7 +124,7 @@ public enum Channel {
      * @param heading the heading without its unit
      * @return the channel, or empty
      */
-    public static Optional<Channel> named(String heading) {
+    public static Optional<LogChannel> named(String heading) {
         return Arrays.stream(values())
                 .filter(c -> c.words().equalsIgnoreCase(heading) || c.key().equalsIgnoreCase(heading))
                 .findFirst();
@@ -136,6 +136,6 @@ public enum Channel {
      * @return their words, in order
      */
     public static List<String> names() {
-        return Arrays.stream(values()).map(Channel::words).toList();
+        return Arrays.stream(values()).map(LogChannel::words).toList();
     }
 }

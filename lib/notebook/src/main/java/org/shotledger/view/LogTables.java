@@ -1,0 +1,95 @@
+package org.shotledger.view;
+
+import org.shotledger.logs.Finding;
+import org.shotledger.logs.LogFindings;
+import org.shotledger.reconcile.NitrousShare;
+import org.shotledger.reconcile.Overlay;
+import org.shotledger.reconcile.Reconciliation;
+import org.shotledger.table.Cell;
+import org.shotledger.table.Listing;
+import org.shotledger.units.QuantityKind;
+
+/** Logs and what they say of a plan, as tables. */
+public final class LogTables {
+    private LogTables() {}
+
+    /**
+     * What is wrong with a log.
+     *
+     * @param findings the findings
+     * @return one row a finding
+     */
+    public static Listing of(LogFindings findings) {
+        Listing.Builder rows = Listing.titled(
+                        "What is to be said of " + findings.log().file())
+                .words("Finding")
+                .words("Channel")
+                .figures("From", QuantityKind.TIME)
+                .figures("to", QuantityKind.TIME)
+                .figures("Count", QuantityKind.COUNT)
+                .words("In words");
+        for (Finding finding : findings.all()) {
+            rows.row(
+                    finding.kind().words(),
+                    finding.channel(),
+                    finding.from(),
+                    finding.to(),
+                    (double) finding.count(),
+                    finding.sentence());
+        }
+        return rows.build();
+    }
+
+    /**
+     * How far a log lies off a plan.
+     *
+     * @param laid the comparison
+     * @return one row a figure and state of the nitrous
+     */
+    public static Listing of(Reconciliation laid) {
+        Listing.Builder rows = Listing.titled("The log " + laid.file() + " less the plan")
+                .words("Figure")
+                .words("Nitrous")
+                .figures("From", QuantityKind.ROTATION)
+                .figures("to", QuantityKind.ROTATION)
+                .mixed("Mean difference")
+                .mixed("Greatest")
+                .figures("at", QuantityKind.ROTATION)
+                .mixed("Plan +/- (two standard uncertainties)")
+                .words("Judged");
+        for (Overlay overlay : laid.overlays()) {
+            QuantityKind kind = overlay.what().difference();
+            for (Overlay.Part part : overlay.parts()) {
+                rows.row(
+                        overlay.what().words(),
+                        part.nitrousOn() ? "on" : "off",
+                        part.rpmLow(),
+                        part.rpmHigh(),
+                        new Cell.Figure(part.mean(), kind, true),
+                        new Cell.Figure(part.greatest(), kind, true),
+                        part.greatestAt(),
+                        new Cell.Figure(2 * part.doubt().all(), kind),
+                        part.judgement().words());
+            }
+        }
+        return rows.build();
+    }
+
+    /**
+     * What the nitrous added.
+     *
+     * @param share the share
+     * @return one row an engine speed
+     */
+    public static Listing of(NitrousShare share) {
+        Listing.Builder rows = Listing.titled("What the nitrous added at the wheels")
+                .words("Engine speed")
+                .figures("Two pulls", QuantityKind.POWER)
+                .figures("+/- (two standard uncertainties)", QuantityKind.POWER)
+                .figures("Plan", QuantityKind.POWER);
+        for (NitrousShare.Point point : share.points()) {
+            rows.row(Math.round(point.rpm()) + " rpm", point.measured(), 2 * point.uncertainty(), point.expected());
+        }
+        return rows.build();
+    }
+}
