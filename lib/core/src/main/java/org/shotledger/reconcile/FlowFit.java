@@ -105,6 +105,24 @@ public record FlowFit(double fuelFlow, double ownPower, double nitrousPower, Wei
     }
 
     /**
+     * The plan's lambda with the fitted flow of nitrous fuel.
+     *
+     * @param budget the plan
+     * @param laid the log laid over it
+     * @return lambda at the engine speeds of the overlays; NaN where the plan has no answer
+     */
+    public double[] lambdaAfter(Budget budget, Reconciliation laid) {
+        return laid.expected().stream()
+                .mapToDouble(point -> point.map(e -> e.nitrousOn()
+                                ? budget.evaluator()
+                                        .sharing(e.conditions(), e.rpm(), e.demand(), e.nitrous(), 1, fuelFlow)
+                                        .lambda()
+                                : e.lambda())
+                        .orElse(Double.NaN))
+                .toArray();
+    }
+
+    /**
      * The factors in words.
      *
      * @return each factor with two standard uncertainties, those of the log's scatter alone

@@ -16,7 +16,7 @@ import org.shotledger.logs.Series;
  * A pull at round engine speeds: when each was passed, whether the nitrous was on, and the smoothed channels there.
  *
  * <p>Smoothing: Savitzky-Golay, degree 2, a window of 0.2 s. Near a change of the nitrous, within the settling time, a point belongs
- * to neither state.
+ * to neither state; the last window of the pull is left out, for the smoothing looks ahead.
  */
 final class RunGrid {
     /** Window of the smoothing, s. */
@@ -49,7 +49,7 @@ final class RunGrid {
         List<double[]> met = new ArrayList<>();
         double next = Math.ceil(pull.rpmLow() / SPEED_STEP) * SPEED_STEP;
         for (int i = 1; i < speed.length; i++) {
-            boolean within = even.time()[i - 1] >= pull.from() && even.time()[i] <= pull.to();
+            boolean within = even.time()[i - 1] >= pull.from() && even.time()[i] <= pull.to() - WINDOW;
             while (within && speed[i - 1] <= next && speed[i] >= next && speed[i] > speed[i - 1]) {
                 double share = (next - speed[i - 1]) / (speed[i] - speed[i - 1]);
                 met.add(new double[] {next, even.time()[i - 1] + share * step});

@@ -56,9 +56,11 @@ final class DemoLog {
                 .append(
                         "Time,Eng Spd,Throttle,MAP,Lambda 1,Rail P,N2O Fuel P,Bottle P,N2O On,Charge T,Battery,Wheel Pwr,Spare 1\n");
         double rpm = 4200;
+        boolean done = false;
         for (int i = 0; i < 520; i++) {
             double t = i * STEP;
-            boolean pulling = t >= 2.4 && rpm < 7900;
+            done |= rpm >= 7900;
+            boolean pulling = t >= 2.4 && !done;
             boolean on = nitrous && pulling && rpm >= 5850 && rpm <= 7750;
             onSince = on && Double.isNaN(onSince) ? t : onSince;
             String row = row(t, rpm, on, t < 1.4 ? Load.CRUISE : pulling || t < 2.4 ? Load.FULL : Load.COAST);
@@ -66,7 +68,7 @@ final class DemoLog {
                 text.append(row);
             }
             rpm += STEP * (pulling ? (on ? 720 : 560) : t < 2.4 ? 0 : -900);
-            if (t > 2.4 && !pulling && rpm < 4000) {
+            if (done && rpm < 4000) {
                 break;
             }
         }

@@ -70,7 +70,7 @@ public record LogOverlayChart(
     private String size(double si, UnitSystem system) {
         double shown = kind.shown(si, system) - kind.shown(0, system);
         String unit = new Axis(channel, kind, system).unit().replaceFirst(" (abs|gauge)$", "");
-        return TickText.of(Double.parseDouble(String.format(Locale.ROOT, "%.3g", shown))) + " " + unit;
+        return (TickText.of(Double.parseDouble(String.format(Locale.ROOT, "%.3g", shown))) + " " + unit).strip();
     }
 
     private double rms(double[] other) {

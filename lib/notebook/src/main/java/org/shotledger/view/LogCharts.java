@@ -31,6 +31,18 @@ public final class LogCharts {
      * @return the picture
      */
     public static ChartPicture of(Overlay overlay, UnitSystem system) {
+        return of(overlay, new double[0], system);
+    }
+
+    /**
+     * One figure of a log over the plan before and after it was fitted to the log, by engine speed.
+     *
+     * @param overlay the figure
+     * @param updated the plan after the fit at the engine speeds of the overlay, SI; empty when it was not fitted
+     * @param system the units
+     * @return the picture
+     */
+    public static ChartPicture of(Overlay overlay, double[] updated, UnitSystem system) {
         return new LogOverlayChart(
                         sentenceCase(overlay.what().words()),
                         overlay.what().channel().kind(),
@@ -38,7 +50,7 @@ public final class LogCharts {
                         overlay.rpm(),
                         overlay.measured(),
                         overlay.expected(),
-                        new double[0])
+                        updated)
                 .picture(system);
     }
 

@@ -8,6 +8,7 @@ import org.shotledger.reconcile.Reconciliation;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
 
 /** Logs and what they say of a plan, as tables. */
 public final class LogTables {
@@ -65,14 +66,20 @@ public final class LogTables {
                         part.nitrousOn() ? "on" : "off",
                         part.rpmLow(),
                         part.rpmHigh(),
-                        new Cell.Figure(part.mean(), kind, true),
-                        new Cell.Figure(part.greatest(), kind, true),
+                        change(part.mean(), kind),
+                        change(part.greatest(), kind),
                         part.greatestAt(),
                         new Cell.Figure(2 * part.doubt().all(), kind),
                         part.judgement().words());
             }
         }
         return rows.build();
+    }
+
+    /** A difference too small for the digits the trade reads is none: more digits would promise what no log holds. */
+    private static Cell change(double difference, QuantityKind kind) {
+        boolean none = kind.number(Math.abs(difference), UnitSystem.SI).equals(kind.number(0, UnitSystem.SI));
+        return new Cell.Figure(none ? 0 : difference, kind, true);
     }
 
     /**
