@@ -33,6 +33,28 @@ class ListingTest {
     }
 
     @Test
+    void aSmallFigureKeepsTwoDigitsThatCount() {
+        Listing small = Listing.titled("t")
+                .words("a")
+                .mixed("b")
+                .row("leak", new Cell.Figure(0.0016, QuantityKind.MASS))
+                .row("usual", new Cell.Figure(4.5, QuantityKind.MASS))
+                .row("none", new Cell.Figure(0, QuantityKind.MASS))
+                .row("freezing", new Cell.Figure(273.16, QuantityKind.TEMPERATURE))
+                .row("cooler", new Cell.Figure(-0.04, QuantityKind.TEMPERATURE_DIFFERENCE, true))
+                .build();
+        assertEquals(
+                List.of("0.0035 lb", "9.92 lb", "0.00 lb", "32.0 \u00b0F", "-0.072 \u00b0F difference"),
+                words(small.in(Shown.US)));
+        assertEquals(
+                List.of("0.0016 kg", "4.500 kg", "0.000 kg", "0.0 \u00b0C", "-0.040 K"), words(small.in(Shown.SI)));
+    }
+
+    private static List<String> words(Listing listing) {
+        return listing.table().stringColumn(1).asList();
+    }
+
+    @Test
     void bothUnitSystemsStandSideBySide() {
         String html = JETS.toHtml();
         assertTrue(html.contains("Hole, thou</th>") && html.contains("Hole, mm</th>"), html);

@@ -2,14 +2,11 @@ package org.shotledger.view;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.shotledger.budget.Budget;
-import org.shotledger.build.Build;
 import org.shotledger.document.Conformance;
 import org.shotledger.document.CustomerDocument;
 import org.shotledger.document.PageCheck;
@@ -23,8 +20,7 @@ class HeronDocumentTest {
 
     @BeforeAll
     static void write() {
-        document = BudgetDocument.of(
-                Budget.plan(Build.load(Path.of("../../data/heron/build.yaml"))), Issue.first("A", "2026-06-20"));
+        document = BudgetDocument.of(Heron.BUDGET, Issue.first("A", "2026-06-20"));
         html = document.html();
     }
 

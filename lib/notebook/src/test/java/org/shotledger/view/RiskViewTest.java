@@ -3,11 +3,8 @@ package org.shotledger.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.shotledger.budget.Budget;
-import org.shotledger.build.Build;
 import org.shotledger.display.Display;
 import org.shotledger.risk.BoostReference;
 import org.shotledger.risk.Drift;
@@ -21,16 +18,11 @@ import org.shotledger.units.UnitSystem;
 
 /** How drift, forgiving jets, window and faults of the invented demo build look. */
 class RiskViewTest {
-    private static Budget budget;
-
-    @BeforeAll
-    static void plan() {
-        budget = Budget.plan(Build.load(Path.of("../../data/heron/build.yaml")));
-    }
+    private static final Budget BUDGET = Heron.BUDGET;
 
     @Test
     void aDriftMapShowsItsSafeRegionWithTheLimitsThatEndItNamed() {
-        DriftMap map = DriftMap.of(budget);
+        DriftMap map = DriftMap.of(BUDGET);
         String html = html(map);
         assertTrue(html.contains("every limit kept") && html.contains("compressor flow, choke side</text>"), "chart");
         assertTrue(html.contains("Where the safe region ends"), "table");
@@ -38,7 +30,7 @@ class RiskViewTest {
 
     @Test
     void theRegionDrawnAgreesWithTheMapAtItsPoints() {
-        DriftMap map = DriftMap.of(Drift.of(budget), 0, DriftMap.grid(45e5, 70e5, 6), DriftMap.grid(2e5, 5e5, 6));
+        DriftMap map = DriftMap.of(Drift.of(BUDGET), 0, DriftMap.grid(45e5, 70e5, 6), DriftMap.grid(2e5, 5e5, 6));
         DriftFields fields = DriftFields.of(map);
         for (int j = 0; j < 6; j++) {
             for (int i = 0; i < 6; i++) {
@@ -50,13 +42,13 @@ class RiskViewTest {
 
     @Test
     void everyPointOfAMapCanBeHadAsATable() {
-        DriftMap map = DriftMap.of(Drift.of(budget), 0, DriftMap.grid(60e5, 66e5, 2), DriftMap.grid(3e5, 4e5, 3));
+        DriftMap map = DriftMap.of(Drift.of(BUDGET), 0, DriftMap.grid(60e5, 66e5, 2), DriftMap.grid(3e5, 4e5, 3));
         assertEquals(6, RiskTables.points(map).in(Shown.SI).table().rowCount());
     }
 
     @Test
     void faultsShowWhatCatchesThemAndWhatDoesNot() {
-        Faults faults = Faults.of(budget).and(Fault.sudden("<own> fault", s -> s.withFuelPressure(2.8e5)));
+        Faults faults = Faults.of(BUDGET).and(Fault.sudden("<own> fault", s -> s.withFuelPressure(2.8e5)));
         String html = html(faults);
         assertTrue(html.contains("not caught in time"), "chart");
         assertTrue(html.contains("&lt;own&gt; fault"), "escaped");
@@ -68,9 +60,9 @@ class RiskViewTest {
 
     @Test
     void boostReferenceForgivingAndWindowShowThemselves() {
-        assertTrue(html(BoostReference.of(budget)).contains("regulator follows boost"));
-        assertTrue(html(NitrousWindow.of(budget)).contains("When the nitrous may be on"));
-        Forgiving forgiving = Forgiving.of(budget);
+        assertTrue(html(BoostReference.of(BUDGET)).contains("regulator follows boost"));
+        assertTrue(html(NitrousWindow.of(BUDGET)).contains("When the nitrous may be on"));
+        Forgiving forgiving = Forgiving.of(BUDGET);
         assertTrue(html(forgiving).contains("most forgiving that meets the wish"));
         assertTrue(RiskCharts.of(forgiving, UnitSystem.SI).svg().contains("Most power at the wheels, kW"));
     }

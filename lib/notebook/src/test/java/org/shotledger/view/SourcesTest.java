@@ -8,30 +8,21 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.IntStream;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.shotledger.budget.Budget;
 import org.shotledger.budget.Entry;
 import org.shotledger.budget.Ledger;
 import org.shotledger.budget.Standing;
-import org.shotledger.build.Build;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
 
 /** The sources of the invented demo build, told by their weight. */
 class SourcesTest {
-    private static final Path HERON = Path.of("../../data/heron");
-    private static Budget budget;
-
-    @BeforeAll
-    static void plan() {
-        budget = Budget.plan(Build.load(HERON));
-    }
+    private static final Path FOLDER = Path.of("../../data/heron");
 
     @Test
     void aPublicationStandsOnceWithAllThatItServes() {
-        List<String> named = column(Sources.publications(budget.ledger().entries()), 0);
+        List<String> named =
+                Heron.column(Sources.publications(Heron.BUDGET.ledger().entries()), 0);
         assertEquals(named.stream().distinct().toList(), named);
         assertTrue(named.contains("ISO 2533 (1975)"), named.toString());
         assertTrue(named.contains("Heywood, Internal Combustion Engine Fundamentals (1988)"), named.toString());
@@ -51,29 +42,32 @@ class SourcesTest {
                 List.of(),
                 Standing.CALCULATED);
         Listing rows = Sources.publications(Ledger.of(List.of(entry)).entries());
-        assertEquals(List.of("AIAA 2013-3636 (2013)"), column(rows, 0));
-        assertEquals(List.of("flow (fig. 13)"), column(rows, 1));
+        assertEquals(List.of("AIAA 2013-3636 (2013)"), Heron.column(rows, 0));
+        assertEquals(List.of("flow (fig. 13)"), Heron.column(rows, 1));
     }
 
     @Test
     void everyTableOfTheBuildIsListedWithItsOrigin() throws IOException {
-        Listing files = Sources.files(budget.build());
-        try (var folder = Files.list(HERON)) {
+        Listing files = Sources.files(Heron.BUDGET.build());
+        try (var folder = Files.list(FOLDER)) {
             List<String> tables = folder.map(file -> file.getFileName().toString())
                     .filter(name -> name.endsWith(".csv") && !name.contains("log"))
                     .sorted()
                     .toList();
-            assertEquals(tables, column(files, 0).stream().distinct().sorted().toList());
+            assertEquals(
+                    tables, Heron.column(files, 0).stream().distinct().sorted().toList());
         }
-        assertTrue(column(files, 2).stream().allMatch(origin -> origin.startsWith("Invented data")), files.toText());
+        assertTrue(
+                Heron.column(files, 2).stream().allMatch(origin -> origin.startsWith("Invented data")), files.toText());
     }
 
     @Test
     void theLinesNamedHoldTheFigures() throws IOException {
-        List<String> sheet = Files.readAllLines(HERON.resolve("build.yaml"));
-        Listing told = Sources.sheet(budget.ledger().entries());
-        List<String> measured =
-                List.of(column(told, 1).get(column(told, 0).indexOf("measured")).split("\\D+"));
+        List<String> sheet = Files.readAllLines(FOLDER.resolve("build.yaml"));
+        Listing told = Sources.sheet(Heron.BUDGET.ledger().entries());
+        List<String> measured = List.of(Heron.column(told, 1)
+                .get(Heron.column(told, 0).indexOf("measured"))
+                .split("\\D+"));
         assertTrue(measured.stream()
                 .filter(number -> !number.isEmpty())
                 .map(number -> sheet.get(Integer.parseInt(number) - 1))
@@ -82,13 +76,8 @@ class SourcesTest {
 
     @Test
     void nothingIsSaidToComeFromElsewhere() {
-        for (Entry entry : budget.ledger().entries()) {
+        for (Entry entry : Heron.BUDGET.ledger().entries()) {
             assertFalse(entry.source().matches(".*(see the|own sources).*"), entry.source());
         }
-    }
-
-    private static List<String> column(Listing listing, int index) {
-        var column = listing.table().column(index);
-        return IntStream.range(0, column.size()).mapToObj(column::getString).toList();
     }
 }

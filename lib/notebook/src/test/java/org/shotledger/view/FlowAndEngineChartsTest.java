@@ -1,0 +1,69 @@
+package org.shotledger.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.knowm.xchart.XYSeries;
+import org.shotledger.chart.ChartPicture;
+import org.shotledger.units.UnitSystem;
+
+/** What flows and what presses, drawn for the invented demo build. */
+class FlowAndEngineChartsTest {
+    // NIST SP 811 (2008), appendix B
+    private static final double PSI_PER_BAR = 14.503773773;
+    private static final double LB_PER_MIN_PER_G_PER_S = 60 / 453.59237;
+
+    @Test
+    void theSameFlowIsDrawnInBothUnits() {
+        ChartPicture us = FlowCharts.overBottlePressure(Heron.BUDGET, UnitSystem.US);
+        ChartPicture si = FlowCharts.overBottlePressure(Heron.BUDGET, UnitSystem.SI);
+        assertEquals("Bottle pressure, psi abs", us.chart().getXAxisTitle());
+        assertEquals("Mass flow, g/s", si.chart().getYAxisTitle());
+        for (String name : new String[] {"nitrous oxide, expected", "nitrous fuel, expected"}) {
+            XYSeries shown = us.chart().getSeriesMap().get(name);
+            XYSeries same = si.chart().getSeriesMap().get(name);
+            for (int i = 0; i < shown.getXData().length; i++) {
+                assertEquals(PSI_PER_BAR * same.getXData()[i], shown.getXData()[i], 1e-4);
+                assertEquals(LB_PER_MIN_PER_G_PER_S * same.getYData()[i], shown.getYData()[i], 1e-9);
+            }
+        }
+    }
+
+    @Test
+    void theFlowIsDrawnOverTheBandTheBuilderTrustsAndMeetsThePlanInIt() {
+        var limits = Heron.BUDGET.build().limits();
+        XYSeries nitrous = FlowCharts.overBottlePressure(Heron.BUDGET, UnitSystem.SI)
+                .chart()
+                .getSeriesMap()
+                .get("nitrous oxide, expected");
+        double[] pressure = nitrous.getXData();
+        assertEquals(limits.bottlePressureLow() / 1e5, pressure[0], 1e-9);
+        assertTrue(pressure[pressure.length - 1] <= limits.bottlePressureHigh() / 1e5 + 1e-9);
+        double planned = 1e3 * Heron.BUDGET.peak().nitrous().massFlow();
+        double[] flow = nitrous.getYData();
+        assertTrue(flow[0] < planned && planned < Arrays.stream(flow).max().orElseThrow() * 1.01, planned + " g/s");
+    }
+
+    @Test
+    void theCylinderPeaksWhereTheLedgerSaysWithTheLimitDrawn() {
+        ChartPicture us = EngineCharts.cylinder(Heron.BUDGET, UnitSystem.US);
+        ChartPicture si = EngineCharts.cylinder(Heron.BUDGET, UnitSystem.SI);
+        assertEquals("Cylinder pressure, psi abs", us.chart().getYAxisTitle());
+        assertEquals("Cylinder pressure, bar abs", si.chart().getYAxisTitle());
+        assertTrue(us.svg().contains(">at most 2320.6 psi abs<") && si.svg().contains(">at most 160.00 bar abs<"));
+        double with = top(si, "boost and nitrous oxide");
+        assertTrue(with > top(si, "boost alone"), "nitrous oxide raises the peak");
+        double ledger =
+                Heron.BUDGET.ledger().find("peak-pressure").orElseThrow().value() / 1e5;
+        assertEquals(ledger, with, 0.01 * ledger);
+        assertEquals(PSI_PER_BAR * with, top(us, "boost and nitrous oxide"), 1e-3);
+    }
+
+    private static double top(ChartPicture picture, String series) {
+        return Arrays.stream(picture.chart().getSeriesMap().get(series).getYData())
+                .max()
+                .orElseThrow();
+    }
+}

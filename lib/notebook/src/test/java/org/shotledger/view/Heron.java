@@ -1,0 +1,31 @@
+package org.shotledger.view;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.shotledger.budget.Budget;
+import org.shotledger.build.Build;
+import org.shotledger.table.Listing;
+
+/** The invented demo build planned once for all tests that look at its tables and charts. */
+final class Heron {
+    /** Its plan. */
+    static final Budget BUDGET = Budget.plan(Build.load(Path.of("../../data/heron/build.yaml")));
+
+    private Heron() {}
+
+    /** The words or numbers of one column, from the top. */
+    static List<String> column(Listing listing, int index) {
+        var column = listing.table().column(index);
+        return IntStream.range(0, column.size()).mapToObj(column::getString).toList();
+    }
+
+    /** The cell of a column in the row that a word names. */
+    static String cell(Listing listing, String row, int index) {
+        int at = column(listing, 0).indexOf(row);
+        if (at < 0) {
+            throw new IllegalArgumentException("no row " + row + " in " + column(listing, 0));
+        }
+        return column(listing, index).get(at);
+    }
+}
