@@ -5,10 +5,16 @@ start-up archives):
 
     /usr/bin/python3 lib/bench/src/startup/kernels.py [ROUNDS]
 
-For each kernel: process start to the first answer (clock, and processor time of the process), a trivial cell (median and
-smallest of 40, and processor time each), 20,000 printed lines, resident memory; then a headless one-cell notebook. Medians
-over the rounds, smallest values beside them, since other work on the machine only ever adds. The stock peer comes from Maven
-Central and needs JDK 25. It loses a cell that arrives while it starts now and then: such a round is repeated.
+Each kernel is spoken to as a front end does: it is asked for its description until it answers, then gets its first cell.
+For each: process start to the answer of that cell (clock, and processor time of the process), a trivial cell (median and
+smallest of 40, and processor time each), 20,000 printed lines, resident memory. Then, for this kernel alone, resident memory
+after a notebook's two charts, and a headless one-cell notebook. Medians over the rounds, smallest values beside them, since
+other work on the machine only ever adds. The stock peer comes from Maven Central and needs JDK 25; it is the fair side of
+each ratio on the same JDK, and of the ratio for JDK 17 for want of one that runs there.
+
+A question is sent only once the kernel's socket is open, and again after a quarter of a second without an answer: the stock
+peer loses what is sent earlier, and answers one message in 50 ms, so that asking more often would slow it down. Now and then it
+ends on a question that comes too early all the same: such a round is repeated.
 """
 
 import json
@@ -27,8 +33,15 @@ from jupyter_client.session import Session
 ROOT = pathlib.Path(__file__).resolve().parents[4]
 PEER = "io.github.padreati:rapaio-jupyter-kernel:3.0.1"
 JAVA_LINES = "for (int i = 0; i < 20_000; i++) System.out.println(i);"
+CHARTS = [
+    'var b = Budget.plan(Build.load("data/heron/build.yaml"));', "Charts.of(b.split(), UnitSystem.US)",
+    "Charts.of(b.limits(), UnitSystem.US)"]
 CELLS = 40
+ASK_AGAIN_MILLIS = 250
+READY_SECONDS = 5
 ATTEMPTS = 4
+CHART_ROUNDS = 2
+REST_SECONDS = 3
 
 
 def peer_jar(folder):
@@ -37,6 +50,10 @@ def peer_jar(folder):
                    cwd=ROOT, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
     jar = folder / ("%s-%s.jar" % (artifact, version))
     return jar if jar.exists() else None
+
+
+class NotReady(Exception):
+    pass
 
 
 class Kernel:
@@ -51,19 +68,41 @@ class Kernel:
         self.iopub.setsockopt(zmq.SUBSCRIBE, b"")
         for socket in (self.shell, self.iopub):
             socket.setsockopt(zmq.RECONNECT_IVL, 5)
+            socket.setsockopt(zmq.IMMEDIATE, 1)
+            socket.setsockopt(zmq.RCVHWM, 0)
             socket.linger = 0
             socket.rcvtimeo = 15_000
+        self.said = open(os.path.join(self.folder.name, "stderr"), "w+")
         self.start = time.perf_counter()
         self.process = subprocess.Popen(
             [part.replace("{connection_file}", file) for part in command], env={**os.environ, **environment},
-            stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+            cwd=ROOT, stdout=subprocess.DEVNULL, stderr=self.said)
         self.shell.connect("tcp://127.0.0.1:%d" % info["shell_port"])
         self.iopub.connect("tcp://127.0.0.1:%d" % info["iopub_port"])
+        try:
+            self.await_ready()
+        except zmq.Again:
+            self.said.seek(0)
+            last = "".join(self.said.readlines()[-4:])
+            self.close()
+            raise NotReady("%s said nothing for %d s; the end of its stderr:\n%s" % (
+                command[0], READY_SECONDS, last)) from None
+
+    def await_ready(self):
+        end = time.perf_counter() + READY_SECONDS
+        asked = None
+        while asked is None or not self.shell.poll(ASK_AGAIN_MILLIS):
+            if time.perf_counter() > end:
+                raise zmq.Again()
+            asked = self.session.send(self.shell, "kernel_info_request", {})
+        reply = self.receive(self.shell)
+        assert reply["msg_type"] == "kernel_info_reply", reply["msg_type"]
 
     def close(self):
         self.process.kill()
         self.process.wait()
         self.context.destroy(linger=0)
+        self.said.close()
         self.folder.cleanup()
 
     def cell(self, code, whole=False):
@@ -96,6 +135,15 @@ class Kernel:
             return next(int(line.split()[1]) for line in status if line.startswith("VmRSS")) / 1000
 
 
+def patient(*what):
+    for _ in range(ATTEMPTS):
+        try:
+            return measure(*what)
+        except NotReady as lost:
+            print("a round is repeated: %s" % lost)
+    raise SystemExit("%s never answered" % what[0][0])
+
+
 def measure(command, environment, lines):
     kernel = Kernel(command, environment)
     try:
@@ -103,20 +151,23 @@ def measure(command, environment, lines):
         first, started = time.perf_counter() - kernel.start, kernel.processor_seconds()
         cells = [kernel.cell("1 + %d" % i) for i in range(CELLS)]
         each = (kernel.processor_seconds() - started) / CELLS
-        kernel.cell(lines, whole=True)
         return (first, started, statistics.median(cells) * 1000, min(cells) * 1000, each * 1000,
                 kernel.cell(lines, whole=True), kernel.megabytes())
     finally:
         kernel.close()
 
 
-def patient(*what):
-    for _ in range(ATTEMPTS):
-        try:
-            return measure(*what)
-        except zmq.Again:
-            print("  (a round was lost: the first cell got no answer)")
-    return None
+def after_charts(command, environment):
+    """Megabytes after two charts, and when the kernel has rested a little."""
+    kernel = Kernel(command, environment)
+    try:
+        for code in CHARTS:
+            kernel.cell(code)
+        at_once = kernel.megabytes()
+        time.sleep(REST_SECONDS)
+        return at_once, kernel.megabytes()
+    finally:
+        kernel.close()
 
 
 def headless(folder, environment):
@@ -131,41 +182,59 @@ def headless(folder, environment):
     return time.perf_counter() - start
 
 
+def all_kernels(jdks, folder):
+    jar = peer_jar(folder)
+    kernels = {}
+    for jdk in jdks:
+        kernels["own, " + jdk.name] = (
+            ["bash", str(ROOT / "shotledger"), "kernel", "serve", "{connection_file}"], {"JAVA_HOME": str(jdk)},
+            JAVA_LINES)
+        if jar and "-25-" in jdk.name:
+            kernels["stock, " + jdk.name] = (
+                [str(jdk / "bin/java"), "-jar", str(jar), "{connection_file}"], {}, JAVA_LINES)
+    kernels["ipykernel"] = (["/usr/bin/python3", "-m", "ipykernel_launcher", "-f", "{connection_file}"], {},
+                            "for i in range(20_000): print(i)")
+    return kernels
+
+
+def show(rows):
+    print("%-34s %8s %8s %8s %8s %8s %8s %8s %6s" % (
+        "kernel", "first s", "least s", "cpu s", "cell ms", "least ms", "cpu ms", "lines s", "MB"))
+    medians = {}
+    for kernel, measured in rows.items():
+        columns = list(zip(*measured))
+        medians[kernel] = median = [statistics.median(column) for column in columns]
+        print("%-34s %8.2f %8.2f %8.2f %8.1f %8.1f %8.1f %8.2f %6.0f" % (
+            kernel, median[0], min(columns[0]), median[1], median[2], min(columns[3]), median[4], median[5],
+            median[6]))
+    for own in (name for name in medians if name.startswith("own")):
+        for stock in (name for name in medians if name.startswith("stock")):
+            ratio = [medians[stock][i] / medians[own][i] for i in range(7)]
+            print("%s against %s: first answer %.1f times as fast (processor time %.1f), trivial cell %.1f (%.1f),"
+                  " lines %.1f" % (own, stock, ratio[0], ratio[1], ratio[2], ratio[4], ratio[5]))
+
+
 def main(rounds):
+    jdks = sorted({j.resolve().parents[1] for j in pathlib.Path("/usr/lib/jvm").glob("*/bin/javac")})
+    print("load of the machine: " + pathlib.Path("/proc/loadavg").read_text().strip())
     with tempfile.TemporaryDirectory() as name:
         folder = pathlib.Path(name)
-        jdks = {j.resolve().parents[1] for j in pathlib.Path("/usr/lib/jvm").glob("*/bin/javac")}
-        jar = peer_jar(folder)
-        kernels = {}
-        for jdk in sorted(jdks):
-            kernels["own, " + jdk.name] = (
-                ["bash", str(ROOT / "shotledger"), "kernel", "serve", "{connection_file}"], {"JAVA_HOME": str(jdk)},
-                JAVA_LINES)
-            if jar and "-25-" in jdk.name:
-                kernels["stock, " + jdk.name] = (
-                    [str(jdk / "bin/java"), "-jar", str(jar), "{connection_file}"], {}, JAVA_LINES)
-        kernels["ipykernel"] = (["/usr/bin/python3", "-m", "ipykernel_launcher", "-f", "{connection_file}"], {},
-                                "for i in range(20_000): print(i)")
+        kernels = all_kernels(jdks, folder)
         rows = {kernel: [] for kernel in kernels}
         for _ in range(rounds):
             for kernel, what in kernels.items():
-                row = patient(*what)
-                if row:
-                    rows[kernel].append(row)
-        print("%-34s %8s %8s %8s %8s %8s %8s %8s %6s" % (
-            "kernel", "first s", "least s", "cpu s", "cell ms", "least ms", "cpu ms", "lines s", "MB"))
-        for kernel, measured in rows.items():
-            if measured:
-                columns = list(zip(*measured))
-                median = [statistics.median(column) for column in columns]
-                print("%-34s %8.2f %8.2f %8.2f %8.1f %8.1f %8.1f %8.2f %6.0f" % (
-                    kernel, median[0], min(columns[0]), median[1], median[2], min(columns[3]), median[4], median[5],
-                    median[6]))
-        for jdk in sorted(jdks):
+                rows[kernel].append(patient(*what))
+        show(rows)
+        for kernel, (command, environment, _) in kernels.items():
+            if kernel.startswith("own"):
+                charts = list(zip(*(after_charts(command, environment) for _ in range(CHART_ROUNDS))))
+                print("memory after two charts, %s: %.0f MB, %d s later %.0f MB" % (
+                    kernel, statistics.median(charts[0]), REST_SECONDS, statistics.median(charts[1])))
+        for jdk in jdks:
             times = [headless(folder, {"JAVA_HOME": str(jdk)}) for _ in range(rounds)]
             print("headless one-cell notebook, %s: %.2f s, at least %.2f s" % (
                 jdk.name, statistics.median(times), min(times)))
-        print("load of the machine: " + pathlib.Path("/proc/loadavg").read_text().strip())
+    print("load of the machine: " + pathlib.Path("/proc/loadavg").read_text().strip())
 
 
 if __name__ == "__main__":
