@@ -7,6 +7,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -43,7 +44,18 @@ public final class Main {
         if (arguments.length == 3 && arguments[0].equals("kernel") && arguments[1].equals("serve")) {
             serve(Path.of(arguments[2]));
         }
+        if (needsSession(arguments)) {
+            Sessions.begin();
+        }
         System.exit(run(arguments));
+    }
+
+    /** Reading the command line takes as long as starting a session; a wrong line costs a session in vain. */
+    private static boolean needsSession(String... arguments) {
+        String verb = arguments.length < 2 ? "" : arguments[0];
+        long notebooks =
+                Stream.of(arguments).filter(word -> word.endsWith(".ipynb")).count();
+        return verb.equals("eval") || (verb.equals("run") && notebooks == 1);
     }
 
     /** The one command somebody waits for: without the cost of a command-line parser. */

@@ -4,6 +4,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicReference;
+import org.shotledger.display.Display;
 import org.shotledger.session.Session;
 import org.shotledger.snippet.JavaSession;
 import org.shotledger.snippet.SessionOptions;
@@ -34,7 +38,18 @@ final class Sessions {
             "verdict",
             "document");
 
+    private static final AtomicReference<FutureTask<JavaSession>> BEGUN = new AtomicReference<>();
+
     private Sessions() {}
+
+    /** Starts making the session that the command will ask for, while its line is still being read. */
+    static void begin() {
+        FutureTask<JavaSession> task = new FutureTask<>(Sessions::make);
+        BEGUN.set(task);
+        Thread thread = new Thread(task, "session");
+        thread.setDaemon(true);
+        thread.start();
+    }
 
     /** Where the launcher keeps the index of the class path; null without the launcher. */
     static Path index() {
@@ -43,6 +58,23 @@ final class Sessions {
     }
 
     static JavaSession open() {
+        FutureTask<JavaSession> begun = BEGUN.getAndSet(null);
+        if (begun == null) {
+            return make();
+        }
+        Display.bundle(""); // finds the renderers in the meantime
+        try {
+            return begun.get();
+        } catch (ExecutionException e) {
+            throw new IllegalStateException(
+                    "the session cannot start: " + e.getCause().getMessage(), e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while the session starts", e);
+        }
+    }
+
+    private static JavaSession make() {
         List<String> imports = new ArrayList<>(IMPORTS);
         Session.IMPORTS.forEach(name -> imports.add("import " + name + ";"));
         return new JavaSession(SessionOptions.of(imports, index()));

@@ -1,6 +1,7 @@
 package org.shotledger.kernel;
 
 import com.google.gson.JsonObject;
+import java.nio.channels.ClosedSelectorException;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -94,16 +95,20 @@ public final class Kernel {
         return new Channel(context, type, connection.address(port), wire);
     }
 
-    private static void daemon(String name, Runnable task) {
+    private void daemon(String name, Runnable task) {
         Thread thread = new Thread(() -> untilSocketsClose(task), name);
         thread.setDaemon(true);
         thread.start();
     }
 
     /** At shutdown the sockets go first; a thread that still waits on one just ends. */
-    private static void untilSocketsClose(Runnable task) {
+    private void untilSocketsClose(Runnable task) {
         try {
             task.run();
+        } catch (ClosedSelectorException e) {
+            if (end.getCount() > 0) {
+                throw e;
+            }
         } catch (ZMQException e) {
             if (e.getErrorCode() != ZMQ.Error.ETERM.getCode()) {
                 throw e;

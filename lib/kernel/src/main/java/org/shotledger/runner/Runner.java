@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -69,6 +70,9 @@ public final class Runner {
             Path file = request.out().resolve(name + ".ipynb");
             notebook.write(file);
             written.add(file);
+        }
+        if (request.formats().equals(Set.of("ipynb"))) {
+            return written;
         }
         String html = HtmlPage.of(notebook, name, request.showCode());
         if (request.formats().contains("html")) {

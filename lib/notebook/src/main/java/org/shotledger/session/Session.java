@@ -16,7 +16,11 @@ import org.shotledger.view.Viewing;
 /** Short names for a notebook, to be imported as statics. */
 public final class Session {
 
-    /** What a kernel imports when a session starts; one line of Java each, without the word import and the semicolon. */
+    /**
+     * What a kernel imports when a session starts; one line of Java each, without the word import and the semicolon.
+     *
+     * <p>Whole packages: the compiler looks up each class named one by one again for every cell.
+     */
     public static final List<String> IMPORTS = List.of(
             "org.shotledger.bottle.*",
             "org.shotledger.budget.*",
@@ -33,29 +37,11 @@ public final class Session {
             "org.shotledger.stepup.*",
             "org.shotledger.study.*",
             "org.shotledger.risk.*",
-            "org.shotledger.table.Listing",
-            "org.shotledger.table.Shown",
-            "org.shotledger.chart.ChartPicture",
-            "org.shotledger.chart.Plot",
-            "org.shotledger.chart.Axis",
+            "org.shotledger.table.*",
+            "org.shotledger.chart.*",
             "org.shotledger.units.*",
-            "org.shotledger.view.BottleViews",
-            "org.shotledger.view.Changes",
-            "org.shotledger.view.Charts",
-            "org.shotledger.view.DeliveryCharts",
-            "org.shotledger.view.DeliveryTables",
-            "org.shotledger.view.EngineCharts",
-            "org.shotledger.view.FlowCharts",
-            "org.shotledger.view.Issue",
-            "org.shotledger.view.LogCharts",
-            "org.shotledger.view.LogTables",
-            "org.shotledger.view.PlanTables",
-            "org.shotledger.view.RiskCharts",
-            "org.shotledger.view.RiskTables",
-            "org.shotledger.view.StudyCharts",
-            "org.shotledger.view.StudyTables",
-            "org.shotledger.view.Tables",
-            "org.shotledger.view.WiringTables",
+            "org.shotledger.view.*",
+            "org.shotledger.view.Tables", // the build sheet has tables, too
             "org.shotledger.wetkit.*",
             "org.shotledger.wiring.*",
             "static org.shotledger.session.Session.*",
