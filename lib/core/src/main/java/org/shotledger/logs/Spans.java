@@ -94,8 +94,10 @@ final class Spans {
         return Double.isNaN(time) ? "an unknown time" : String.format(Locale.ROOT, "%.3f s", time);
     }
 
-    /** A value as findings write it. */
+    /** A value as findings write it, in both systems where they differ. */
     static String value(LogChannel channel, double si) {
-        return channel.kind().text(si, UnitSystem.SI);
+        String metric = channel.kind().text(si, UnitSystem.SI);
+        String american = channel.kind().text(si, UnitSystem.US);
+        return metric.equals(american) ? metric : metric + " (" + american + ")";
     }
 }

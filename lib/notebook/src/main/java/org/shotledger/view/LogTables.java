@@ -1,5 +1,6 @@
 package org.shotledger.view;
 
+import java.util.Arrays;
 import org.shotledger.logs.Finding;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.reconcile.NitrousShare;
@@ -78,7 +79,8 @@ public final class LogTables {
 
     /** A difference too small for the digits the trade reads is none: more digits would promise what no log holds. */
     private static Cell change(double difference, QuantityKind kind) {
-        boolean none = kind.number(Math.abs(difference), UnitSystem.SI).equals(kind.number(0, UnitSystem.SI));
+        boolean none = Arrays.stream(UnitSystem.values())
+                .anyMatch(system -> kind.number(Math.abs(difference), system).equals(kind.number(0, system)));
         return new Cell.Figure(none ? 0 : difference, kind, true);
     }
 

@@ -26,7 +26,8 @@ public final class Samples {
                 tradeOff().picture(system),
                 tornado().picture(system),
                 cylinder().picture(system),
-                log().picture(system));
+                log().picture(system),
+                logBySpeed().picture(system));
     }
 
     static PowerSplitChart split() {
@@ -193,6 +194,16 @@ public final class Samples {
         }
         return new LogOverlayChart(
                 "Bottle pressure", QuantityKind.ABSOLUTE_PRESSURE, LogOverlayChart.Along.TIME, t, logged, plan, fitted);
+    }
+
+    static LogOverlayChart logBySpeed() {
+        double[] rpm = steps(4200, 7700, 36);
+        java.util.Random random = new java.util.Random(13);
+        double[] plan = map(rpm, n -> n < 5850 ? 0.80 : 0.76);
+        double[] fitted = map(rpm, n -> n < 5850 ? 0.80 : 0.785);
+        double[] logged = map(fitted, x -> x + 0.003 * random.nextGaussian());
+        return new LogOverlayChart(
+                "Lambda", QuantityKind.RATIO, LogOverlayChart.Along.ENGINE_SPEED, rpm, logged, plan, fitted);
     }
 
     private static double pressure(double angle, double peak, double at) {
