@@ -120,12 +120,13 @@ public record Budget(
         JetChoice.Option chosen = jets.chosen();
         return String.format(
                 Locale.ROOT,
-                "%s: %s at the wheels under '%s' from %s of boost and %d nozzle%s of %s nitrous and %s fuel; every limit together: %s,"
+                "%s: %s at the wheels under '%s' from %s (%s) of boost and %d nozzle%s of %s nitrous and %s fuel; every limit together: %s,"
                         + " the closest is %s with %.1f %% left; one bottle gives %d of the %d passes asked. An estimate, to be"
                         + " proven in small steps.",
                 build.name(),
                 QuantityKind.POWER.text(peak.wheelPower(), UnitSystem.US),
                 wish.conditions(),
+                QuantityKind.GAUGE_PRESSURE.text(peak.gaugePressure(), UnitSystem.US),
                 QuantityKind.GAUGE_PRESSURE.text(peak.gaugePressure(), UnitSystem.SI),
                 jets.nozzles(),
                 jets.nozzles() == 1 ? "" : "s",
