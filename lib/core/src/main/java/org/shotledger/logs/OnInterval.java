@@ -68,7 +68,7 @@ public record OnInterval(double from, double to, String why) {
             return List.of();
         }
         Series even = pressure.every(step, longestStep);
-        double[] slope = SavitzkyGolay.of(Pull.width(WINDOW, step), 1).slope(even.values(), step);
+        double[] slope = SavitzkyGolay.lasting(WINDOW, step, 1).slope(even.values(), step);
         List<OnInterval> found = new ArrayList<>();
         for (int i = 0; i < slope.length; i++) {
             if (slope[i] <= -FALL) {

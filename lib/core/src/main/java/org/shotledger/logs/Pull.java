@@ -33,7 +33,7 @@ public record Pull(double from, double to, double rpmLow, double rpmHigh, String
             return List.of();
         }
         Series rpm = raw.every(step, findings.longestStep());
-        SavitzkyGolay filter = SavitzkyGolay.of(width(rule.smoothing(), step), 2);
+        SavitzkyGolay filter = SavitzkyGolay.lasting(rule.smoothing(), step, 2);
         double[] speed = filter.smooth(rpm.values());
         double[] rise = filter.slope(rpm.values(), step);
         Load load = Load.of(findings, rule, rpm.time());
@@ -80,11 +80,6 @@ public record Pull(double from, double to, double rpmLow, double rpmHigh, String
                     load.words());
             pulls.add(new Pull(time[from], time[to], speed[from], speed[to], why));
         }
-    }
-
-    /** An odd number of samples about as long as a window. */
-    static int width(double seconds, double step) {
-        return (int) Math.max(5, Math.min(101, 2 * Math.round(seconds / step / 2) + 1));
     }
 
     /** Where the engine is wide open, and how that is known. */

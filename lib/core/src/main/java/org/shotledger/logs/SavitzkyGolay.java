@@ -51,6 +51,18 @@ public final class SavitzkyGolay {
         return new SavitzkyGolay(width / 2, degree);
     }
 
+    /**
+     * A filter whose window lasts about as long as asked.
+     *
+     * @param seconds the window, s; 5 to 101 samples are taken
+     * @param step the step of the samples, s, above zero
+     * @param degree degree of the polynomial, 0 to 4
+     * @return the filter
+     */
+    public static SavitzkyGolay lasting(double seconds, double step, int degree) {
+        return of((int) Math.max(5, Math.min(101, 2 * Math.round(seconds / step / 2) + 1)), degree);
+    }
+
     private double[] weights(RealMatrix fit, int at, int derivative) {
         double[] weights = new double[2 * half + 1];
         for (int i = 0; i < weights.length; i++) {

@@ -11,6 +11,8 @@ import java.util.Arrays;
 @SuppressWarnings(
         "ArrayRecordComponent") // a series is read, never compared; copying a million values at each step would not do
 public record Series(double[] time, double[] values) {
+    private static final double LEAST_ROOM = 1e6;
+    private static final double MOST_TIMES = 10;
 
     /** Checks the times. */
     public Series {
@@ -86,12 +88,21 @@ public record Series(double[] time, double[] values) {
      * @param step the step, s, above zero
      * @param longestStep longest step that is joined, s
      * @return the series from its first time on
+     * @throws IllegalArgumentException when the step is not above zero, or so small that the series would have more than a million
+     *     samples and ten times its own
      */
     public Series every(double step, double longestStep) {
         if (!(step > 0 && step < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("The common step is " + step + " s; it must be above zero.");
         }
-        int n = time.length == 0 ? 0 : (int) Math.floor((time[time.length - 1] - time[0]) / step * (1 + 1e-12)) + 1;
+        double span = time.length == 0 ? 0 : time[time.length - 1] - time[0];
+        double most = LEAST_ROOM + MOST_TIMES * time.length;
+        if (span / step > most) {
+            throw new IllegalArgumentException("The series lasts " + span + " s, which at a common step of " + step
+                    + " s is more than " + (long) most + " samples, far more than its own " + time.length
+                    + "; check its times, or take a larger step.");
+        }
+        int n = time.length == 0 ? 0 : (int) Math.floor(span / step * (1 + 1e-12)) + 1;
         double[] grid = new double[n];
         for (int i = 0; i < n; i++) {
             grid[i] = Math.min(time[0] + i * step, time[time.length - 1]);

@@ -87,7 +87,7 @@ public record Doubt(double tolerance, String toleranceWords, double all, String 
         double model = flow.uncertainty() > 0 ? byNitrous * flow.uncertainty() / flow.value() : 0;
         return new Doubt(
                 jets,
-                "the jets' tolerance",
+                "the jets' usual tolerance (half a thousandth of an inch on the bore; common practice, no source)",
                 Math.sqrt(jets * jets + model * model + main * main),
                 "the jets' tolerance, the nitrous flow model and the base pull's mixture together");
     }

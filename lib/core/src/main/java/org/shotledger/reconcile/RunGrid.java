@@ -43,7 +43,7 @@ final class RunGrid {
         this.on = OnInterval.in(findings);
         Series raw = findings.series(LogChannel.ENGINE_SPEED);
         this.step = raw.step();
-        this.filter = SavitzkyGolay.of((int) Math.max(5, Math.min(101, 2 * Math.round(WINDOW / step / 2) + 1)), 2);
+        this.filter = SavitzkyGolay.lasting(WINDOW, step, 2);
         Series even = raw.every(step, findings.longestStep());
         double[] speed = filter.smooth(even.values());
         List<double[]> met = new ArrayList<>();

@@ -26,6 +26,10 @@ class SeriesTest {
         assertEquals(7, series.every(1, 1.5).size());
         assertEquals(1, series.step());
         assertThrows(IllegalArgumentException.class, () -> new Series(new double[] {0, 0}, new double[2]));
+        Series absurd = new Series(new double[] {0, 1e-6, 1e7}, new double[3]);
+        assertTrue(assertThrows(IllegalArgumentException.class, () -> absurd.every(1e-6, 1))
+                .getMessage()
+                .contains("check its times"));
     }
 
     /**

@@ -109,13 +109,21 @@ final class ReaderTargets {
             LogFindings findings = log.findings();
             require(log.rows() > 0, "a log without rows");
             findings.all().forEach(f -> wellSaid(f.sentence()));
-            log.channels().forEach(c -> findings.series(c).every(1, findings.longestStep() / 2));
-            OnInterval.in(findings);
-            if (log.has(LogChannel.ENGINE_SPEED)) {
-                Pull.in(findings, PullRule.USUAL).forEach(pull -> wellSaid(pull.why()));
-            }
+            log.channels().forEach(c -> findings.series(c).at(new double[] {0, 1, 2}, findings.longestStep() / 2));
+            lookThrough(findings);
         } catch (SheetException refused) {
             wellSaid(refused);
+        }
+    }
+
+    private static void lookThrough(LogFindings findings) {
+        try {
+            OnInterval.in(findings).forEach(on -> wellSaid(on.why()));
+            if (findings.log().has(LogChannel.ENGINE_SPEED)) {
+                Pull.in(findings, PullRule.USUAL).forEach(pull -> wellSaid(pull.why()));
+            }
+        } catch (IllegalArgumentException refused) {
+            wellSaid(refused.getMessage());
         }
     }
 
