@@ -5,12 +5,15 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 /**
  * Writes the factor tables of a space so that a peer in another language can do the same arithmetic on the same combinations.
  * It stands in the core's package to see them. Layout: see {@code peer/sweep.py}, which reads it.
  */
 public final class FactorDump {
+    private static final int PIECES = 2;
+
     private FactorDump() {}
 
     /**
@@ -49,6 +52,8 @@ public final class FactorDump {
             first.outputs,
             first.basis.richness + 1,
             TaperBranch.NODES,
+            PIECES,
+            KitMargins.NODES,
             fuel.length(),
             side.table.torque,
             side.table.peak,
@@ -56,45 +61,48 @@ public final class FactorDump {
             limits.lambdaLow(),
             side.table.speedMargin,
             Figures.FUEL_LOST,
-            org.shotledger.budget.Course.RESERVE
+            org.shotledger.budget.Course.RESERVE,
+            side.kits.get(0).pressure(0),
+            side.kits.get(0).pressure(KitMargins.NODES - 1)
         }) {
             out.writeDouble(number);
         }
         for (double flow : fuel.flow) {
             out.writeDouble(flow);
         }
-        for (FuelRow.Kit kit : side.kits[0]) {
-            for (double margin : kit.margins()) {
-                out.writeDouble(margin);
+        for (int node = 0; node < KitMargins.NODES; node++) {
+            for (int i = 0; i < fuel.length(); i++) {
+                out.writeDouble(side.kits.get(0).at(i, side.kits.get(0).pressure(node)));
             }
         }
     }
 
-    private static TaperBranch branch(EngineSide side, int speed, int load, KitTable.Nitrous nitrous) {
-        FuelRow fuel = side.fuel.get(0);
-        return new TaperBranch.Maker(side.table.speeds[speed], load, nitrous.enthalpy(), nitrous.flow(), fuel.shares())
-                .between(fuel.lowest, fuel.highest);
-    }
-
-    /** Each speed, torque then peak: whether there is a branch, its range of fuel, its powers. */
+    /** Each speed, torque then peak, so many pieces: the range of fuel of each, above its own end where there is none; its powers. */
     private static void branches(EngineSide side, KitTable.Nitrous nitrous, DataOutputStream out) throws IOException {
+        FuelRow fuel = side.fuel.get(0);
         int outputs = side.table.speeds[0].outputs;
-        for (int r = 0; r < side.table.speeds.length; r++) {
+        for (SpeedTable speed : side.table.speeds) {
             for (int load : new int[] {side.table.torque, side.table.peak}) {
-                TaperBranch branch = branch(side, r, load, nitrous);
-                out.writeDouble(branch == null ? 0 : 1);
-                out.writeDouble(branch == null ? 0 : branch.fuel.low());
-                out.writeDouble(branch == null ? 1 : branch.fuel.high());
-                for (int k = 0; k < outputs + 2; k++) {
-                    for (int l = 0; l < TaperBranch.NODES; l++) {
-                        out.writeDouble(branch == null ? 0 : branch.powers[k][l]);
+                List<TaperBranch> pieces =
+                        new Taper(speed, load, nitrous, fuel.shares()).between(fuel.lowest, fuel.highest);
+                if (pieces.size() > PIECES) {
+                    throw new StudyException("The peer reads " + PIECES + " pieces, there are " + pieces.size() + ".");
+                }
+                for (int i = 0; i < PIECES; i++) {
+                    boolean there = i < pieces.size();
+                    out.writeDouble(there ? pieces.get(i).fuel.low() : 1);
+                    out.writeDouble(there ? pieces.get(i).fuel.high() : 0);
+                    for (int k = 0; k < outputs + 2; k++) {
+                        for (int l = 0; l < TaperBranch.NODES; l++) {
+                            out.writeDouble(there ? pieces.get(i).powers(k)[l] : 0);
+                        }
                     }
                 }
             }
         }
     }
 
-    /** Each boost: whether the row has figures, then each speed: offset and slope of the richness, powers. */
+    /** Each boost: whether the row has figures, then each speed: plenum pressure, offset and slope of the richness, powers. */
     private static void rows(EngineSide side, KitTable.Nitrous nitrous, DataOutputStream out) throws IOException {
         FuelRow fuel = side.fuel.get(0);
         for (int b = 0; b < side.boostOffsets.length; b++) {
@@ -105,11 +113,12 @@ public final class FactorDump {
             out.writeDouble(figures ? 1 : 0);
             for (int r = 0; r < side.table.speeds.length; r++) {
                 SpeedRow row = new SpeedRow(side.table.speeds[r]);
-                row.set(side.table, r, side.atPressure[b][r], side.plenum[b][r], nitrous, fuel);
+                row.set(side.atPressure[b][r], side.plenum[b][r], nitrous, fuel);
+                out.writeDouble(row.plenum);
                 out.writeDouble(row.offset);
                 out.writeDouble(row.slope);
-                for (double[] powers : row.powers) {
-                    for (double power : powers) {
+                for (int k = 0; k < side.table.speeds[r].outputs; k++) {
+                    for (double power : row.powers(k)) {
                         out.writeDouble(power);
                     }
                 }

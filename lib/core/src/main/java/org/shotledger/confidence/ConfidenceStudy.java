@@ -55,11 +55,13 @@ public final class ConfidenceStudy {
                     "The study asks for " + draws + " draws; allowed are 1600 to " + MOST_DRAWS + ".");
         }
         PlanSurface surface = new PlanSurface(plan, List.copyOf(unknowns), whole);
+        DecidingSpeeds deciding = DecidingSpeeds.of(surface);
         int each = Integer.highestOneBit(draws / Chance.REPLICATES - 1) * 2;
         List<Replicate> replicates = IntStream.range(0, Chance.REPLICATES)
                 .parallel()
                 .mapToObj(n -> new Replicate(
                         surface,
+                        deciding,
                         unknowns,
                         each,
                         seed + 7919L * n,
@@ -100,28 +102,17 @@ public final class ConfidenceStudy {
         return Chance.of(shares, each);
     }
 
-    private static double power(PlanSurface surface, double[] x) {
-        double[] all = surface.at(x);
-        return IntStream.range(0, surface.speeds)
-                .mapToDouble(r -> all[r * surface.outputs + PlanSurface.POWER])
-                .max()
-                .orElseThrow();
-    }
-
     private static List<Influence> influences(
             PlanSurface surface, List<Unknown> unknowns, double deviation, long seed) {
         SobolIndices indices = SobolIndices.of(
-                x -> power(surface, x),
-                unknowns.stream().map(Unknown::distribution).toList(),
-                INDEX_ROWS,
-                seed);
+                surface::power, unknowns.stream().map(Unknown::distribution).toList(), INDEX_ROWS, seed);
         List<Influence> found = new ArrayList<>();
         for (int i = 0; i < unknowns.size(); i++) {
             double[] x = surface.centre();
             x[i] = unknowns.get(i).distribution().quantile(0.05);
-            double low = power(surface, x);
+            double low = surface.power(x);
             x[i] = unknowns.get(i).distribution().quantile(0.95);
-            double high = power(surface, x);
+            double high = surface.power(x);
             double first = Math.max(0, indices.first().get(i));
             double left = 1 - 0.75 * Math.min(1, first);
             found.add(new Influence(
@@ -140,7 +131,7 @@ public final class ConfidenceStudy {
         long keepAll;
         long both;
 
-        Replicate(PlanSurface surface, List<Unknown> unknowns, int draws, long seed, double wanted) {
+        Replicate(PlanSurface surface, DecidingSpeeds in, List<Unknown> unknowns, int draws, long seed, double wanted) {
             power = new double[draws];
             keeps = new long[surface.keys.size()];
             double[] keptPower = new double[draws];
@@ -152,6 +143,8 @@ public final class ConfidenceStudy {
             double[] most = new double[BATCH];
             double[] work = new double[BATCH];
             double[][] least = new double[keeps.length][BATCH];
+            boolean[] broken = new boolean[BATCH];
+            DecidingSpeeds anywhere = DecidingSpeeds.all(surface);
             for (int from = 0; from < draws; from += BATCH) {
                 int n = Math.min(BATCH, draws - from);
                 for (int j = 0; j < n; j++) {
@@ -161,14 +154,17 @@ public final class ConfidenceStudy {
                     }
                 }
                 surface.terms(x, n, terms);
-                evaluate(surface, terms, n, most, work, least);
-                for (int j = 0; j < n; j++) {
-                    boolean all = true;
-                    for (int k = 0; k < keeps.length; k++) {
+                evaluate(surface, in.holds(terms, n) ? in : anywhere, terms, n, most, work, least);
+                Arrays.fill(broken, 0, n, false);
+                for (int k = 0; k < keeps.length; k++) {
+                    for (int j = 0; j < n; j++) {
                         boolean keptHere = least[k][j] >= 0;
                         keeps[k] += keptHere ? 1 : 0;
-                        all &= keptHere;
+                        broken[j] |= !keptHere;
                     }
+                }
+                for (int j = 0; j < n; j++) {
+                    boolean all = !broken[j];
                     boolean reached = most[j] >= wanted;
                     power[from + j] = most[j];
                     if (all) {
@@ -183,19 +179,25 @@ public final class ConfidenceStudy {
         }
 
         private static void evaluate(
-                PlanSurface surface, double[][] terms, int n, double[] most, double[] work, double[][] least) {
+                PlanSurface surface,
+                DecidingSpeeds in,
+                double[][] terms,
+                int n,
+                double[] most,
+                double[] work,
+                double[][] least) {
             Arrays.fill(most, Double.NEGATIVE_INFINITY);
-            for (double[] margin : least) {
-                Arrays.fill(margin, Double.POSITIVE_INFINITY);
-            }
-            for (int r = 0; r < surface.speeds; r++) {
+            for (int r : in.power) {
                 surface.output(r * surface.outputs + PlanSurface.POWER, terms, n, work);
                 for (int j = 0; j < n; j++) {
                     most[j] = Math.max(most[j], work[j]);
                 }
-                for (int k = 0; k < least.length; k++) {
+            }
+            for (int k = 0; k < least.length; k++) {
+                double[] margin = least[k];
+                Arrays.fill(margin, Double.POSITIVE_INFINITY);
+                for (int r : in.margins[k]) {
                     surface.output(r * surface.outputs + PlanSurface.MARGINS + k, terms, n, work);
-                    double[] margin = least[k];
                     for (int j = 0; j < n; j++) {
                         margin[j] = Math.min(margin[j], work[j]);
                     }

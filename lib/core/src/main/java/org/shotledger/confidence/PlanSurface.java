@@ -34,7 +34,7 @@ final class PlanSurface {
 
     private final double[][] linear;
     private final double[][] square;
-    private final int[][] pairs;
+    final int[][] pairs;
     private final double[][] mixed;
     double powerDifference;
     double lambdaDifference;
@@ -190,8 +190,47 @@ final class PlanSurface {
         return sum;
     }
 
+    /** Most power over the speeds. */
+    double power(double[] x) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (int r = 0; r < speeds; r++) {
+            int k = r * outputs + POWER;
+            double sum = constant[k];
+            for (int i = 0; i < x.length; i++) {
+                double z = (x[i] - centre[i]) / step[i];
+                sum += z * (linear[i][k] + z * square[i][k]);
+            }
+            for (int m = 0; m < pairs.length; m++) {
+                int a = pairs[m][0];
+                int b = pairs[m][1];
+                sum += mixed[m][k] * (x[a] - centre[a]) / step[a] * (x[b] - centre[b]) / step[b];
+            }
+            most = Math.max(most, sum);
+        }
+        return most;
+    }
+
     double[] centre() {
         return centre.clone();
+    }
+
+    /** Where every unknown lies, in steps from the centre, at a probability. */
+    double[] coordinates(double probability) {
+        return IntStream.range(0, centre.length)
+                .mapToDouble(i -> (unknowns.get(i).distribution().quantile(probability) - centre[i]) / step[i])
+                .toArray();
+    }
+
+    /** Constant, linear terms, squares and mixed terms of an output at a speed. */
+    double[] weights(int speed, int output) {
+        int k = speed * outputs + output;
+        int d = centre.length;
+        double[] weights = new double[1 + terms()];
+        weights[0] = constant[k];
+        for (int t = 0; t < terms(); t++) {
+            weights[1 + t] = t < d ? linear[t][k] : t < 2 * d ? square[t - d][k] : mixed[t - 2 * d][k];
+        }
+        return weights;
     }
 
     /** Number of terms besides the constant. */

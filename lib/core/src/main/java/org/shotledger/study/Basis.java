@@ -14,6 +14,8 @@ final class Basis {
     final int[] start;
     /** Highest power of the richness. */
     final int richness;
+    /** The first group of each power of the richness. */
+    private final int[] first;
 
     private Basis(List<int[]> groups, List<Integer> lengths, int richness) {
         this.groups = groups.toArray(int[][]::new);
@@ -22,6 +24,12 @@ final class Basis {
             start[g + 1] = start[g] + lengths.get(g);
         }
         this.richness = richness;
+        this.first = new int[richness + 2];
+        for (int[] group : this.groups) {
+            for (int l = group[2] + 1; l < first.length; l++) {
+                first[l]++;
+            }
+        }
     }
 
     /**
@@ -64,6 +72,51 @@ final class Basis {
             }
         }
         return row;
+    }
+
+    /** Enthalpy and nitrous of each group, the richness left out. */
+    void factors(double enthalpy, double nitrous, double[] to) {
+        double power = 1;
+        for (int g = 0; g < groups.length; g++) {
+            int[] e = groups[g];
+            if (e[1] == 0) {
+                power = 1;
+            } else if (e[1] != groups[g - 1][1]) {
+                power *= nitrous;
+            }
+            to[g] = e[0] == 0 ? power : e[0] == 1 ? power * enthalpy : power * enthalpy * enthalpy;
+        }
+    }
+
+    /** Sums the groups of each power of the richness. */
+    void gather(double[] values, double[] factors, double[] powers) {
+        for (int l = 0; l <= richness; l++) {
+            double sum = 0;
+            for (int g = first[l]; g < first[l + 1]; g++) {
+                sum += values[g] * factors[g];
+            }
+            powers[l] = sum;
+        }
+    }
+
+    /** The same from the coefficients of the terms, the pressure put in on the way. */
+    void gather(double[] column, double pressure, double[] factors, double[] powers) {
+        for (int l = 0; l <= richness; l++) {
+            double sum = 0;
+            for (int g = first[l]; g < first[l + 1]; g++) {
+                sum += group(g, column, pressure) * factors[g];
+            }
+            powers[l] = sum;
+        }
+    }
+
+    /** One group with the pressure put in. */
+    double group(int g, double[] column, double pressure) {
+        double sum = 0;
+        for (int t = start[g + 1] - 1; t >= start[g]; t--) {
+            sum = sum * pressure + column[t];
+        }
+        return sum;
     }
 
     static double power(double x, int exponent) {

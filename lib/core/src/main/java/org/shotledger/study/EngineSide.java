@@ -1,5 +1,6 @@
 package org.shotledger.study;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.shotledger.budget.Course;
@@ -19,8 +20,8 @@ final class EngineSide {
     final double[][][][] atPressure;
     /** Whether the map has an answer at every speed, by boost. */
     final boolean[] onMap;
-    /** What the fuel settings answer for, by fuel row and boost. */
-    final FuelRow.Kit[][] kits;
+    /** What the fuel settings answer for, by fuel row. */
+    final List<KitMargins> kits;
 
     EngineSide(Space space, Courses courses, KitTable kit, List<String> keys, long offset) {
         this.offset = offset;
@@ -32,7 +33,7 @@ final class EngineSide {
         Product boosts = new Product(space, Role.BOOST);
         boostOffsets =
                 IntStream.range(0, gauges.length).mapToLong(boosts::offset).toArray();
-        double top = java.util.Arrays.stream(gauges).max().orElseThrow();
+        double top = Arrays.stream(gauges).max().orElseThrow();
         table = new EngineTable(
                 course,
                 new Reach(
@@ -58,17 +59,23 @@ final class EngineSide {
         }
         double ambient = course.conditions().air().pressure();
         fuel = FuelRow.of(kit.circuits(offset), ambient, ambient + top);
-        kits = new FuelRow.Kit[fuel.size()][gauges.length];
-        for (int f = 0; f < fuel.size(); f++) {
-            for (int b = 0; b < gauges.length; b++) {
-                kits[f][b] = fuel.get(f).kit(plenum[b], key -> Tally.index(keys, key));
-            }
-        }
+        Scale reached = new Scale(
+                Arrays.stream(table.speeds)
+                        .mapToDouble(t -> t.pressure.low())
+                        .min()
+                        .orElseThrow(),
+                Arrays.stream(table.speeds)
+                        .mapToDouble(t -> t.pressure.high())
+                        .max()
+                        .orElseThrow());
+        kits = fuel.stream()
+                .map(f -> f.kit(reached, key -> Tally.index(keys, key)))
+                .toList();
     }
 
     private static Scale range(double[] values) {
         return new Scale(
-                java.util.Arrays.stream(values).min().orElseThrow(),
-                java.util.Arrays.stream(values).max().orElseThrow());
+                Arrays.stream(values).min().orElseThrow(),
+                Arrays.stream(values).max().orElseThrow());
     }
 }

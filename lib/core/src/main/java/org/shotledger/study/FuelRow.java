@@ -1,8 +1,10 @@
 package org.shotledger.study;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToIntFunction;
 import org.shotledger.budget.Limit;
 import org.shotledger.wetkit.FuelCircuit.FuelFlow;
 
@@ -12,7 +14,7 @@ import org.shotledger.wetkit.FuelCircuit.FuelFlow;
  */
 final class FuelRow {
     final long[] offsets;
-    /** Fuel flow at the reference pressure, kg/s. */
+    /** Fuel flow at the reference pressure, kg/s, ascending. */
     final double[] flow;
 
     final double lowest;
@@ -24,25 +26,25 @@ final class FuelRow {
     private final int[] circuit;
     private final int[] jet;
 
+    private record Place(int circuit, int jet, double flow) {}
+
     private FuelRow(List<KitTable.Circuit> circuits, double reference, boolean steady) {
         this.circuits = circuits;
-        int length = circuits.stream().mapToInt(c -> c.jets().length).sum();
-        offsets = new long[length];
-        flow = new double[length];
-        circuit = new int[length];
-        jet = new int[length];
-        int at = 0;
+        List<Place> settings = new ArrayList<>();
         for (int c = 0; c < circuits.size(); c++) {
             for (int j = 0; j < circuits.get(c).jets().length; j++) {
-                offsets[at] = circuits.get(c).offsets()[j];
-                flow[at] = circuits.get(c).flow(j, reference).massFlow();
-                circuit[at] = c;
-                jet[at] = j;
-                at++;
+                settings.add(new Place(c, j, circuits.get(c).flow(j, reference).massFlow()));
             }
         }
-        lowest = java.util.Arrays.stream(flow).min().orElseThrow();
-        highest = java.util.Arrays.stream(flow).max().orElseThrow();
+        settings.sort(Comparator.comparingDouble(Place::flow));
+        offsets = settings.stream()
+                .mapToLong(s -> circuits.get(s.circuit).offsets()[s.jet])
+                .toArray();
+        flow = settings.stream().mapToDouble(Place::flow).toArray();
+        circuit = settings.stream().mapToInt(Place::circuit).toArray();
+        jet = settings.stream().mapToInt(Place::jet).toArray();
+        lowest = flow[0];
+        highest = flow[flow.length - 1];
         share = steady ? null : circuits.get(0).share(reference);
     }
 
@@ -69,41 +71,21 @@ final class FuelRow {
         return share == null ? any -> 1 : share;
     }
 
-    /**
-     * The closest of the limits that the fuel settings answer for, at the lowest and the highest of some plenum pressures: with
-     * one of them the pump works hardest, whichever way the regulator is referenced.
-     */
-    Kit kit(double[] plenums, java.util.function.ToIntFunction<String> number) {
-        Kit kit = new Kit(new double[flow.length], new int[flow.length], new boolean[flow.length]);
-        double low = java.util.Arrays.stream(plenums).min().orElseThrow();
-        double high = java.util.Arrays.stream(plenums).max().orElseThrow();
-        java.util.Arrays.fill(kit.margins, Double.POSITIVE_INFINITY);
-        for (int i = 0; i < flow.length; i++) {
-            add(kit, i, high, number);
-            if (low < high) {
-                add(kit, i, low, number);
+    /** What the settings answer for between two plenum pressures. */
+    KitMargins kit(Scale plenum, ToIntFunction<String> number) {
+        double[][] margins = new double[KitMargins.NODES][flow.length];
+        int[][] keys = new int[KitMargins.NODES][flow.length];
+        boolean[][] limited = new boolean[KitMargins.NODES][flow.length];
+        for (int node = 0; node < KitMargins.NODES; node++) {
+            for (int i = 0; i < flow.length; i++) {
+                KitTable.Circuit of = circuits.get(circuit[i]);
+                FuelFlow passed = of.flow(jet[i], KitMargins.pressure(plenum, node));
+                Limit closest = of.closest(jet[i], passed);
+                margins[node][i] = closest.relativeMargin();
+                keys[node][i] = number.applyAsInt(closest.key());
+                limited[node][i] = passed.pumpLimited();
             }
         }
-        return kit;
+        return new KitMargins(plenum, margins, keys, limited);
     }
-
-    private void add(Kit kit, int i, double plenum, java.util.function.ToIntFunction<String> number) {
-        FuelFlow passed = circuits.get(circuit[i]).flow(jet[i], plenum);
-        Limit closest = circuits.get(circuit[i]).closest(jet[i], passed);
-        kit.limited[i] |= passed.pumpLimited();
-        if (closest.relativeMargin() < kit.margins[i]) {
-            kit.margins[i] = closest.relativeMargin();
-            kit.keys[i] = number.applyAsInt(closest.key());
-        }
-    }
-
-    /**
-     * What the fuel settings of a row answer for.
-     *
-     * @param margins smallest margin of fuel pump and fuel solenoid
-     * @param keys number of that limit
-     * @param limited whether the pump cannot hold the regulated pressure
-     */
-    @SuppressWarnings("ArrayRecordComponent") // columns of a table, read only and never compared
-    record Kit(double[] margins, int[] keys, boolean[] limited) {}
 }

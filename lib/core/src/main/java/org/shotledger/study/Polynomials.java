@@ -29,9 +29,6 @@ final class Polynomials {
         double a = p[0];
         double b = p[1];
         double c = degree > 1 ? p[2] : 0;
-        double d = degree > 2 ? p[3] : 0;
-        double e = degree > 3 ? p[4] : 0;
-        double f = degree > 4 ? p[5] : 0;
         if (degree == 1) {
             for (int j = 0; j < n; j++) {
                 to[j] = a + x[j] * b;
@@ -40,19 +37,23 @@ final class Polynomials {
             for (int j = 0; j < n; j++) {
                 to[j] = a + x[j] * (b + x[j] * c);
             }
-        } else if (degree == 3) {
-            for (int j = 0; j < n; j++) {
-                to[j] = a + x[j] * (b + x[j] * (c + x[j] * d));
-            }
-        } else if (degree == 4) {
-            for (int j = 0; j < n; j++) {
-                to[j] = a + x[j] * (b + x[j] * (c + x[j] * (d + x[j] * e)));
-            }
         } else {
+            double d = p[3];
+            double e = degree > 3 ? p[4] : 0;
+            double f = degree > 4 ? p[5] : 0;
             for (int j = 0; j < n; j++) {
                 to[j] = a + x[j] * (b + x[j] * (c + x[j] * (d + x[j] * (e + x[j] * f))));
             }
         }
+    }
+
+    /** The greatest of some values. */
+    static double most(double[] values, int n) {
+        double most = values[0];
+        for (int j = 1; j < n; j++) {
+            most = values[j] > most ? values[j] : most;
+        }
+        return most;
     }
 
     static void highest(double[] most, double[] values, int n) {

@@ -1,173 +1,166 @@
 package org.shotledger.study;
 
-import org.shotledger.budget.Course;
+import java.util.Arrays;
+import java.util.List;
 
 /**
- * The innermost loops of a sweep: one nitrous setting, one boost, a stretch of fuel settings. Everything is a polynomial in the
- * fuel flow, so each output of each speed costs a few multiply-adds over plain arrays. One instance serves one thread.
+ * The innermost loops of a sweep: one nitrous setting, one boost, a stretch of fuel settings, over every speed. What each speed can
+ * reach along the stretch is known before it is worked out, so that speeds and limits which cannot be the ones that count are left
+ * out: the result is the same as that of working out all. One instance serves one thread.
  */
 final class RowKernel {
-    static final int LONGEST = 128;
-
     /** Most wheel power over the speeds, W. */
-    final double[] power = new double[LONGEST];
-    /** Lambda at the speed of most power, where wanted. */
-    final double[] lambda = new double[LONGEST];
+    final double[] power = new double[Stretch.LONGEST];
     /** Leanest and richest mixture over the speeds, and the leanest with a part of the fuel missing. */
-    final double[] leanest = new double[LONGEST];
+    final double[] leanest = new double[Stretch.LONGEST];
 
-    final double[] richest = new double[LONGEST];
-    final double[] lacking = new double[LONGEST];
-    /** Least margin of each limit over the speeds. */
-    final double[][] margins;
+    final double[] richest = new double[Stretch.LONGEST];
+    final double[] lacking = new double[Stretch.LONGEST];
+    /** Lowest and highest plenum pressure over the speeds, Pa. */
+    final double[] lowestPlenum = new double[Stretch.LONGEST];
 
-    private final EngineTable table;
-    private final boolean detailed;
-    private final int outputs;
-    private final double[] held = new double[LONGEST];
-    private final double[] heldLacking = new double[LONGEST];
-    private final double[] along = new double[LONGEST];
-    private final double[] other = new double[LONGEST];
-    private final double[] useTorque = new double[LONGEST];
-    private final double[] usePeak = new double[LONGEST];
-    private final double[] work = new double[LONGEST];
-    private final double[] mixture = new double[LONGEST];
-    private final double[] now = new double[LONGEST];
+    final double[] highestPlenum = new double[Stretch.LONGEST];
+    /** Least value of each output over the speeds, where it was asked for. */
+    final double[][] least;
 
-    /**
-     * Prepares the arrays.
-     *
-     * @param table the engine side
-     * @param detailed whether lambda at most power is wanted
-     */
-    RowKernel(EngineTable table, boolean detailed) {
-        this.table = table;
-        this.detailed = detailed;
-        this.outputs = table.speeds[0].outputs;
-        this.margins = new double[outputs - Probe.MARGINS][LONGEST];
+    private final int lackingOutput;
+    private final SpeedStates[] speeds;
+    private final Stretch at = new Stretch();
+    private final double[] work = new double[Stretch.LONGEST];
+    /** Bounds over the speeds of the least and the greatest value of each output, once they were asked for. */
+    private final boolean[] reached;
+
+    private final double[] lowestLeast;
+    private final double[] highestLeast;
+    private final double[] lowestMost;
+    private final double[] highestMost;
+
+    RowKernel(EngineTable table) {
+        lackingOutput = table.speeds[0].outputs;
+        int outputs = lackingOutput + 2;
+        least = new double[lackingOutput][Stretch.LONGEST];
+        speeds = new SpeedStates[table.speeds.length];
+        Arrays.setAll(speeds, r -> new SpeedStates(table));
+        reached = new boolean[outputs];
+        lowestLeast = new double[outputs];
+        highestLeast = new double[outputs];
+        lowestMost = new double[outputs];
+        highestMost = new double[outputs];
     }
 
-    /** Forgets the last stretch. */
-    void clear(int n) {
-        java.util.Arrays.fill(power, 0, n, Double.NEGATIVE_INFINITY);
-        java.util.Arrays.fill(leanest, 0, n, Double.NEGATIVE_INFINITY);
-        java.util.Arrays.fill(richest, 0, n, Double.POSITIVE_INFINITY);
-        java.util.Arrays.fill(lacking, 0, n, Double.NEGATIVE_INFINITY);
-        for (double[] margin : margins) {
-            java.util.Arrays.fill(margin, 0, n, Double.POSITIVE_INFINITY);
+    /** Begins a stretch of fuel settings; the pieces, by speed, are the same for every boost that follows. */
+    Stretch begin(FuelRow fuel, int from, int n, List<List<TaperBranch>> torque, List<List<TaperBranch>> peak) {
+        at.set(fuel.flow, from, n);
+        for (int r = 0; r < speeds.length; r++) {
+            speeds[r].begin(fuel.flow, at, torque.get(r), peak.get(r));
+        }
+        return at;
+    }
+
+    /** Puts a boost in. */
+    void look(SpeedRow[] rows) {
+        Arrays.fill(reached, false);
+        for (int r = 0; r < speeds.length; r++) {
+            speeds[r].look(rows[r]);
         }
     }
 
-    /** Begins with what another kernel has gathered. */
-    void begin(RowKernel with, int n) {
-        System.arraycopy(with.power, 0, power, 0, n);
-        System.arraycopy(with.leanest, 0, leanest, 0, n);
-        System.arraycopy(with.richest, 0, richest, 0, n);
-        System.arraycopy(with.lacking, 0, lacking, 0, n);
-        for (int k = 0; k < margins.length; k++) {
-            System.arraycopy(with.margins[k], 0, margins[k], 0, n);
-        }
-    }
-
-    /** The least of all margins, into an array. */
-    void least(double[] to, int n) {
-        System.arraycopy(margins[0], 0, to, 0, n);
-        for (int k = 1; k < margins.length; k++) {
-            Polynomials.lowest(to, margins[k], n);
-        }
-    }
-
-    /** Adds one speed to the stretch. */
-    void add(SpeedRow at, double[] fuel, int from, int n) {
-        if (at.only != null) {
-            stretch(along, fuel, from, n, at.only.fuel.to(0), at.only.fuel.slope());
-            for (int k = 0; k < outputs; k++) {
-                Polynomials.values(at.only.powers[k + 1], at.only.degrees[k + 1], along, work, n);
-                take(k, n);
-            }
-            Polynomials.values(at.only.powers[outputs + 1], at.only.degrees[outputs + 1], along, work, n);
-            Polynomials.highest(lacking, work, n);
+    /** Finds out what each speed can reach of an output. */
+    private void reach(int k) {
+        if (reached[k]) {
             return;
         }
-        stretch(held, fuel, from, n, at.offset, at.slope);
-        stretch(heldLacking, fuel, from, n, at.offset, at.slope * (1 - Figures.FUEL_LOST));
-        if (at.tapered) {
-            choose(at, fuel, from, n);
-        }
-        for (int k = 0; k < outputs; k++) {
-            Polynomials.values(at.powers[k], at.degrees[k], held, work, n);
-            blend(at, k + 1, n);
-            take(k, n);
-        }
-        Polynomials.values(at.powers[Probe.LAMBDA], at.degrees[Probe.LAMBDA], heldLacking, work, n);
-        blend(at, outputs + 1, n);
-        Polynomials.highest(lacking, work, n);
-    }
-
-    /** For each fuel setting which of the held state and the two tapered ones rules: the one of least pressure. */
-    private void choose(SpeedRow at, double[] fuel, int from, int n) {
-        if (at.torque != null) {
-            stretch(along, fuel, from, n, at.torque.fuel.to(0), at.torque.fuel.slope());
-        }
-        if (at.peak != null) {
-            stretch(other, fuel, from, n, at.peak.fuel.to(0), at.peak.fuel.slope());
-        }
-        for (int j = 0; j < n; j++) {
-            boolean torque = at.torque != null && Polynomials.at(at.powers[table.torque], held[j]) < Course.RESERVE;
-            boolean peak = at.peak != null && Polynomials.at(at.powers[table.peak], held[j]) < Course.RESERVE;
-            boolean first = torque
-                    && (!peak
-                            || Polynomials.at(at.torque.powers[0], along[j])
-                                    <= Polynomials.at(at.peak.powers[0], other[j]));
-            useTorque[j] = first ? 1 : 0;
-            usePeak[j] = peak && !first ? 1 : 0;
+        reached[k] = true;
+        lowestLeast[k] = Double.POSITIVE_INFINITY;
+        highestLeast[k] = Double.POSITIVE_INFINITY;
+        lowestMost[k] = Double.NEGATIVE_INFINITY;
+        highestMost[k] = Double.NEGATIVE_INFINITY;
+        for (SpeedStates speed : speeds) {
+            speed.reach(k);
+            lowestLeast[k] = Math.min(lowestLeast[k], speed.low[k]);
+            highestLeast[k] = Math.min(highestLeast[k], speed.high[k]);
+            lowestMost[k] = Math.max(lowestMost[k], speed.low[k]);
+            highestMost[k] = Math.max(highestMost[k], speed.high[k]);
         }
     }
 
-    private void blend(SpeedRow at, int k, int n) {
-        if (at.tapered && at.torque != null) {
-            mix(at.torque, k, along, useTorque, n);
-        }
-        if (at.tapered && at.peak != null) {
-            mix(at.peak, k, other, usePeak, n);
-        }
+    /** The least that the least value of an output over the speeds can be. */
+    double lowestLeast(int k) {
+        reach(k);
+        return lowestLeast[k];
     }
 
-    private void mix(TaperBranch branch, int k, double[] x, double[] use, int n) {
-        Polynomials.values(branch.powers[k], branch.degrees[k], x, mixture, n);
-        for (int j = 0; j < n; j++) {
-            work[j] += use[j] * (mixture[j] - work[j]);
-        }
+    /** The greatest that it can be. */
+    double highestLeast(int k) {
+        reach(k);
+        return highestLeast[k];
     }
 
-    private void take(int k, int n) {
-        if (k == Probe.POWER && detailed) {
-            System.arraycopy(work, 0, now, 0, n);
-        } else if (k == Probe.POWER) {
-            Polynomials.highest(power, work, n);
-        } else if (k == Probe.LAMBDA) {
-            Polynomials.highest(leanest, work, n);
-            Polynomials.lowest(richest, work, n);
-            if (detailed) {
-                strongest(n);
-            }
-        } else {
-            Polynomials.lowest(margins[k - Probe.MARGINS], work, n);
-        }
+    /** The least that the greatest value of an output over the speeds can be. */
+    double lowestMost(int k) {
+        reach(k);
+        return lowestMost[k];
     }
 
-    private void strongest(int n) {
-        for (int j = 0; j < n; j++) {
-            if (now[j] > power[j]) {
-                power[j] = now[j];
-                lambda[j] = work[j];
+    /** The greatest that it can be. */
+    double highestMost(int k) {
+        reach(k);
+        return highestMost[k];
+    }
+
+    /** The output that is the plenum pressure. */
+    int plenumOutput() {
+        return lackingOutput + 1;
+    }
+
+    /** The output that is lambda with a part of the fuel missing. */
+    int lackingOutput() {
+        return lackingOutput;
+    }
+
+    /** Works out the greatest value over the speeds. */
+    void most(int k, double[] to) {
+        double floor = lowestMost(k);
+        boolean first = true;
+        for (SpeedStates speed : speeds) {
+            if (speed.high[k] >= floor) {
+                speed.values(k, first ? to : work);
+                if (!first) {
+                    Polynomials.highest(to, work, at.n);
+                }
+                first = false;
             }
         }
     }
 
-    private static void stretch(double[] to, double[] fuel, int from, int n, double offset, double slope) {
-        for (int j = 0; j < n; j++) {
-            to[j] = Math.max(-1, Math.min(1, offset + slope * fuel[from + j]));
+    /** Works out the least value over the speeds. */
+    void least(int k, double[] to) {
+        double ceiling = highestLeast(k);
+        boolean first = true;
+        for (SpeedStates speed : speeds) {
+            if (speed.low[k] <= ceiling) {
+                speed.values(k, first ? to : work);
+                if (!first) {
+                    Polynomials.lowest(to, work, at.n);
+                }
+                first = false;
+            }
         }
+    }
+
+    /** Number of the speed of most power, for a stretch of one setting. */
+    int strongest() {
+        reach(Probe.POWER);
+        int best = 0;
+        for (int r = 1; r < speeds.length; r++) {
+            best = speeds[r].low[Probe.POWER] > speeds[best].low[Probe.POWER] ? r : best;
+        }
+        return best;
+    }
+
+    /** An output at a speed, for a stretch of one setting. */
+    double single(int r, int k) {
+        reach(k);
+        return speeds[r].low[k];
     }
 }

@@ -1,70 +1,47 @@
 package org.shotledger.study;
 
-import org.shotledger.budget.Course;
+import java.util.Arrays;
 
-/** One speed under one nitrous setting and boost: the row at the boost that is held, and where boost is taken back. */
+/**
+ * One speed under one nitrous setting and boost: the boost that is held. An output is worked out when it is asked
+ * for.
+ */
 final class SpeedRow {
-    private static final int SCAN = 7;
-
-    /** Each output as powers of the stretched richness. */
-    final double[][] powers;
-    /** How many of the powers matter, less one. */
-    final int[] degrees;
+    /** The boost that is held, Pa absolute. */
+    double plenum;
     /** Stretched richness without fuel, and its slope per kg/s at the reference pressure. */
     double offset;
 
     double slope;
-    /** Where torque, and where peak pressure, keeps its reserve; null where it always does. */
-    TaperBranch torque;
-
-    TaperBranch peak;
-    /** The branch that rules for every fuel setting, or null. */
-    TaperBranch only;
-    /** Whether a branch rules for some fuel setting. */
-    boolean tapered;
+    private final SpeedTable table;
+    private final double[][] powers;
+    private final boolean[] known;
+    private final double[] factors;
+    private double[][] atPressure;
 
     SpeedRow(SpeedTable table) {
-        powers = new double[table.outputs][table.basis.richness + 1];
-        degrees = new int[table.outputs];
+        this.table = table;
+        this.powers = new double[table.outputs][table.basis.richness + 1];
+        this.known = new boolean[table.outputs];
+        this.factors = new double[table.basis.groups.length];
     }
 
-    /** Puts nitrous setting and boost in; the branches must stand already. */
-    void set(
-            EngineTable table,
-            int speed,
-            double[][] atPressure,
-            double plenum,
-            KitTable.Nitrous nitrous,
-            FuelRow fuel) {
-        SpeedTable at = table.speeds[speed];
-        at.row(atPressure, plenum, nitrous.enthalpy(), nitrous.flow(), powers);
-        for (int k = 0; k < degrees.length; k++) {
-            degrees[k] = Polynomials.degree(powers[k], k < Probe.MARGINS ? Math.abs(powers[k][0]) : 1);
-        }
-        offset = at.richOffset(plenum, nitrous.flow());
-        slope = at.richSlope(plenum, nitrous.flow()) * fuel.share(plenum);
-        look(table, fuel.lowest, fuel.highest);
+    /** Puts nitrous setting and boost in. */
+    void set(double[][] tableAtPressure, double held, KitTable.Nitrous nitrous, FuelRow fuel) {
+        plenum = held;
+        atPressure = tableAtPressure;
+        table.factors(held, nitrous.enthalpy(), nitrous.flow(), factors);
+        offset = table.richOffset(held, nitrous.flow());
+        slope = table.richSlope(held, nitrous.flow()) * fuel.share(held);
+        Arrays.fill(known, false);
     }
 
-    /** Finds out which states rule along the fuel settings, from a few places. */
-    private void look(EngineTable table, double low, double high) {
-        boolean torqueRules = false;
-        boolean peakRules = false;
-        boolean heldRules = false;
-        for (int i = 0; i < SCAN; i++) {
-            double fuel = low + (high - low) * i / (SCAN - 1);
-            double x = Math.max(-1, Math.min(1, offset + slope * fuel));
-            boolean overTorque = torque != null && Polynomials.at(powers[table.torque], x) < Course.RESERVE;
-            boolean overPeak = peak != null && Polynomials.at(powers[table.peak], x) < Course.RESERVE;
-            boolean first = overTorque && (!overPeak || torque.pressure(fuel) <= peak.pressure(fuel));
-            torqueRules |= first;
-            peakRules |= overPeak && !first;
-            heldRules |= !overTorque && !overPeak;
+    /** An output as powers of the stretched richness, at the boost that is held. */
+    double[] powers(int k) {
+        if (!known[k]) {
+            table.basis.gather(atPressure[k], factors, powers[k]);
+            known[k] = true;
         }
-        tapered = torqueRules || peakRules;
-        only = null;
-        if (!heldRules && torqueRules != peakRules) {
-            only = torqueRules ? torque : peak;
-        }
+        return powers[k];
     }
 }

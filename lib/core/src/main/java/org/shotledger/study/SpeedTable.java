@@ -67,8 +67,12 @@ final class SpeedTable {
             }
         }
         double bottom = top;
-        while (bottom * PRESSURE_STEP > ambient && answers(course, probe, rpm, bottom * PRESSURE_STEP, reach)) {
-            bottom *= PRESSURE_STEP;
+        while (bottom > ambient) {
+            double next = Math.max(ambient, bottom * PRESSURE_STEP);
+            if (!answers(course, probe, rpm, next, reach)) {
+                break;
+            }
+            bottom = next;
         }
         pressure = new Scale(bottom, top);
         temperature = reach.temperature();
@@ -262,65 +266,25 @@ final class SpeedTable {
         return Math.abs(sum / exact[output] - 1);
     }
 
-    /** Puts a plenum pressure in: one row of outputs for each group of the basis. */
+    /** Puts a plenum pressure in: for each output one number for each group of the basis. */
     double[][] atPressure(double plenum) {
         double x = pressure.to(plenum);
-        double[][] rows = new double[basis.groups.length][outputs];
-        for (int g = 0; g < rows.length; g++) {
-            double power = 1;
-            for (int t = basis.start[g]; t < basis.start[g + 1]; t++) {
-                for (int k = 0; k < outputs; k++) {
-                    rows[g][k] += power * coefficients[t][k];
-                }
-                power *= x;
+        double[][] rows = new double[outputs][basis.groups.length];
+        for (int k = 0; k < outputs; k++) {
+            for (int g = 0; g < basis.groups.length; g++) {
+                rows[k][g] = basis.group(g, columns[k], x);
             }
         }
         return rows;
     }
 
-    /** Puts enthalpy and nitrous flow in as well: for each output the powers of richness, {@code into[k][l]}. */
-    void row(double[][] atPressure, double plenum, double h, double nitrousFlow, double[][] into) {
-        double xh = enthalpy.to(h);
-        double xw = nitrous.to(nitrousFlow / plenum);
-        for (int k = 0; k < outputs; k++) {
-            java.util.Arrays.fill(into[k], 0);
-        }
-        double power = 1;
-        for (int g = 0; g < basis.groups.length; g++) {
-            int[] e = basis.groups[g];
-            power = g == 0 || e[1] == 0 ? 1 : e[1] == basis.groups[g - 1][1] ? power : power * xw;
-            double factor = e[0] == 0 ? power : e[0] == 1 ? power * xh : power * xh * xh;
-            double[] from = atPressure[g];
-            for (int k = 0; k < outputs; k++) {
-                into[k][e[2]] += factor * from[k];
-            }
-        }
+    /** Puts enthalpy and nitrous flow in as well: what each group is multiplied by. */
+    void factors(double plenum, double h, double nitrousFlow, double[] to) {
+        basis.factors(enthalpy.to(h), nitrous.to(nitrousFlow / plenum), to);
     }
 
-    /** One output at one place. */
-    double one(int k, double plenum, double h, double nitrousFlow, double rich) {
-        double xp = pressure.to(plenum);
-        double xh = enthalpy.to(h);
-        double xw = nitrous.to(nitrousFlow / plenum);
-        double sum = 0;
-        double power = 1;
-        double richPower = 1;
-        for (int g = 0; g < basis.groups.length; g++) {
-            int[] e = basis.groups[g];
-            if (g > 0 && e[2] != basis.groups[g - 1][2]) {
-                richPower *= rich;
-                power = 1;
-            } else if (g > 0 && e[1] != basis.groups[g - 1][1]) {
-                power *= xw;
-            }
-            double inner = 0;
-            double[] column = columns[k];
-            for (int t = basis.start[g + 1] - 1; t >= basis.start[g]; t--) {
-                inner = inner * xp + column[t];
-            }
-            double factor = e[0] == 0 ? power : e[0] == 1 ? power * xh : power * xh * xh;
-            sum += inner * factor * richPower;
-        }
-        return sum;
+    /** One output at one pressure, as powers of the stretched richness. */
+    void powers(int k, double plenum, double[] factors, double[] to) {
+        basis.gather(columns[k], pressure.to(plenum), factors, to);
     }
 }

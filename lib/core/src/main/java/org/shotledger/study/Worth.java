@@ -7,6 +7,8 @@ final class Worth {
     private final Objective rankBy;
     private final Objective[] objectives;
     private final double[] values;
+    private boolean ranked;
+    private boolean fronted;
 
     Worth(Tally tally, SweepTask task) {
         this.tally = tally;
@@ -16,16 +18,34 @@ final class Worth {
         this.values = new double[objectives.length];
     }
 
+    /**
+     * Looks whether any combination could be kept whose values are at best these; until the next call only such are asked about.
+     *
+     * @return false when none of them need be asked about
+     */
+    boolean any(double power, double margin, double nitrous, double forgiveness, double peak) {
+        ranked = power >= wanted
+                && margin >= Tally.IN_HAND
+                && tally.best.wants(value(rankBy, power, margin, nitrous, forgiveness, peak), forgiveness);
+        fronted = !tally.front.betters(signed(power, margin, nitrous, forgiveness, peak));
+        return ranked || fronted;
+    }
+
     boolean keeping(double power, double margin, double nitrous, double forgiveness, double peak) {
-        if (power >= wanted
+        if (ranked
+                && power >= wanted
                 && margin >= Tally.IN_HAND
                 && tally.best.wants(value(rankBy, power, margin, nitrous, forgiveness, peak), forgiveness)) {
             return true;
         }
+        return fronted && !tally.front.betters(signed(power, margin, nitrous, forgiveness, peak));
+    }
+
+    private double[] signed(double power, double margin, double nitrous, double forgiveness, double peak) {
         for (int i = 0; i < values.length; i++) {
             values[i] = objectives[i].sign() * value(objectives[i], power, margin, nitrous, forgiveness, peak);
         }
-        return !tally.front.betters(values);
+        return values;
     }
 
     private static double value(

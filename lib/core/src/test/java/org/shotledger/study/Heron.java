@@ -21,6 +21,16 @@ final class Heron {
                 Vary.range("wet-kit.fuel.regulator.base-pressure", "3.0 bar", "4.0 bar", 6));
     }
 
+    /** More fuel settings than one stretch holds, from boost that is taken back at some speeds to boost that is not. */
+    static Space stretched() {
+        return Space.of(
+                BUILD,
+                Vary.range(Vary.BOOST, "1.1 bar gauge", "1.58 bar gauge", 5),
+                Vary.of(Vary.NITROUS_JET, "34 thou", "44 thou"),
+                Vary.ladder(Vary.FUEL_JET, BUILD.wetKit().ladder(), "16 thou", "27 thou"),
+                Vary.range("wet-kit.fuel.regulator.base-pressure", "3.0 bar", "4.0 bar", 12));
+    }
+
     static Space small(String... regulators) {
         return Space.of(
                 BUILD,

@@ -45,6 +45,38 @@ class SweepTest {
         }
     }
 
+    /** What a stretch leaves out by its bounds must not matter: the counts are those of settings gone through one at a time. */
+    @Test
+    void whole_stretches_count_what_their_settings_count_one_at_a_time() {
+        Space space = Heron.stretched();
+        SweepResult swept = Sweep.run(space);
+        List<Figures> each = new Factors(space, new Courses(space))
+                .outcomes(LongStream.range(0, space.size()).toArray(), SweepTask.of(space));
+        long accepted = each.stream().filter(Figures::accepted).count();
+        long onTheEdge =
+                each.stream().filter(o -> Math.abs(o.leastMargin()) < 5e-5).count();
+        assertTrue(accepted > space.size() / 20 && accepted < space.size(), accepted + " keep every limit");
+        assertTrue(Math.abs(accepted - swept.accepted()) <= onTheEdge, accepted + " " + swept.accepted());
+        Factors factors = new Factors(space, new Courses(space));
+        for (String key : factors.keys()) {
+            long one = each.stream()
+                    .filter(o -> !o.accepted() && o.first().equals(key))
+                    .count();
+            long whole = swept.brokeFirst().getOrDefault(factors.name(key), 0L);
+            assertTrue(Math.abs(one - whole) <= space.size() / 500, key + " " + one + " " + whole);
+        }
+        double most = each.stream()
+                .filter(Figures::accepted)
+                .mapToDouble(Figures::wheelPower)
+                .max()
+                .orElseThrow();
+        double found = swept.front().stream()
+                .mapToDouble(c -> c.outcome().wheelPower())
+                .max()
+                .orElseThrow();
+        assertEquals(most, found, 2e-3 * most);
+    }
+
     @Test
     void the_result_does_not_depend_on_which_thread_was_faster() {
         Space space = Heron.small("1");
