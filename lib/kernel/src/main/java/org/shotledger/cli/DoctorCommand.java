@@ -66,10 +66,7 @@ final class DoctorCommand implements Callable<Integer> {
         } else if (archive.fits()) {
             good("start-up archive", String.format(Locale.ROOT, "%d MB, in use", archive.bytes() / 1_000_000));
         } else {
-            note(
-                    "start-up archive",
-                    "does not fit this Java or these jars and is not used; " + remedy + " after " + "deleting "
-                            + archive.file());
+            note("start-up archive", "does not fit this Java or these jars and is not used; " + remedy);
         }
     }
 

@@ -19,6 +19,9 @@ public final class Assistant {
     /** Packages in front of class names, which say nothing that the reader does not know. */
     private static final Pattern PACKAGES = Pattern.compile("\\b(?:[a-z]\\w*\\.)+(?=[A-Z])");
 
+    /** From JDK 25 on the compiler writes a record's components behind its name, also in front of a member. */
+    private static final Pattern COMPONENTS = Pattern.compile("\\([^()]*\\)(?=\\.\\w)");
+
     private static final Set<String> FROM_OBJECT =
             Set.of("equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "toString()", "wait(", "class");
 
@@ -105,7 +108,7 @@ public final class Assistant {
     }
 
     private String text(Documentation documentation) {
-        String signature = documentation.signature();
+        String signature = COMPONENTS.matcher(documentation.signature()).replaceAll("");
         String shown = PACKAGES.matcher(signature).replaceAll("");
         return docs.of(signature)
                 .or(() -> Optional.ofNullable(documentation.javadoc()).map(String::strip))

@@ -231,6 +231,10 @@ public final class JavaSession implements AutoCloseable {
         private void keep(Snippet snippet, Call call) {
             hasValue = SHOWN.contains(snippet.subKind());
             value = hasValue && call != null ? call.value() : null;
+            if (value == System.out || value == System.err) { // what printf gives back is no result
+                hasValue = false;
+                value = null;
+            }
             results.add(snippet);
             boolean repeatable = snippet.kind() == Snippet.Kind.METHOD
                     || snippet.kind() == Snippet.Kind.TYPE_DECL

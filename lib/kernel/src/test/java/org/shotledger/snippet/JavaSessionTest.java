@@ -57,6 +57,13 @@ class JavaSessionTest {
     }
 
     @Test
+    void theStreamThatPrintfGivesBackIsNoResult() {
+        assertFalse(run("System.out.printf(\"%d hp%n\", 780)").hasValue());
+        assertFalse(run("System.err.append(\"lean\")").hasValue());
+        assertTrue(run("new java.io.PrintStream(System.out)").hasValue());
+    }
+
+    @Test
     void aValueIsTheObjectItselfAndNotItsText() {
         value("var kept = new ArrayList<Integer>();");
         assertEquals(value("kept"), List.of());
