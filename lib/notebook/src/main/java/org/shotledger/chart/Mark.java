@@ -81,7 +81,7 @@ abstract class Mark extends Annotation {
                     place[0] - aside, place[1] - ascent - CLOSE, width + 2 * aside, font.getSize2D() + 2 * CLOSE));
         }
         Rectangle2D spot = space.take(spots, plot());
-        g.setColor(new Color(255, 255, 255, 215));
+        g.setColor(aside > CLOSE ? Color.WHITE : new Color(255, 255, 255, 215));
         g.fill(spot);
         g.setColor(color);
         g.drawString(text, (float) (spot.getX() + aside), (float) (spot.getY() + CLOSE + ascent));

@@ -1,5 +1,7 @@
 package org.shotledger.chart;
 
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -37,13 +39,39 @@ public record PowerSplitChart(double[] rpm, double[] boost, double[] nitrous, do
                 new Axis("Engine speed", QuantityKind.ROTATION, system),
                 y);
         plot.reach(Double.NaN, 0);
-        plot.line("boost alone", rpm, boost);
-        plot.band("added by nitrous oxide", rpm, boost, sum, Look.SECOND, true);
-        plot.total("both together", rpm, sum);
+        plot.line("boost alone", parted(rpm, rpm), parted(boost, null));
+        double[] on = during(rpm);
+        if (on.length > 0) {
+            plot.band("added by nitrous oxide", on, during(boost), during(sum), Look.SECOND, true);
+        }
+        plot.total("both together", parted(rpm, rpm), parted(sum, null));
         if (Double.isFinite(target)) {
             plot.mark("asked for: " + QuantityKind.POWER.text(target, system), target);
         }
         return plot.markAt("nitrous on", from).markAt("nitrous off", to).picture();
+    }
+
+    /** Only where nitrous oxide flows. */
+    private double[] during(double[] values) {
+        return IntStream.range(0, rpm.length)
+                .filter(i -> nitrous[i] > 0)
+                .mapToDouble(i -> values[i])
+                .toArray();
+    }
+
+    /**
+     * Values with a gap wherever the nitrous oxide is switched: a straight line from the last speed without it to the first with it
+     * would show a power that nobody calculated. The gap's place is taken from {@code places}; null makes the gap itself.
+     */
+    private double[] parted(double[] values, double[] places) {
+        DoubleStream.Builder out = DoubleStream.builder();
+        for (int i = 0; i < values.length; i++) {
+            if (i > 0 && nitrous[i] > 0 != nitrous[i - 1] > 0) {
+                out.add(places == null ? Double.NaN : (places[i - 1] + places[i]) / 2);
+            }
+            out.add(values[i]);
+        }
+        return out.build().toArray();
     }
 
     private String alt(double[] sum, int best, UnitSystem system) {
