@@ -1,6 +1,8 @@
 package org.shotledger.confidence;
 
 import java.util.Arrays;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
  * A probability with the interval that holds it 95 times out of 100, as far as the number of draws is concerned.
@@ -10,12 +12,13 @@ import java.util.Arrays;
  * @param high upper end
  */
 public record Chance(double probability, double low, double high) {
-    private static final double NORMAL_95 = 1.959964;
-    /** Quantile 0.975 of Student's distribution with 15 degrees of freedom, from memory of the usual table. */
-    private static final double STUDENT_15 = 2.131;
-
     /** Number of independent replicates the interval is told from. */
     static final int REPLICATES = 16;
+
+    private static final double TWO_SIDED_95 = 0.975;
+    private static final double NORMAL = new NormalDistribution().inverseCumulativeProbability(TWO_SIDED_95);
+    private static final double STUDENT =
+            new TDistribution(REPLICATES - 1.0).inverseCumulativeProbability(TWO_SIDED_95);
 
     /** From independent replicates of shifted points; where they all agree, Wilson's interval of all draws. */
     static Chance of(double[] byReplicate, long drawsEach) {
@@ -25,7 +28,7 @@ public record Chance(double probability, double low, double high) {
         if (sum == 0) {
             return wilson(Math.round(mean * byReplicate.length * drawsEach), byReplicate.length * drawsEach);
         }
-        double half = STUDENT_15 * Math.sqrt(sum / (byReplicate.length - 1) / byReplicate.length);
+        double half = STUDENT * Math.sqrt(sum / (byReplicate.length - 1) / byReplicate.length);
         return new Chance(mean, Math.max(0, mean - half), Math.min(1, mean + half));
     }
 
@@ -39,9 +42,9 @@ public record Chance(double probability, double low, double high) {
     public static Chance wilson(long hits, long draws) {
         double n = draws;
         double p = hits / n;
-        double z2 = NORMAL_95 * NORMAL_95;
+        double z2 = NORMAL * NORMAL;
         double middle = (p + z2 / (2 * n)) / (1 + z2 / n);
-        double half = NORMAL_95 / (1 + z2 / n) * Math.sqrt(p * (1 - p) / n + z2 / (4 * n * n));
+        double half = NORMAL / (1 + z2 / n) * Math.sqrt(p * (1 - p) / n + z2 / (4 * n * n));
         return new Chance(p, Math.max(0, middle - half), Math.min(1, middle + half));
     }
 }

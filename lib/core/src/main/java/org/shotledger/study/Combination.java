@@ -1,7 +1,10 @@
 package org.shotledger.study;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.shotledger.build.Build;
@@ -63,13 +66,29 @@ public record Combination(long index, List<Vary> axes, List<Setting> settings, d
     /**
      * The values of the axes that are neither boost nor jet.
      *
-     * @return the last part of each path with its value, for example {@code "start-temperature 32 degC"}
+     * @return the last part of each path with its value, in the order of the axes, for example {@code start-temperature} with
+     *     {@code 32 degC}
+     */
+    public Map<String, String> others() {
+        Map<String, String> values = new LinkedHashMap<>();
+        for (int i = 0; i < axes.size(); i++) {
+            if (!Vary.OWN_PATHS.contains(axes.get(i).path())) {
+                values.put(
+                        axes.get(i).path().replaceFirst(".*\\.", ""),
+                        settings.get(i).text());
+            }
+        }
+        return Collections.unmodifiableMap(values);
+    }
+
+    /**
+     * The same in words.
+     *
+     * @return for example {@code "start-temperature 32 degC"}
      */
     public String otherWords() {
-        return IntStream.range(0, axes.size())
-                .filter(i -> !Vary.OWN_PATHS.contains(axes.get(i).path()))
-                .mapToObj(i -> axes.get(i).path().replaceFirst(".*\\.", "") + " "
-                        + settings.get(i).text())
+        return others().entrySet().stream()
+                .map(e -> e.getKey() + " " + e.getValue())
                 .collect(Collectors.joining(", "));
     }
 

@@ -2,9 +2,11 @@ package org.shotledger.view;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.shotledger.budget.Limit;
 import org.shotledger.confidence.Chance;
 import org.shotledger.confidence.Confidence;
@@ -45,33 +47,51 @@ public final class StudyTables {
         return candidates("The trade-off front", swept.front());
     }
 
+    /** Settings that all have are told once, above the table; those that differ have a column each. */
     private static Listing candidates(String caption, List<Candidate> candidates) {
-        Listing.Builder rows = Listing.titled(caption)
-                .words("Combination")
-                .words("Other settings")
-                .figures("Wheel power", QuantityKind.POWER)
+        Map<String, String> shared = new LinkedHashMap<>(
+                candidates.isEmpty()
+                        ? Map.of()
+                        : candidates.get(0).combination().others());
+        candidates.forEach(
+                c -> shared.entrySet().retainAll(c.combination().others().entrySet()));
+        List<String> differing = candidates.isEmpty()
+                ? List.of()
+                : candidates.get(0).combination().others().keySet().stream()
+                        .filter(key -> !shared.containsKey(key))
+                        .toList();
+        Listing.Builder rows = Listing.titled(caption + all(shared)).words("Combination");
+        differing.forEach(rows::words);
+        rows.figures("Wheel power", QuantityKind.POWER)
                 .figures("Least margin", QuantityKind.FRACTION)
                 .words("Closest limit")
                 .figures("Lambda", QuantityKind.RATIO)
-                .figures("Nitrous flow", QuantityKind.MASS_FLOW)
                 .figures("Nitrous a pass", QuantityKind.MASS)
                 .figures("Peak pressure", QuantityKind.ABSOLUTE_PRESSURE)
                 .figures("Forgiveness", QuantityKind.FRACTION);
         for (Candidate candidate : candidates) {
             Figures is = candidate.outcome();
-            rows.row(
-                    candidate.combination().name(),
-                    candidate.combination().otherWords(),
+            List<Object> cells = new ArrayList<>(List.of(candidate.combination().name()));
+            differing.forEach(key -> cells.add(candidate.combination().others().get(key)));
+            cells.addAll(List.of(
                     is.wheelPower(),
                     is.leastMargin(),
                     candidate.limits().find(is.first()).map(Limit::name).orElse(is.first()),
                     is.lambda(),
-                    is.nitrousFlow(),
                     candidate.nitrousPerPass(),
                     is.peakPressure(),
-                    is.forgiveness());
+                    is.forgiveness()));
+            rows.row(cells.toArray());
         }
         return rows.build();
+    }
+
+    private static String all(Map<String, String> shared) {
+        return shared.isEmpty()
+                ? ""
+                : shared.entrySet().stream()
+                        .map(e -> e.getKey() + " " + e.getValue())
+                        .collect(Collectors.joining(", ", "; all with ", ""));
     }
 
     /**
