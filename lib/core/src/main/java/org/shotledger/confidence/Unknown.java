@@ -116,13 +116,27 @@ public record Unknown(String path, String unit, Distribution distribution, doubl
      * @return path and range in words
      */
     public String range() {
+        return path + ", " + band();
+    }
+
+    /**
+     * The same for a chart or a table.
+     *
+     * @return for example {@code "base pull, wheel power: 576.5 to 603.5 hp"}
+     */
+    public String words() {
+        String name = switch (path) {
+            case BOOST -> "boost held, error";
+            case NITROUS_JET -> "nitrous jets, bore times";
+            case FUEL_JET -> "fuel jets, bore times";
+            default -> path.replace(".", ", ").replace('-', ' ');
+        };
+        return name + ": " + band();
+    }
+
+    private String band() {
         return String.format(
-                        Locale.ROOT,
-                        "%s, %.4g to %.4g %s",
-                        path,
-                        distribution.quantile(0.05),
-                        distribution.quantile(0.95),
-                        unit)
+                        Locale.ROOT, "%.4g to %.4g %s", distribution.quantile(0.05), distribution.quantile(0.95), unit)
                 .strip();
     }
 

@@ -76,7 +76,7 @@ public record TradeOffChart(String xName, QuantityKind xKind, String yName, Quan
         points(plot, "recommended", Place.RECOMMENDED, Look.SECOND);
         for (Choice choice : front) {
             if (choice.place == Place.RECOMMENDED) {
-                plot.strongLabel(choice.name, choice.x, choice.y);
+                plot.strongLabel("recommended: " + choice.name, choice.x, choice.y);
             } else if (!choice.name.isEmpty()) {
                 plot.label(choice.name, choice.x, choice.y);
             }

@@ -1,5 +1,6 @@
 package org.shotledger.table;
 
+import java.util.List;
 import org.shotledger.display.Units;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
@@ -12,6 +13,12 @@ import org.shotledger.units.UnitSystem;
  * @param figures whether it holds figures, which stand at the right
  */
 record Column(String header, QuantityKind kind, boolean figures) {
+
+    /** With the unit of each system, the second one in brackets. */
+    String header(List<UnitSystem> systems) {
+        String first = header(systems.get(0));
+        return systems.size() == 1 ? first : first + " (" + Units.printed(kind.unit(systems.get(1))) + ")";
+    }
 
     String header(UnitSystem system) {
         String unit = kind == null ? "" : Units.printed(kind.unit(system));

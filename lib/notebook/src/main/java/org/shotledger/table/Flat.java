@@ -7,6 +7,9 @@ import org.shotledger.units.UnitSystem;
 /** A listing spread over the unit systems shown: plain strings, ready to be set. */
 record Flat(List<Head> heads, List<List<Value>> rows) {
 
+    /** Beside each other both systems may take so many columns; more are folded into one column a figure. */
+    private static final int MOST = 8;
+
     /** A column as it is printed. */
     record Head(String words, boolean figures) {}
 
@@ -14,6 +17,36 @@ record Flat(List<Head> heads, List<List<Value>> rows) {
     record Value(String words, Cell cell) {}
 
     static Flat of(Listing listing) {
+        List<UnitSystem> systems = listing.shown().systems();
+        int beside = listing.columns().stream()
+                .mapToInt(column -> spread(column, systems).size())
+                .sum();
+        return beside > MOST && beside > listing.columns().size() ? folded(listing) : spread(listing);
+    }
+
+    /** The second system in brackets behind the first. */
+    private static Flat folded(Listing listing) {
+        List<UnitSystem> systems = listing.shown().systems();
+        List<Head> heads = listing.columns().stream()
+                .map(column -> new Head(column.header(spread(column, systems)), column.figures()))
+                .toList();
+        List<List<Value>> rows = new ArrayList<>();
+        for (List<Cell> row : listing.rows()) {
+            List<Value> flat = new ArrayList<>();
+            for (int i = 0; i < row.size(); i++) {
+                Column column = listing.columns().get(i);
+                List<UnitSystem> spread = spread(column, systems);
+                String first = words(row.get(i), column, spread.get(0), systems);
+                boolean both = spread.size() > 1 && row.get(i) instanceof Cell.Figure;
+                String second = both ? " (" + words(row.get(i), column, spread.get(1), systems) + ")" : "";
+                flat.add(new Value(first + second, row.get(i)));
+            }
+            rows.add(flat);
+        }
+        return new Flat(heads, rows);
+    }
+
+    private static Flat spread(Listing listing) {
         List<UnitSystem> systems = listing.shown().systems();
         List<Head> heads = new ArrayList<>();
         for (Column column : listing.columns()) {

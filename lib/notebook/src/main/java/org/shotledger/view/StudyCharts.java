@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.DoubleStream;
@@ -48,13 +49,17 @@ public final class StudyCharts {
                     y.of(candidate.outcome()),
                     place(candidate, all, swept, x, y)));
         }
-        return new TradeOffChart(x.words(), x.kind(), y.words(), y.kind(), choices).picture(system);
+        return new TradeOffChart(capital(x.words()), x.kind(), capital(y.words()), y.kind(), choices).picture(system);
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static String name(Candidate candidate, SweepResult swept) {
         int rank = swept.best().indexOf(candidate);
         if (rank == 0) {
-            return "recommended: " + candidate.combination().name();
+            return candidate.combination().name();
         }
         return rank == 1 ? "runner-up: " + candidate.combination().name() : "";
     }
@@ -187,7 +192,7 @@ public final class StudyCharts {
     public static ChartPicture tornado(Confidence confidence, UnitSystem system) {
         List<TornadoChart.Input> inputs = confidence.influences().stream()
                 .filter(i -> Math.abs(i.powerAtHigh() - i.powerAtLow()) > 1)
-                .map(i -> new TornadoChart.Input(i.unknown().range(), i.powerAtLow(), i.powerAtHigh()))
+                .map(i -> new TornadoChart.Input(i.unknown().words(), i.powerAtLow(), i.powerAtHigh()))
                 .toList();
         return new TornadoChart(
                         "Wheel power", QuantityKind.POWER, confidence.power().quantile(0.5), inputs)

@@ -222,7 +222,7 @@ public final class StudyTables {
                 .figures("Effort", QuantityKind.RATIO);
         for (Influence influence : confidence.influences()) {
             rows.row(
-                    influence.unknown().range(),
+                    influence.unknown().words(),
                     influence.powerAtLow(),
                     influence.powerAtHigh(),
                     influence.first(),
