@@ -69,7 +69,8 @@ class ViewTest {
     void jetsAreShownInThousandthsOfAnInchAndInMillimetres() {
         var option = new JetChoice.Option(PAIR, 0.0363, 0.0071, 5.1, 0.81, 780 * HP, 0.04, "injector duty");
         String html = Tables.of(new JetChoice(1, PAIR, List.of(option))).toHtml();
-        assertTrue(html.contains("62.0</span>") && html.contains("1.575</span>"), html);
+        assertTrue(html.contains("Nitrous jet, thou (mm)"), html);
+        assertTrue(html.contains("62.0</span>") && html.contains("(1.575)</span>"), html);
     }
 
     @Test
