@@ -25,6 +25,7 @@ public final class Assistant {
     private static final Set<String> FROM_OBJECT =
             Set.of("equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "toString()", "wait(", "class");
 
+    private final JavaSession session;
     private final SourceCodeAnalysis analysis;
     private final LibraryDocs docs;
     private final Set<String> preferred;
@@ -36,6 +37,7 @@ public final class Assistant {
      * @param preferred names to list first, such as the job's verbs
      */
     public Assistant(JavaSession session, Set<String> preferred) {
+        this.session = session;
         this.analysis = session.analysis();
         this.docs = new LibraryDocs(session.classes());
         this.preferred = Set.copyOf(preferred);
@@ -52,6 +54,7 @@ public final class Assistant {
         if (source.length() > JavaSession.LONGEST_CELL) {
             return new Completion(List.of(), cursor, cursor);
         }
+        session.makeImports();
         int[] anchor = {cursor};
         int start = snippetStart(source, cursor);
         List<Suggestion> found = analysis.completionSuggestions(source.substring(start), cursor - start, anchor);
@@ -86,6 +89,7 @@ public final class Assistant {
         if (source.length() > JavaSession.LONGEST_CELL) {
             return Optional.empty();
         }
+        session.makeImports();
         int start = snippetStart(source, cursor);
         int end = cursor;
         while (end < source.length() && Character.isJavaIdentifierPart(source.charAt(end))) {

@@ -35,6 +35,7 @@ public final class JavaSession implements AutoCloseable {
     private final Map<String, Snippet> declared = new HashMap<>();
     private final ClassPathIndex classes;
     private final JShell shell;
+    private final Imports imports;
     private final Splitter splitter;
     private final Origins origins;
     private final ErrorText errors;
@@ -43,8 +44,7 @@ public final class JavaSession implements AutoCloseable {
     /**
      * Starts a session.
      *
-     * @param options imports and class path
-     * @throws IllegalArgumentException if an import does not compile
+     * @param options class path, and the imports, which are made when a cell first needs one
      */
     public JavaSession(SessionOptions options) {
         classes = options.classes();
@@ -57,24 +57,7 @@ public final class JavaSession implements AutoCloseable {
         origins = new Origins(shell);
         errors = new ErrorText(origins);
         results = new RecentResults(shell, control);
-        preload(options.imports());
-    }
-
-    /** One snippet for all imports: each snippet costs as much as a cell. */
-    private void preload(List<String> imports) {
-        if (imports.isEmpty()) {
-            return;
-        }
-        Snippet all = shell.eval(String.join(" ", imports)).get(0).snippet();
-        if (shell.status(all) != Status.VALID) {
-            throw new IllegalArgumentException("the session cannot start with \"" + all.source() + "\": "
-                    + shell.diagnostics(all)
-                            .map(d -> d.getMessage(Locale.ROOT))
-                            .findFirst()
-                            .orElse("no reason given"));
-        }
-        // a cell that repeats one of them must not replace them all
-        imports.forEach(declaration -> declared.put(declaration, all));
+        imports = new Imports(shell, options.imports());
     }
 
     /**
@@ -94,6 +77,7 @@ public final class JavaSession implements AutoCloseable {
         Cell cell = new Cell(label, source);
         Evaluation run = new Evaluation(cell);
         try {
+            declared.putAll(imports.madeFor(source));
             run.all();
         } catch (Throwable e) {
             // a compiler that overflows or runs out of memory must not take the session with it
@@ -131,6 +115,11 @@ public final class JavaSession implements AutoCloseable {
     /** Where the compiler finds libraries. */
     ClassPathIndex classes() {
         return classes;
+    }
+
+    /** Makes the imports, for what looks at more than one cell's names. */
+    void makeImports() {
+        declared.putAll(imports.make());
     }
 
     /** For the other readers of the session's state in this package. */

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -212,9 +211,30 @@ class JavaSessionTest {
     @Test
     void anImportThatDoesNotExistIsNamed() {
         SessionOptions options = SessionOptions.of(List.of("import java.util.*;", "import no.such.place.*;"));
-        String message = assertThrows(IllegalArgumentException.class, () -> new JavaSession(options))
-                .getMessage();
-        assertTrue(message.contains("no.such.place"), message);
+        try (JavaSession broken = new JavaSession(options)) {
+            assertEquals(2, broken.evaluate("1 + 1", "In [1]").value());
+            CellError error = broken.evaluate("List.of()", "In [2]").error();
+            assertTrue(error.message().contains("no.such.place"), error.message());
+        }
+    }
+
+    /** Plain Java does not pay for the imports, and whatever else a cell names finds them. */
+    @Test
+    void importsAreMadeWhenACellNeedsThem() {
+        try (JavaSession lazy =
+                new JavaSession(SessionOptions.of(List.of("import java.util.*;", "import static java.lang.Math.*;")))) {
+            assertEquals(3, lazy.evaluate("var x = 1; x + 2", "In [1]").value());
+            assertEquals("a", lazy.evaluate("String.valueOf('a')", "In [2]").value());
+            assertEquals(
+                    List.of(1),
+                    lazy.evaluate("var list = List.of(x); list", "In [3]").value());
+            assertEquals(5.0, lazy.evaluate("hypot(3, 4)", "In [4]").value());
+        }
+        try (JavaSession late = new JavaSession(SessionOptions.of(List.of("import static java.lang.Math.*;")))) {
+            assertTrue(late.evaluate("double f(double x) { return sqrt(x); }", "In [1]")
+                    .ok());
+            assertEquals(2.0, late.evaluate("f(4)", "In [2]").value());
+        }
     }
 
     @Test
