@@ -7,7 +7,7 @@ import com.code_intelligence.jazzer.junit.FuzzTest;
  *
  * <pre>{@code
  * JAZZER_FUZZ=1 mvn test -pl lib/kernel -am -Dsurefire.failIfNoSpecifiedTests=false -Djacoco.skip \
- *     -Dtest=ReadersFuzzTest#figures -DargLine=-Djazzer.hooks=true -Dtest.heap=256m
+ *     -Dtest=ReadersFuzzTest#figures -Djazzer.hooks=true -Dtest.heap=256m
  * }</pre>
  *
  * <p>An input found lies in {@code src/test/resources} afterwards and is tried from then on. {@link SeededFuzzTest} is the
