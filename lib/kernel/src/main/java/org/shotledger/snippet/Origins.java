@@ -59,21 +59,32 @@ final class Origins {
         return Optional.of(origin.cell().place(origin.line() + line));
     }
 
-    /** Line of the snippet, from 0, that was compiled as the given line, from 1, of its wrapper; -1 if none was. */
+    /**
+     * Line of the snippet, from 0, that was compiled as the given line, from 1, of its wrapper; -1 if none was. An expression's value
+     * is kept by a statement that begins above it, and that line is what the compiler notes.
+     */
     private static int sourceLine(SnippetWrapper wrapper, int wrappedLine) {
         String wrapped = wrapper.wrapped();
         String source = wrapper.source();
         int line = 0;
+        int nearest = -1;
+        int distance = Integer.MAX_VALUE;
         for (int at = 0; at < source.length(); at++) {
             // a declaration with a value is taken apart, so that one line can become several: any of them will do
-            if (lineOf(wrapped, wrapper.sourceToWrappedPosition(at)) == wrappedLine) {
+            int below = lineOf(wrapped, wrapper.sourceToWrappedPosition(at)) - wrappedLine;
+            boolean said = !Character.isWhitespace(source.charAt(at));
+            if (said && below == 0) {
                 return line;
+            }
+            if (said && below > 0 && below < distance) {
+                nearest = line;
+                distance = below;
             }
             if (source.charAt(at) == '\n') {
                 line++;
             }
         }
-        return -1;
+        return nearest;
     }
 
     private static int lineOf(String text, int position) {

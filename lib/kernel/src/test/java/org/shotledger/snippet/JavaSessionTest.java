@@ -218,6 +218,19 @@ class JavaSessionTest {
         }
     }
 
+    @Test
+    void anExpressionThatFailsIsShownWithItsLine() {
+        try (JavaSession plain = new JavaSession(SessionOptions.of(List.of()))) {
+            CellError error = plain.evaluate("int jet = 5;\njet / 0", "In [4]").error();
+            assertTrue(
+                    error.report().stream().anyMatch(l -> l.contains("In [4], line 2")),
+                    error.report().toString());
+            assertTrue(
+                    error.report().stream().anyMatch(l -> l.strip().equals("jet / 0")),
+                    error.report().toString());
+        }
+    }
+
     /** Plain Java does not pay for the imports, and whatever else a cell names finds them. */
     @Test
     void importsAreMadeWhenACellNeedsThem() {
