@@ -84,7 +84,7 @@ public final class FactorDump {
         for (SpeedTable speed : side.table.speeds) {
             for (int load : new int[] {side.table.torque, side.table.peak}) {
                 List<TaperBranch> pieces =
-                        new Taper(speed, load, nitrous, fuel.shares()).between(fuel.lowest, fuel.highest);
+                        new TaperSearch(speed, load, nitrous, fuel.shares()).between(fuel.lowest, fuel.highest);
                 if (pieces.size() > PIECES) {
                     throw new StudyException("The peer reads " + PIECES + " pieces, there are " + pieces.size() + ".");
                 }

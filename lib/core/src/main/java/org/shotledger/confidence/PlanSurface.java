@@ -173,41 +173,37 @@ final class PlanSurface {
 
     /** Everything at one place. */
     double[] at(double[] x) {
-        double[] sum = constant.clone();
-        double[] z = new double[x.length];
-        for (int i = 0; i < x.length; i++) {
-            z[i] = (x[i] - centre[i]) / step[i];
-            for (int k = 0; k < sum.length; k++) {
-                sum[k] += z[i] * (linear[i][k] + z[i] * square[i][k]);
-            }
-        }
-        for (int m = 0; m < pairs.length; m++) {
-            double product = z[pairs[m][0]] * z[pairs[m][1]];
-            for (int k = 0; k < sum.length; k++) {
-                sum[k] += product * mixed[m][k];
-            }
-        }
-        return sum;
+        double[] z = steps(x);
+        return IntStream.range(0, constant.length).mapToDouble(k -> value(k, z)).toArray();
     }
 
     /** Most power over the speeds. */
     double power(double[] x) {
+        double[] z = steps(x);
         double most = Double.NEGATIVE_INFINITY;
         for (int r = 0; r < speeds; r++) {
-            int k = r * outputs + POWER;
-            double sum = constant[k];
-            for (int i = 0; i < x.length; i++) {
-                double z = (x[i] - centre[i]) / step[i];
-                sum += z * (linear[i][k] + z * square[i][k]);
-            }
-            for (int m = 0; m < pairs.length; m++) {
-                int a = pairs[m][0];
-                int b = pairs[m][1];
-                sum += mixed[m][k] * (x[a] - centre[a]) / step[a] * (x[b] - centre[b]) / step[b];
-            }
-            most = Math.max(most, sum);
+            most = Math.max(most, value(r * outputs + POWER, z));
         }
         return most;
+    }
+
+    private double[] steps(double[] x) {
+        double[] z = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            z[i] = (x[i] - centre[i]) / step[i];
+        }
+        return z;
+    }
+
+    private double value(int k, double[] z) {
+        double sum = constant[k];
+        for (int i = 0; i < z.length; i++) {
+            sum += z[i] * (linear[i][k] + z[i] * square[i][k]);
+        }
+        for (int m = 0; m < pairs.length; m++) {
+            sum += z[pairs[m][0]] * z[pairs[m][1]] * mixed[m][k];
+        }
+        return sum;
     }
 
     double[] centre() {
@@ -224,13 +220,17 @@ final class PlanSurface {
     /** Constant, linear terms, squares and mixed terms of an output at a speed. */
     double[] weights(int speed, int output) {
         int k = speed * outputs + output;
-        int d = centre.length;
         double[] weights = new double[1 + terms()];
         weights[0] = constant[k];
         for (int t = 0; t < terms(); t++) {
-            weights[1 + t] = t < d ? linear[t][k] : t < 2 * d ? square[t - d][k] : mixed[t - 2 * d][k];
+            weights[1 + t] = weight(t, k);
         }
         return weights;
+    }
+
+    private double weight(int term, int k) {
+        int d = centre.length;
+        return term < d ? linear[term][k] : term < 2 * d ? square[term - d][k] : mixed[term - 2 * d][k];
     }
 
     /** Number of terms besides the constant. */
@@ -261,10 +261,9 @@ final class PlanSurface {
     /** One output at many places. */
     void output(int k, double[][] terms, int n, double[] to) {
         java.util.Arrays.fill(to, 0, n, constant[k]);
-        int d = centre.length;
         double least = NOTHING * (k % outputs < MARGINS ? Math.abs(constant[k]) : 1);
         for (int t = 0; t < terms.length; t++) {
-            double weight = t < d ? linear[t][k] : t < 2 * d ? square[t - d][k] : mixed[t - 2 * d][k];
+            double weight = weight(t, k);
             if (Math.abs(weight) > least) {
                 double[] term = terms[t];
                 for (int j = 0; j < n; j++) {

@@ -69,7 +69,8 @@ final class Sweeper {
     }
 
     private List<TaperBranch> branch(int speed, int load, KitTable.Nitrous nitrous, FuelRow fuel) {
-        return new Taper(side.table.speeds[speed], load, nitrous, fuel.shares()).between(fuel.lowest, fuel.highest);
+        return new TaperSearch(side.table.speeds[speed], load, nitrous, fuel.shares())
+                .between(fuel.lowest, fuel.highest);
     }
 
     /** Puts nitrous setting and boost in; the key of the limit that all of the row is far beyond, or nothing. */

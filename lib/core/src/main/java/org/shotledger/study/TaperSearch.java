@@ -9,7 +9,7 @@ import org.shotledger.budget.Course;
  * Finds along the fuel flow where one load asks for boost to be taken back, at one speed under one nitrous setting, and how far. The
  * pressure is the root of the table's own margin, bracketed and found by the Illinois method (Dowell and Jarratt, BIT 11 (1971) 168).
  */
-final class Taper {
+final class TaperSearch {
     private static final int SCAN = 9;
     private static final int HALVINGS = 7;
     private static final int MOST_STEPS = 40;
@@ -36,7 +36,7 @@ final class Taper {
      * @param nitrous the nitrous setting
      * @param share fuel flow at a plenum pressure over that at the reference pressure
      */
-    Taper(SpeedTable table, int load, KitTable.Nitrous nitrous, DoubleUnaryOperator share) {
+    TaperSearch(SpeedTable table, int load, KitTable.Nitrous nitrous, DoubleUnaryOperator share) {
         this.table = table;
         this.load = new LoadMargin(table, load, nitrous.enthalpy(), nitrous.flow());
         this.nitrous = nitrous;
