@@ -8,7 +8,8 @@ start-up archives):
 Each kernel is spoken to as a front end does: it is asked for its description until it answers, then gets its first cell.
 For each: process start to the answer of that cell (clock, and processor time of the process), a trivial cell (median and
 smallest of 40, and processor time each), 20,000 printed lines, resident memory. Then, for this kernel alone, resident memory
-after a notebook's two charts, and a headless one-cell notebook. Medians over the rounds, smallest values beside them, since
+after a notebook's two charts, and a headless one-cell notebook, in turns with the least process that runs such a cell
+(Bare.java). Medians over the rounds, smallest values beside them, since
 other work on the machine only ever adds. The stock peer comes from Maven Central and needs JDK 25; it is the fair side of
 each ratio on the same JDK, and of the ratio for JDK 17 for want of one that runs there.
 
@@ -182,6 +183,34 @@ def headless(folder, environment):
     return time.perf_counter() - start
 
 
+def bare(folder, jdk):
+    """The command of the least process that runs the same cell, with an archive of just its own classes."""
+    jar = folder / (jdk.name + ".jar")
+    archive = str(folder / (jdk.name + ".archive"))
+    java = [str(jdk / "bin/java"), "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-XX:-UsePerfData",
+            "-XX:+UseTransparentHugePages"]
+    classes = ["-cp", str(jar), "Bare"]
+    steps = [[str(jdk / "bin/javac"), "-d", str(folder), str(pathlib.Path(__file__).with_name("Bare.java"))],
+             [str(jdk / "bin/jar"), "-c", "-f", str(jar), "-C", str(folder), "Bare.class"]]
+    if "-25-" in jdk.name:
+        steps += [[*java, "-XX:AOTCacheOutput=" + archive, *classes]]
+        command = [*java, "-XX:AOTCache=" + archive, *classes]
+    else:
+        steps += [[*java, "-XX:DumpLoadedClassList=" + archive + ".list", *classes],
+                  [*java, "-Xshare:dump", "-XX:SharedClassListFile=" + archive + ".list",
+                   "-XX:SharedArchiveFile=" + archive, *classes[:2]]]
+        command = [*java, "-XX:SharedArchiveFile=" + archive, *classes]
+    for step in steps:
+        subprocess.run(step, check=True, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+    return command
+
+
+def seconds(command):
+    start = time.perf_counter()
+    subprocess.run(command, check=True, stdout=subprocess.DEVNULL)
+    return time.perf_counter() - start
+
+
 def all_kernels(jdks, folder):
     jar = peer_jar(folder)
     kernels = {}
@@ -231,9 +260,11 @@ def main(rounds):
                 print("memory after two charts, %s: %.0f MB, %d s later %.0f MB" % (
                     kernel, statistics.median(charts[0]), REST_SECONDS, statistics.median(charts[1])))
         for jdk in jdks:
-            times = [headless(folder, {"JAVA_HOME": str(jdk)}) for _ in range(rounds)]
-            print("headless one-cell notebook, %s: %.2f s, at least %.2f s" % (
-                jdk.name, statistics.median(times), min(times)))
+            least = bare(folder, jdk)
+            pairs = [(headless(folder, {"JAVA_HOME": str(jdk)}), seconds(least)) for _ in range(2 * rounds)]
+            whole, floor = zip(*pairs)
+            print("headless one-cell notebook, %s: %.2f s, at least %.2f s; the bare cell %.2f s, at least %.2f s" % (
+                jdk.name, statistics.median(whole), min(whole), statistics.median(floor), min(floor)))
     print("load of the machine: " + pathlib.Path("/proc/loadavg").read_text().strip())
 
 

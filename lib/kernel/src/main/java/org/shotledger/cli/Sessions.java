@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicReference;
-import org.shotledger.display.Display;
 import org.shotledger.session.Session;
 import org.shotledger.snippet.JavaSession;
 import org.shotledger.snippet.SessionOptions;
@@ -62,7 +61,6 @@ final class Sessions {
         if (begun == null) {
             return make();
         }
-        Display.bundle(""); // finds the renderers in the meantime
         try {
             return begun.get();
         } catch (ExecutionException e) {

@@ -1,7 +1,8 @@
 package org.shotledger.runner;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.shotledger.display.Display;
@@ -17,6 +18,8 @@ import org.shotledger.snippet.OutputRouter;
 
 /** Executes the cells of one notebook in order, up to the first that fails. */
 final class NotebookRun {
+
+    private static final int SECONDS_WIDTH = 6;
 
     private final JavaSession session;
     private final CellRecorder recorder;
@@ -54,10 +57,16 @@ final class NotebookRun {
         record(result, number);
         recorder.end();
         cell.finish(number, outputs);
-        double seconds = (System.nanoTime() - start) / 1e9;
-        progress.accept(
-                String.format(Locale.ROOT, "[%d/%d] %6.2f s  %s", number, total, seconds, firstLine(cell.source())));
+        progress.accept("[" + number + "/" + total + "] " + seconds(System.nanoTime() - start) + " s  "
+                + firstLine(cell.source()));
         return result.error();
+    }
+
+    /** Two decimals, right-aligned; a general formatter takes as long for the first number as a cell does. */
+    private static String seconds(long nanos) {
+        String text =
+                BigDecimal.valueOf(nanos, 9).setScale(2, RoundingMode.HALF_UP).toPlainString();
+        return " ".repeat(Math.max(0, SECONDS_WIDTH - text.length())) + text;
     }
 
     private void record(CellResult result, int number) {

@@ -31,7 +31,8 @@ public final class Display {
     private Display() {}
 
     /**
-     * All forms in which a value can be shown.
+     * All forms in which a value can be shown. Numbers, texts and other values of {@code java.lang} have the form of text only, so that
+     * the renderers need not be looked for.
      *
      * @param value any value, null included
      * @return MIME type to content, {@link #TEXT} always present; {@code String}, or {@code byte[]} for binary types
@@ -41,7 +42,7 @@ public final class Display {
             return ofDisplayable(d);
         }
         Map<String, Object> out = new LinkedHashMap<>();
-        if (value != null) {
+        if (value != null && !value.getClass().getPackageName().equals("java.lang")) {
             DisplayRenderer<?> renderer = mostSpecial(value);
             if (renderer != null) {
                 out.putAll(apply(renderer, value));

@@ -12,7 +12,7 @@ import java.util.Map;
 public interface DisplayRenderer<T> {
 
     /**
-     * The type this renderer is for; of several that fit a value, the most special one is used.
+     * The type this renderer is for; of several that fit a value, the most special one is used. It must lie outside {@code java.lang}.
      *
      * @return the class or interface shown
      */
