@@ -82,8 +82,11 @@ public record Amount(QuantityKind kind, double value) {
         return kind.text(value, system);
     }
 
+    /** The figure in SI, with the US figure behind it where that is another. */
     @Override
     public String toString() {
-        return text(UnitSystem.SI);
+        String si = text(UnitSystem.SI);
+        String us = text(UnitSystem.US);
+        return si.equals(us) ? si : si + " (" + us + ")";
     }
 }

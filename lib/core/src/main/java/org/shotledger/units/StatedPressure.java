@@ -43,4 +43,9 @@ public record StatedPressure(double pascals) {
     public Amount difference() {
         return new Amount(QuantityKind.PRESSURE_DIFFERENCE, pascals);
     }
+
+    @Override
+    public String toString() {
+        return difference() + ", not said to be gauge or absolute: add .gauge(), .abs() or .difference()";
+    }
 }

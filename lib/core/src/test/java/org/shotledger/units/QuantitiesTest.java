@@ -56,7 +56,7 @@ class QuantitiesTest {
         assertEquals(0.0015748, thou(62).si(), 1e-12);
         assertEquals(304.2611111111, degF(88).si(), 1e-9);
         assertEquals(62, thou(62).in("thou"), 1e-12);
-        assertEquals("37.80 g/s", lbPerMin(5).toString());
+        assertEquals("37.80 g/s (5.000 lb/min)", lbPerMin(5).toString());
     }
 
     /** The independent library converts the same figures. */

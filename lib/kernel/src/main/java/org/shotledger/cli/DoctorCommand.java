@@ -60,14 +60,19 @@ final class DoctorCommand implements Callable<Integer> {
 
     private void archive() throws IOException, InterruptedException {
         String remedy = "starting takes longer. Make one: ./shotledger kernel install";
-        StartArchive archive = StartArchive.ofLauncher();
-        if (!archive.exists()) {
-            note("start-up archive", "none for this Java; " + remedy);
-        } else if (archive.fits()) {
-            good("start-up archive", String.format(Locale.ROOT, "%d MB, in use", archive.bytes() / 1_000_000));
-        } else {
-            note("start-up archive", "does not fit this Java or these jars and is not used; " + remedy);
+        long bytes = 0;
+        for (StartArchive archive : StartArchive.ofLauncher()) {
+            if (!archive.exists()) {
+                note("start-up archive", "none for this Java; " + remedy);
+                return;
+            }
+            if (!archive.fits()) {
+                note("start-up archive", "does not fit this Java or these jars and is not used; " + remedy);
+                return;
+            }
+            bytes += archive.bytes();
         }
+        good("start-up archive", bytes / 1_000_000 + " MB, in use");
     }
 
     private void kernel() throws IOException {

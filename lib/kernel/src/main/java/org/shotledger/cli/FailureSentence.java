@@ -1,6 +1,7 @@
 package org.shotledger.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import org.shotledger.ipynb.NotebookException;
 import picocli.CommandLine;
@@ -11,21 +12,26 @@ final class FailureSentence implements CommandLine.IExecutionExceptionHandler {
     @Override
     public int handleExecutionException(Exception failure, CommandLine command, CommandLine.ParseResult parsed)
             throws Exception {
-        boolean expected = failure instanceof NotebookException
+        return say(failure, command.getErr());
+    }
+
+    /**
+     * Says what failed.
+     *
+     * @return the exit code
+     * @throws Exception the failure itself, if nobody foresaw it
+     */
+    static int say(Exception failure, PrintWriter err) throws Exception {
+        if (failure instanceof NotebookException
                 || failure instanceof IllegalArgumentException
-                || failure instanceof IllegalStateException;
-        if (expected) {
-            command.getErr().println(failure.getMessage());
-            return CommandLine.ExitCode.SOFTWARE;
+                || failure instanceof IllegalStateException
+                || failure instanceof UncheckedIOException) {
+            err.println(failure.getMessage());
+        } else if (failure instanceof IOException) {
+            err.println("A file could not be read or written: " + failure.getMessage());
+        } else {
+            throw failure;
         }
-        if (failure instanceof UncheckedIOException) {
-            command.getErr().println(failure.getMessage());
-            return CommandLine.ExitCode.SOFTWARE;
-        }
-        if (failure instanceof IOException) {
-            command.getErr().println("A file could not be read or written: " + failure.getMessage());
-            return CommandLine.ExitCode.SOFTWARE;
-        }
-        throw failure;
+        return CommandLine.ExitCode.SOFTWARE;
     }
 }

@@ -8,6 +8,8 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -32,25 +34,35 @@ public final class Main {
      * Runs one command and ends the process with its exit code.
      *
      * @param arguments as given on the command line
+     * @throws Exception what nobody foresaw
      */
-    public static void main(String[] arguments) {
+    public static void main(String[] arguments) throws Exception {
         if (arguments.length == 3 && arguments[0].equals("kernel") && arguments[1].equals("serve")) {
             serve(Path.of(arguments[2]));
         }
-        if (needsSession(arguments)) {
+        Optional<? extends Callable<Integer>> plain = plain(arguments);
+        if (plain.isPresent()) {
             Sessions.begin();
+            System.exit(call(plain.get()));
         }
         System.exit(run(arguments));
     }
 
-    /** Reading the command line takes as long as starting a session; a wrong line costs a session in vain. */
-    private static boolean needsSession(String... arguments) {
-        String verb = arguments.length < 2 ? "" : arguments[0];
-        int notebooks = 0;
-        for (String word : arguments) {
-            notebooks += word.endsWith(".ipynb") ? 1 : 0;
+    /** What somebody waits for, if the line needs no parser: that takes as long as a third of running a cell. */
+    private static Optional<? extends Callable<Integer>> plain(String... arguments) {
+        return switch (arguments.length < 2 ? "" : arguments[0]) {
+            case "run" -> RunCommand.plain(arguments);
+            case "eval" -> EvalCommand.plain(arguments);
+            default -> Optional.empty();
+        };
+    }
+
+    private static int call(Callable<Integer> command) throws Exception {
+        try {
+            return command.call();
+        } catch (Exception failure) {
+            return FailureSentence.say(failure, writer(terminal(FileDescriptor.err)));
         }
-        return verb.equals("eval") || (verb.equals("run") && notebooks == 1);
     }
 
     /** The one command somebody waits for: without the cost of a command-line parser. */

@@ -3,9 +3,11 @@ package org.shotledger.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * The archive of loaded classes that makes the launcher start faster.
+ * An archive of loaded classes that makes the launcher start faster.
  *
  * @param file where the launcher looks for it
  */
@@ -13,8 +15,11 @@ record StartArchive(Path file) {
 
     private static final int FIRST_WITH_AOT_CACHE = 25;
 
-    static StartArchive ofLauncher() {
-        return new StartArchive(Path.of(System.getProperty("shotledger.archive", "none")));
+    /** One for kernels, one for notebooks run without a front end: each start maps all of its archive. */
+    static List<StartArchive> ofLauncher() {
+        return Stream.of("-serve", "-run")
+                .map(end -> new StartArchive(Path.of(System.getProperty("shotledger.archive", "none") + end)))
+                .toList();
     }
 
     boolean exists() {

@@ -3,7 +3,6 @@ package org.shotledger.snippet;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -15,24 +14,8 @@ import java.util.stream.Stream;
  */
 public record SessionOptions(List<String> imports, ClassPathIndex classes) {
 
-    /** Jars a notebook has no use for; each one left out makes the compiler's work smaller. */
-    private static final Set<String> MACHINERY = Set.of(
-            "batik",
-            "commonmark",
-            "fontbox",
-            "gson",
-            "jackson",
-            "jeromq",
-            "jnacl",
-            "openhtmltopdf",
-            "pdfbox",
-            "picocli",
-            "serializer",
-            "snakeyaml",
-            "xalan",
-            "xml-apis",
-            "xmlgraphics",
-            "xmpbox");
+    /** The jar of what no notebook names: leaving it out makes the compiler's work smaller. */
+    private static final String MACHINERY = "machinery.jar";
 
     /** Copies the imports. */
     public SessionOptions {
@@ -40,7 +23,7 @@ public record SessionOptions(List<String> imports, ClassPathIndex classes) {
     }
 
     /**
-     * Options for this process's own class path, without the jars no notebook needs.
+     * Options for this process's own class path, without the jar no notebook needs.
      *
      * @param imports import declarations every cell gets
      * @return the options
@@ -65,6 +48,6 @@ public record SessionOptions(List<String> imports, ClassPathIndex classes) {
 
     private static boolean isForNotebooks(String entry) {
         Path file = Path.of(entry).getFileName();
-        return file != null && MACHINERY.stream().noneMatch(file.toString()::startsWith);
+        return file != null && !file.toString().equals(MACHINERY);
     }
 }
