@@ -300,6 +300,17 @@ class Probe(unittest.TestCase):
         km.shutdown_kernel()
         self.assertIsNotNone(process.poll())
 
+    def test_the_kernel_answers_and_ends_while_a_cell_runs_that_cannot_be_stopped(self):
+        km, kc = start_new_kernel(kernel_name="shotledger", startup_timeout=WAIT)
+        process = km.provisioner.process
+        kc.execute("while (true) { try { System.out.print('.'); Thread.sleep(1); } catch (InterruptedException e) { } }")
+        time.sleep(1)
+        kc.control_channel.send(kc.session.msg("shutdown_request", {"restart": False}))
+        self.assertEqual(kc.get_control_msg(timeout=WAIT)["content"]["status"], "ok")
+        self.assertEqual(process.wait(timeout=10), 0)
+        kc.stop_channels()
+        km.cleanup_resources()
+
     def test_the_kernel_ends_when_its_client_is_killed(self):
         script = (
             "import time; from jupyter_client.manager import start_new_kernel\n"

@@ -11,7 +11,8 @@ import org.zeromq.ZMQ;
 /** One socket; every use of it holds its lock, since sockets belong to one thread at a time. */
 final class Channel {
 
-    private static final int POLL_MILLIS = 100;
+    static final int POLL_MILLIS = 100;
+    static final int LINGER_MILLIS = 1_000;
 
     private final ZMQ.Socket socket;
     private final Wire wire;
@@ -19,7 +20,7 @@ final class Channel {
     Channel(ZContext context, SocketType type, String address, Wire wire) {
         this.wire = wire;
         socket = context.createSocket(type);
-        socket.setLinger(1000);
+        socket.setLinger(LINGER_MILLIS);
         socket.setHWM(0);
         socket.setReceiveTimeOut(POLL_MILLIS);
         socket.bind(address);

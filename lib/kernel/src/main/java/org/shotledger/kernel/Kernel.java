@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.shotledger.display.Display;
 import org.shotledger.snippet.Assistant;
@@ -23,6 +24,8 @@ public final class Kernel {
     private static final String PARENT_ID = "JPY_PARENT_PID";
 
     private static final long PARENT_CHECK_MILLIS = 2_000;
+    private static final long LEAVE_NANOS = 500_000_000L;
+    private static final long CLOSE_MILLIS = Channel.LINGER_MILLIS + 500;
 
     private final ConnectionFile connection;
     private final Supplier<JavaSession> sessions;
@@ -58,17 +61,19 @@ public final class Kernel {
         Channel stdin = channel(context, SocketType.ROUTER, connection.stdin(), wire);
         IoPub iopub = new IoPub(channel(context, SocketType.PUB, connection.iopub(), wire));
         iopub.status("starting", new JsonObject());
-        daemon("heartbeat", () -> heartbeat(context));
-        daemon("control", () -> control(control, iopub));
+        Thread heartbeat = daemon("heartbeat", () -> heartbeat(context));
+        Thread controlling = daemon("control", () -> control(control, iopub));
         try (OutputRouter router = new OutputRouter((stream, text) -> iopub.stream(stream, text, new JsonObject()))) {
             FrontEnd frontEnd = new FrontEnd(iopub, stdin, router);
             System.setIn(new AskedInput(frontEnd));
             Display.install(frontEnd);
-            daemon("shell", () -> shell(shell, iopub, router, frontEnd, starting));
+            Thread answering = daemon("shell", () -> shell(shell, iopub, router, frontEnd, starting));
             awaitEnd();
+            leave(heartbeat, controlling, answering);
             Display.install(null);
         }
-        context.close();
+        // what is still to be sent gets a moment; a cell that goes on running must not keep the process
+        daemon("closing", context::close).join(CLOSE_MILLIS);
     }
 
     private void awaitEnd() throws InterruptedException {
@@ -76,7 +81,7 @@ public final class Kernel {
         if (parent.isEmpty() && System.getenv(PARENT_ID) != null) {
             return; // whoever started this kernel is gone already
         }
-        while (!end.await(PARENT_CHECK_MILLIS, java.util.concurrent.TimeUnit.MILLISECONDS)) {
+        while (!end.await(PARENT_CHECK_MILLIS, TimeUnit.MILLISECONDS)) {
             if (parent.isPresent() && !parent.get().isAlive()) {
                 return;
             }
@@ -91,14 +96,23 @@ public final class Kernel {
                 : ProcessHandle.current().parent();
     }
 
+    /** A socket must not be closed under the thread that uses it; each thread leaves soon, unless a cell goes on running. */
+    private static void leave(Thread... threads) throws InterruptedException {
+        long until = System.nanoTime() + LEAVE_NANOS;
+        for (Thread thread : threads) {
+            thread.join(Math.max(1, (until - System.nanoTime()) / 1_000_000));
+        }
+    }
+
     private Channel channel(ZContext context, SocketType type, int port, Wire wire) {
         return new Channel(context, type, connection.address(port), wire);
     }
 
-    private void daemon(String name, Runnable task) {
+    private Thread daemon(String name, Runnable task) {
         Thread thread = new Thread(() -> untilSocketsClose(task), name);
         thread.setDaemon(true);
         thread.start();
+        return thread;
     }
 
     /** At shutdown the sockets go first; a thread that still waits on one just ends. */
@@ -118,6 +132,7 @@ public final class Kernel {
 
     private void heartbeat(ZContext context) {
         try (ZMQ.Socket socket = context.createSocket(SocketType.REP)) {
+            socket.setReceiveTimeOut(Channel.POLL_MILLIS);
             socket.bind(connection.address(connection.heartbeat()));
             while (end.getCount() > 0) {
                 byte[] beat = socket.recv();

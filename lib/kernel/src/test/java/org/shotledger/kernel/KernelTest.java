@@ -13,7 +13,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.shotledger.snippet.JavaSession;
 import org.shotledger.snippet.SessionOptions;
@@ -27,6 +29,23 @@ class KernelTest {
         Optional<String> status =
                 SelfCheck.run(() -> new JavaSession(SessionOptions.of(List.of("import java.util.*;"))), "1 + 1");
         assertEquals(Optional.of("ok"), status);
+    }
+
+    /** Sockets closed under the threads that used them made one end in six fail, and some wait for ever. */
+    @Test
+    @Timeout(120)
+    void itsThreadsEndOneByOneWithoutAnError() throws IOException, InterruptedException {
+        List<Throwable> uncaught = new CopyOnWriteArrayList<>();
+        Thread.setDefaultUncaughtExceptionHandler((thread, e) -> uncaught.add(e));
+        try {
+            for (int i = 0; i < 15; i++) {
+                assertEquals(
+                        Optional.of("ok"), SelfCheck.run(() -> new JavaSession(SessionOptions.of(List.of())), "1 + 1"));
+            }
+        } finally {
+            Thread.setDefaultUncaughtExceptionHandler(null);
+        }
+        assertEquals(List.of(), uncaught);
     }
 
     @Test
