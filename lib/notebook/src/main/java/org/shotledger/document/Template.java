@@ -78,7 +78,7 @@ final class Template {
             return Map.of("kind", "markup", "markup", rows.listing().toHtml());
         }
         ChartPicture chart = ((Block.Picture) block).chart();
-        return Map.of("kind", "markup", "markup", pdf ? told(chart) : chart.toHtml());
+        return Map.of("kind", "picture", "markup", pdf ? told(chart) : chart.toHtml());
     }
 
     /** The PDF's tag of a picture takes its words from an attribute that a page may give to images only. */

@@ -12,7 +12,7 @@ final class HtmlForm {
     private static final int LINE = 26;
 
     /** A table of more columns is set smaller, to fit the paper. */
-    private static final int MANY = 7;
+    private static final int MANY = 6;
 
     private HtmlForm() {}
 

@@ -88,6 +88,7 @@ class DocumentPdfTest {
     void noRowIsCutAndNothingRunsBeyondTheMargins(Paper paper) throws Exception {
         assertEquals(List.of(), PaperCheck.cutRows(on(paper)));
         assertEquals(List.of(), PaperCheck.beyondMargins(on(paper)));
+        assertEquals(List.of(), PaperCheck.leftAlone(on(paper)));
     }
 
     @Test
@@ -102,6 +103,14 @@ class DocumentPdfTest {
         List<String> beyond = PaperCheck.beyondMargins(bad);
         // a w is 0.722 em wide, 8.7 points at 12: 58 of them fit into 178 mm
         assertEquals("page 2: " + "w".repeat(42), beyond.get(0));
+    }
+
+    @Test
+    void thePaperCheckSeesAHeadingAtTheFootOfItsPage() throws Exception {
+        String page = "<html lang=\"en\"><head><title>t</title><style>@page { size: A4; margin: 18mm 16mm 20mm 16mm }"
+                + " html { font-family: 'Liberation Sans' } body { margin: 0 } h2 { margin: 0; font-size: 12pt }</style></head>"
+                + "<body><div style=\"height: 250mm\"></div><h2>Alone</h2><p style=\"page-break-before: always\">text</p></body></html>";
+        assertEquals(List.of("H2 on page 1, what follows on page 2"), PaperCheck.leftAlone(Pdf.of(page)));
     }
 
     @Test

@@ -54,6 +54,52 @@ public final class PaperCheck {
     }
 
     /**
+     * Headings of sections and heads of tables on another page than what they stand above, after the file's own tags.
+     *
+     * @param pdf the file
+     * @return each with its page, counted from one; empty when none is left alone
+     * @throws IOException when the file cannot be read
+     */
+    public static List<String> leftAlone(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            List<String> alone = new ArrayList<>();
+            int heads = heads(document, document.getDocumentCatalog().getStructureTreeRoot(), alone);
+            if (heads == 0) {
+                alone.add("the file has no tagged heading and no tagged table at all");
+            }
+            return alone;
+        }
+    }
+
+    private static int heads(PDDocument document, PDStructureNode node, List<String> alone) {
+        int heads = 0;
+        List<PDStructureElement> kids = node.getKids().stream()
+                .filter(PDStructureElement.class::isInstance)
+                .map(PDStructureElement.class::cast)
+                .toList();
+        for (int i = 0; i < kids.size(); i++) {
+            String type = kids.get(i).getStructureType();
+            boolean head = type.equals("H2") || type.equals("THead") || type.equals("Caption");
+            if (head && i + 1 < kids.size()) {
+                heads++;
+                int own = firstPage(document, kids.get(i));
+                int next = firstPage(document, kids.get(i + 1));
+                if (own != next) {
+                    alone.add(type + " on page " + own + ", what follows on page " + next);
+                }
+            }
+            heads += heads(document, kids.get(i), alone);
+        }
+        return heads;
+    }
+
+    private static int firstPage(PDDocument document, PDStructureElement element) {
+        Set<Integer> pages = new HashSet<>();
+        pages(document, element, pages);
+        return pages.stream().mapToInt(Integer::intValue).min().orElse(0);
+    }
+
+    /**
      * Letters beyond the margins, of text and of drawings, other than the page's foot.
      *
      * @param pdf the file

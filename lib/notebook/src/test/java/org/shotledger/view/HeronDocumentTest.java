@@ -41,5 +41,6 @@ class HeronDocumentTest {
         byte[] pdf = paper == Paper.LETTER ? letter : document.pdf(paper);
         assertEquals(List.of(), PaperCheck.cutRows(pdf));
         assertEquals(List.of(), PaperCheck.beyondMargins(pdf));
+        assertEquals(List.of(), PaperCheck.leftAlone(pdf));
     }
 }
