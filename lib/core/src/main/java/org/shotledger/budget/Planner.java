@@ -132,7 +132,8 @@ final class Planner {
                 jets,
                 peak.nitrous().massFlow(),
                 limits.leastMargin(),
-                limits.first().orElseThrow().name());
+                limits.first().orElseThrow().name(),
+                limits.verdict());
     }
 
     private Band band(double plenumPressure) {

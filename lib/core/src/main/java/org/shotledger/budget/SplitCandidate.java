@@ -13,6 +13,7 @@ import org.shotledger.wetkit.JetPair;
  * @param nitrousFlow nitrous oxide through all nozzles, kg/s
  * @param leastMargin smallest relative margin of all limits over the asked band
  * @param firstLimit the limit with that margin, in words
+ * @param verdict the verdict on every limit together, tight when one is inside its caution band
  */
 public record SplitCandidate(
         double gaugePressure,
@@ -22,14 +23,5 @@ public record SplitCandidate(
         JetPair jets,
         double nitrousFlow,
         double leastMargin,
-        String firstLimit) {
-
-    /**
-     * The verdict on this split.
-     *
-     * @return broken when a limit is
-     */
-    public Verdict verdict() {
-        return leastMargin < 0 ? Verdict.BROKEN : Verdict.HOLDS;
-    }
-}
+        String firstLimit,
+        Verdict verdict) {}

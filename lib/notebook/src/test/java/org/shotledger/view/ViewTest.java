@@ -15,6 +15,7 @@ import org.shotledger.budget.Limits;
 import org.shotledger.budget.Split;
 import org.shotledger.budget.SplitCandidate;
 import org.shotledger.budget.Standing;
+import org.shotledger.budget.Verdict;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.Samples;
 import org.shotledger.display.Display;
@@ -130,7 +131,16 @@ class ViewTest {
     }
 
     private static SplitCandidate way(double boost, double flow, double margin) {
-        return new SplitCandidate(boost, 7000, 560 * HP, flow * 6000 * HP, PAIR, flow, margin, "injector duty");
+        return new SplitCandidate(
+                boost,
+                7000,
+                560 * HP,
+                flow * 6000 * HP,
+                PAIR,
+                flow,
+                margin,
+                "injector duty",
+                margin < 0 ? Verdict.BROKEN : Verdict.HOLDS);
     }
 
     private static Entry entry(String key, String name, List<String> inputs) {
