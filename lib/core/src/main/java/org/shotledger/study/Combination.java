@@ -3,7 +3,6 @@ package org.shotledger.study;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -45,17 +44,30 @@ public record Combination(long index, List<Vary> axes, List<Setting> settings, d
     }
 
     /**
-     * A short name for a chart.
+     * A name that serves readers of either unit system.
      *
-     * @return boost and jets, for example {@code "1.40 bar, 30/24 thou"}
+     * @return boost and jets, for example {@code "20.3 psi (1.40 bar), 30/24 thou"}
      */
     public String name() {
-        return String.format(
-                Locale.ROOT,
-                "%s, %s/%s thou",
-                QuantityKind.GAUGE_PRESSURE.text(gaugePressure, UnitSystem.SI).replace(" gauge", ""),
-                bore(jets.nitrousBore()),
-                bore(jets.fuelBore()));
+        return boost(UnitSystem.US) + " (" + boost(UnitSystem.SI) + "), " + jetWords();
+    }
+
+    /**
+     * A short name for a chart.
+     *
+     * @param system the unit system of the boost; jets are called by their number in thousandths of an inch in either
+     * @return boost and jets, for example {@code "1.40 bar, 30/24 thou"}
+     */
+    public String name(UnitSystem system) {
+        return boost(system) + ", " + jetWords();
+    }
+
+    private String boost(UnitSystem system) {
+        return QuantityKind.GAUGE_PRESSURE.text(gaugePressure, system).replace(" gauge", "");
+    }
+
+    private String jetWords() {
+        return bore(jets.nitrousBore()) + "/" + bore(jets.fuelBore()) + " thou";
     }
 
     private static String bore(double metres) {

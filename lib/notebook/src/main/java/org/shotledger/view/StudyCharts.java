@@ -44,7 +44,7 @@ public final class StudyCharts {
         List<TradeOffChart.Choice> choices = new ArrayList<>();
         for (Candidate candidate : all) {
             choices.add(new TradeOffChart.Choice(
-                    name(candidate, swept),
+                    name(candidate, swept, system),
                     x.of(candidate.outcome()),
                     y.of(candidate.outcome()),
                     place(candidate, all, swept, x, y)));
@@ -56,12 +56,12 @@ public final class StudyCharts {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    private static String name(Candidate candidate, SweepResult swept) {
+    private static String name(Candidate candidate, SweepResult swept, UnitSystem system) {
         int rank = swept.best().indexOf(candidate);
         if (rank == 0) {
-            return candidate.combination().name();
+            return candidate.combination().name(system);
         }
-        return rank == 1 ? "runner-up: " + candidate.combination().name() : "";
+        return rank == 1 ? "runner-up: " + candidate.combination().name(system) : "";
     }
 
     private static TradeOffChart.Place place(
