@@ -20,4 +20,23 @@ public record JetFlow(
         double expectedError,
         String model,
         String source,
-        Throat throat) {}
+        Throat throat) {
+
+    /**
+     * The least flow to reckon with: where the models come together, as near the critical point, none of them is surer for it.
+     *
+     * @return the lower bracket, but at most the best estimate less its expected error, kg/s
+     */
+    public double least() {
+        return Math.min(low, (1 - expectedError) * massFlow);
+    }
+
+    /**
+     * The largest flow to reckon with.
+     *
+     * @return the upper bracket, but at least the best estimate and its expected error, kg/s
+     */
+    public double most() {
+        return Math.max(high, (1 + expectedError) * massFlow);
+    }
+}

@@ -137,7 +137,8 @@ public final class BudgetDocument {
         builder.picture(Section.JETS, FlowCharts.overBottlePressure(budget, charts));
         builder.say(
                 Section.JETS,
-                "The band around the nitrous oxide is the bracket of the flow models; the hatched one is a fuel jet half a thou"
+                "The band around the nitrous oxide is the bracket of the flow models, nowhere narrower than the error the best of them"
+                        + " is expected to have; the hatched one is a fuel jet half a thou"
                         + " (0.013 mm) off its size, common practice, no source.");
     }
 
