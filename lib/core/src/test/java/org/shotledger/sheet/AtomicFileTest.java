@@ -23,6 +23,10 @@ import org.junit.jupiter.api.io.TempDir;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class AtomicFileTest {
     private static final int KILLS = Integer.getInteger("kills", 50);
+
+    /** More than one writer ever gets to. */
+    private static final int FILES_EACH = 100_000;
+
     private static final int LENGTH = 400_000;
 
     @TempDir
@@ -34,7 +38,7 @@ class AtomicFileTest {
 
         public static void main(String[] arguments) {
             Path file = Path.of(arguments[0]);
-            for (int i = 0; ; i++) {
+            for (int i = Integer.parseInt(arguments[1]); ; i++) {
                 AtomicFile.write(file, content(i));
             }
         }
@@ -50,10 +54,10 @@ class AtomicFileTest {
         Path file = folder.resolve("build.yaml");
         AtomicFile.write(file, content(0));
         SplittableRandom random = new SplittableRandom(20_261_125);
-        int later = 0;
         int parts = 0;
         for (int kill = 0; kill < KILLS; kill++) {
-            Process writer = start(file);
+            int first = 1 + kill * FILES_EACH;
+            Process writer = start(file, first);
             long before = Files.getLastModifiedTime(file).toMillis();
             while (Files.getLastModifiedTime(file).toMillis() == before && writer.isAlive()) {
                 Thread.sleep(1);
@@ -64,15 +68,14 @@ class AtomicFileTest {
             String text = Files.readString(file);
             int number = Integer.parseInt(text.substring(0, text.indexOf(' ')));
             assertEquals(content(number), text, "a part of a file");
-            later += number > 0 ? 1 : 0;
+            assertTrue(number >= first, "it was killed while it wrote, but the file is older: " + number);
             parts += names().size() - 1;
         }
-        assertTrue(later > KILLS / 2, "the writers wrote: " + later);
         AtomicFile.write(file, "end");
         assertEquals(List.of("build.yaml"), names(), "part files met on the way: " + parts);
     }
 
-    private static Process start(Path file) throws IOException, URISyntaxException {
+    private static Process start(Path file, int first) throws IOException, URISyntaxException {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         return new ProcessBuilder(
                         java,
@@ -82,7 +85,8 @@ class AtomicFileTest {
                         "-cp",
                         home(AtomicFile.class) + File.pathSeparator + home(Saver.class),
                         Saver.class.getName(),
-                        file.toString())
+                        file.toString(),
+                        Integer.toString(first))
                 .inheritIO()
                 .start();
     }
