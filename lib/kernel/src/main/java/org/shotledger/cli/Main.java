@@ -43,6 +43,8 @@ public final class Main {
         Optional<? extends Callable<Integer>> plain = plain(arguments);
         if (plain.isPresent()) {
             Sessions.begin();
+            // a name no jar has opens them all, which the session is about to need and this thread has time for
+            ClassLoader.getSystemResource("-");
             System.exit(call(plain.get()));
         }
         System.exit(run(arguments));
