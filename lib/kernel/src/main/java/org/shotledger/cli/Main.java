@@ -34,9 +34,8 @@ public final class Main {
      * Runs one command and ends the process with its exit code.
      *
      * @param arguments as given on the command line
-     * @throws Exception what nobody foresaw
      */
-    public static void main(String[] arguments) throws Exception {
+    public static void main(String[] arguments) {
         if (arguments.length == 3 && arguments[0].equals("kernel") && arguments[1].equals("serve")) {
             serve(Path.of(arguments[2]));
         }
@@ -59,11 +58,18 @@ public final class Main {
         };
     }
 
-    private static int call(Callable<Integer> command) throws Exception {
+    /** As the parser calls a command. */
+    private static int call(Callable<Integer> command) {
+        PrintWriter err = writer(terminal(FileDescriptor.err));
         try {
             return command.call();
         } catch (Exception failure) {
-            return FailureSentence.say(failure, writer(terminal(FileDescriptor.err)));
+            try {
+                return FailureSentence.say(failure, err);
+            } catch (Exception unforeseen) {
+                unforeseen.printStackTrace(err);
+                return CommandLine.ExitCode.SOFTWARE;
+            }
         }
     }
 
