@@ -177,10 +177,7 @@ def headless(folder, environment):
         "cells": [{"cell_type": "code", "id": "a", "metadata": {}, "execution_count": None, "outputs": [],
                    "source": "1 + 1"}],
         "metadata": {}, "nbformat": 4, "nbformat_minor": 5}))
-    start = time.perf_counter()
-    subprocess.run([ROOT / "shotledger", "run", notebook, "--out", folder / "out", "--to", "ipynb"],
-                   check=True, stdout=subprocess.DEVNULL, env={**os.environ, **environment})
-    return time.perf_counter() - start
+    return seconds([ROOT / "shotledger", "run", notebook, "--out", folder / "out", "--to", "ipynb"], environment)
 
 
 def bare(folder, jdk):
@@ -205,9 +202,9 @@ def bare(folder, jdk):
     return command
 
 
-def seconds(command):
+def seconds(command, environment):
     start = time.perf_counter()
-    subprocess.run(command, check=True, stdout=subprocess.DEVNULL)
+    subprocess.run(command, check=True, stdout=subprocess.DEVNULL, env={**os.environ, **environment})
     return time.perf_counter() - start
 
 
@@ -261,7 +258,7 @@ def main(rounds):
                     kernel, statistics.median(charts[0]), REST_SECONDS, statistics.median(charts[1])))
         for jdk in jdks:
             least = bare(folder, jdk)
-            pairs = [(headless(folder, {"JAVA_HOME": str(jdk)}), seconds(least)) for _ in range(2 * rounds)]
+            pairs = [(headless(folder, {"JAVA_HOME": str(jdk)}), seconds(least, {})) for _ in range(2 * rounds)]
             whole, floor = zip(*pairs)
             print("headless one-cell notebook, %s: %.2f s, at least %.2f s; the bare cell %.2f s, at least %.2f s" % (
                 jdk.name, statistics.median(whole), min(whole), statistics.median(floor), min(floor)))

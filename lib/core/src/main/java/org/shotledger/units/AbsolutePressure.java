@@ -1,7 +1,5 @@
 package org.shotledger.units;
 
-import java.util.Locale;
-
 /**
  * A pressure above vacuum.
  *
@@ -40,6 +38,6 @@ public record AbsolutePressure(double pascals) {
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "%s (%s)", amount().text(UnitSystem.SI), amount().text(UnitSystem.US));
+        return amount().toString();
     }
 }

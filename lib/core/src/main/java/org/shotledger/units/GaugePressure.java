@@ -46,6 +46,6 @@ public record GaugePressure(double pascals, AbsolutePressure ambient) {
 
     @Override
     public String toString() {
-        return amount().text(UnitSystem.SI) + " (" + amount().text(UnitSystem.US) + ") at an ambient of " + ambient;
+        return amount() + " at an ambient of " + ambient;
     }
 }

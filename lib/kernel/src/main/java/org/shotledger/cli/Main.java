@@ -7,7 +7,6 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -17,16 +16,22 @@ import picocli.CommandLine.Command;
 @Command(
         name = "shotledger",
         description = "Budgets an engine's power between a turbocharger and a wet nitrous-oxide system.",
+        subcommands = {
+            RunCommand.class,
+            EvalCommand.class,
+            LabCommand.class,
+            KernelCommand.class,
+            NewCommand.class,
+            CheckCommand.class,
+            DiffCommand.class,
+            DoctorCommand.class
+        },
         footer = {
             "",
             "Exit codes: 0 done; 1 the notebook or check failed; 2 the command was wrong.",
             "Every figure is an estimate to be proven on the car in small steps."
         })
 public final class Main {
-
-    /** In the order the help lists them. */
-    private static final List<String> COMMANDS =
-            List.of("run", "eval", "lab", "kernel", "new", "check", "diff", "doctor", "warm-up");
 
     private Main() {}
 
@@ -38,6 +43,9 @@ public final class Main {
     public static void main(String[] arguments) {
         if (arguments.length == 3 && arguments[0].equals("kernel") && arguments[1].equals("serve")) {
             serve(Path.of(arguments[2]));
+        }
+        if (arguments.length == 1 && arguments[0].equals("warm-up")) {
+            System.exit(call(new WarmUp()));
         }
         Optional<? extends Callable<Integer>> plain = plain(arguments);
         if (plain.isPresent()) {
@@ -94,47 +102,21 @@ public final class Main {
     static int run(String... arguments) {
         PrintStream out = terminal(FileDescriptor.out);
         PrintStream err = terminal(FileDescriptor.err);
+        CommandLine line = commands(writer(out), writer(err));
         if (arguments.length == 0) {
-            commands(COMMANDS, writer(out), writer(err)).usage(out);
+            line.usage(out);
             return CommandLine.ExitCode.USAGE;
         }
-        return commands(asked(arguments[0]), writer(out), writer(err)).execute(arguments);
+        return line.execute(arguments);
     }
 
     /** All commands, writing to the given streams. */
     static CommandLine commands(PrintWriter out, PrintWriter err) {
-        return commands(COMMANDS, out, err);
-    }
-
-    /** The command a word names, alone if it names one: reading how all of them are declared takes longer than running a cell. */
-    private static List<String> asked(String word) {
-        return COMMANDS.contains(word) ? List.of(word) : COMMANDS;
-    }
-
-    private static CommandLine commands(List<String> names, PrintWriter out, PrintWriter err) {
-        CommandLine line = new CommandLine(new Main(), new PlainFactory());
-        for (String name : names) { // a reference to the method would keep the parser out of the start-up archive
-            line.addSubcommand(command(name));
-        }
-        line.addSubcommand(new CommandLine.HelpCommand());
-        line.setOut(out).setErr(err).setExecutionExceptionHandler(new FailureSentence());
+        CommandLine line =
+                new CommandLine(new Main()).setOut(out).setErr(err).setExecutionExceptionHandler(new FailureSentence());
+        line.addSubcommand("help", new CommandLine.HelpCommand());
         line.setUsageHelpAutoWidth(false);
         return line;
-    }
-
-    private static Object command(String name) {
-        return switch (name) {
-            case "run" -> new RunCommand();
-            case "eval" -> new EvalCommand();
-            case "lab" -> new LabCommand();
-            case "kernel" -> new KernelCommand();
-            case "new" -> new NewCommand();
-            case "check" -> new CheckCommand();
-            case "diff" -> new DiffCommand();
-            case "doctor" -> new DoctorCommand();
-            case "warm-up" -> new WarmUpCommand();
-            default -> throw new IllegalArgumentException(name);
-        };
     }
 
     private static PrintWriter writer(PrintStream stream) {

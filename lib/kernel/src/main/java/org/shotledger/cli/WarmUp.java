@@ -6,14 +6,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.shotledger.kernel.SelfCheck;
 import org.shotledger.snippet.SessionOptions;
-import picocli.CommandLine.Command;
 
-/** Does a little of what a kernel does, so that a start-up archive can be made of the classes this needs. */
-@Command(
-        name = "warm-up",
-        hidden = true,
-        description = "Runs a cell in a kernel; used while a start-up archive is made.")
-final class WarmUpCommand implements Callable<Integer> {
+/** Does a little of what a kernel does, so that a start-up archive can be made of the classes this needs; for the launcher alone. */
+final class WarmUp implements Callable<Integer> {
 
     /** A declaration, output, a type, and a value of the library's, which makes the imports. */
     private static final String CELL = """
