@@ -1,0 +1,231 @@
+package org.shotledger.evaluate;
+
+import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
+import static org.shotledger.units.QuantityKind.FRACTION;
+import static org.shotledger.units.QuantityKind.RATIO;
+import static org.shotledger.units.QuantityKind.VOLUME;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shotledger.car.Car;
+import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Side;
+import org.shotledger.nitrous.JetPair;
+import org.shotledger.nitrous.Solenoid;
+import org.shotledger.setup.Setup;
+import org.shotledger.units.QuantityKind;
+
+/** Every limit of bottle, nozzles and supply that does not ask at which engine speed; the one place that lists them. */
+final class DayRules {
+    /** Pressure of a bottle 1 K below the critical temperature, above which there is no liquid, Pa. */
+    private static final double WARMEST_LIQUID = NitrousOxide.saturationPressure(NitrousOxide.CRITICAL_TEMPERATURE - 1);
+    /** Share of the fuel cell that the pump can take out: common practice, no source. */
+    private static final double USABLE_CELL = 0.9;
+
+    private final Car car;
+    private final Setup setup;
+    private final String caseName;
+    private final List<Limit> limits = new ArrayList<>();
+
+    private DayRules(Car car, Setup setup, String caseName) {
+        this.car = car;
+        this.setup = setup;
+        this.caseName = caseName;
+    }
+
+    /** The limits of a day with nitrous. */
+    static List<Limit> of(Car car, Setup setup, String caseName, Day day, double fuelVolumeFlow) {
+        DayRules rules = new DayRules(car, setup, caseName);
+        rules.bottle(day);
+        rules.fuel(fuelVolumeFlow);
+        rules.holes();
+        rules.window();
+        return rules.limits;
+    }
+
+    private void bottle(Day day) {
+        double start = day.passes().stream()
+                .mapToDouble(pass -> pass.start().pressure())
+                .max()
+                .orElseThrow();
+        Day.Pass last = day.last(setup.passes().count());
+        add(
+                Side.AT_LEAST,
+                "bottle-low",
+                "bottle pressure, low side",
+                ABSOLUTE_PRESSURE,
+                last.history().at(last.seconds()).pressure(),
+                car.limits().bottlePressureLow(),
+                "limits.bottle-pressure-low",
+                "too little nitrous oxide: rich and weak",
+                "end of the last pass");
+        add(
+                Side.AT_MOST,
+                "bottle-high",
+                "bottle pressure, high side",
+                ABSOLUTE_PRESSURE,
+                start,
+                car.limits().bottlePressureHigh(),
+                "limits.bottle-pressure-high",
+                "too much nitrous oxide: lean",
+                "start of a pass");
+        add(
+                Side.AT_MOST,
+                "bottle-hot",
+                "bottle near its critical point",
+                ABSOLUTE_PRESSURE,
+                NitrousOxide.saturationPressure(
+                        Math.min(setup.bottle().startTemperature(), NitrousOxide.CRITICAL_TEMPERATURE)),
+                WARMEST_LIQUID,
+                "",
+                "no liquid is left: pressure without flow, and no figure here holds",
+                "start of a pass");
+        hard(
+                Side.AT_MOST,
+                "relief-disc",
+                "hottest full bottle against its relief disc",
+                ABSOLUTE_PRESSURE,
+                car.bottle().hottestPressure(setup.bottle().charge()),
+                car.bottle().reliefPressure() * car.limits().reliefShare(),
+                "limits.relief-share",
+                "the disc bursts and empties the bottle into the car",
+                "hottest soak of the full bottle");
+        add(
+                Side.AT_LEAST,
+                "passes",
+                "passes from one filling",
+                RATIO,
+                day.given(),
+                setup.passes().count(),
+                "target.passes",
+                "the bottle does not last: liquid or pressure ends before the pass does",
+                "all passes");
+    }
+
+    private void fuel(double volumeFlow) {
+        add(
+                Side.AT_MOST,
+                "fuel-cell",
+                "nitrous fuel of all passes from its cell",
+                VOLUME,
+                volumeFlow * setup.passes().seconds() * setup.passes().count(),
+                car.nitrous().fuel().cellVolume() * USABLE_CELL,
+                "nitrous-system.fuel.cell-volume",
+                "the pump draws air: the mixture goes lean at full nitrous",
+                "all passes");
+    }
+
+    private void holes() {
+        JetPair pair = setup.jets().orElseThrow();
+        share(
+                "nitrous-solenoid",
+                "nitrous jets against their solenoid",
+                pair.nitrousBore(),
+                car.nitrous().nitrous().solenoid(),
+                "the solenoid, not the jets, sets the flow");
+        share(
+                "fuel-solenoid",
+                "fuel jets against their solenoid",
+                pair.fuelBore(),
+                car.nitrous().fuel().solenoid(),
+                "the solenoid, not the jets, sets the fuel");
+        car.nitrous().passages().ifPresent(passages -> {
+            passage("nitrous", pair.nitrousBore(), passages.nitrousBore());
+            passage("fuel", pair.fuelBore(), passages.fuelBore());
+        });
+    }
+
+    private void share(String key, String name, double bore, Solenoid solenoid, String consequence) {
+        double jets = car.nitrous().nozzles() * bore * bore / (solenoid.bore() * solenoid.bore());
+        add(
+                Side.AT_MOST,
+                key,
+                name,
+                FRACTION,
+                jets,
+                car.limits().solenoidShare(),
+                "limits.solenoid-share",
+                consequence,
+                "sizes");
+    }
+
+    private void passage(String side, double jet, double passage) {
+        add(
+                Side.AT_MOST,
+                side + "-passage",
+                side + " jet against the nozzle's own passage",
+                FRACTION,
+                jet * jet / (passage * passage),
+                car.limits().passageShare(),
+                "limits.passage-share",
+                "the nozzle, not the jet, sets the flow: larger jets change nothing",
+                "sizes");
+    }
+
+    /** The room is counted from the window's own lower end: 100 rpm are little at 8000 and much in a narrow window. */
+    private void window() {
+        var window = setup.arming();
+        double red = car.engine().redLineRpm();
+        add(
+                Side.AT_MOST,
+                "rpm-window",
+                "speeds with nitrous under the red line",
+                FRACTION,
+                (window.rpmHigh() - window.rpmLow()) / (red - window.rpmLow()),
+                1,
+                "engine.red-line",
+                "the nitrous is still on when the engine meets its limiter: fuel is cut, nitrous is not",
+                "arming conditions");
+    }
+
+    private void add(
+            Side side,
+            String key,
+            String name,
+            QuantityKind kind,
+            double value,
+            double bound,
+            String path,
+            String consequence,
+            String place) {
+        limits.add(new Limit(
+                key,
+                name,
+                kind,
+                value,
+                bound,
+                side,
+                false,
+                consequence,
+                car.provenance(path),
+                car.reason(path),
+                place,
+                caseName));
+    }
+
+    private void hard(
+            Side side,
+            String key,
+            String name,
+            QuantityKind kind,
+            double value,
+            double bound,
+            String path,
+            String consequence,
+            String place) {
+        limits.add(new Limit(
+                key,
+                name,
+                kind,
+                value,
+                bound,
+                side,
+                true,
+                consequence,
+                car.provenance(path),
+                car.reason(path),
+                place,
+                caseName));
+    }
+}

@@ -1,0 +1,201 @@
+package org.shotledger.evaluate;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.shotledger.bottle.Charge;
+import org.shotledger.car.Car;
+import org.shotledger.fluid.FluidState;
+import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Limits;
+import org.shotledger.nitrous.ActivationWindow;
+import org.shotledger.setup.BottleState;
+import org.shotledger.setup.Case;
+import org.shotledger.setup.Setup;
+
+/** What happens when a setup is run on a car in a case: the one function that everything else asks. Pure. */
+public final class Evaluate {
+    private final Car car;
+    private final Setup setup;
+    private final Case at;
+    private final Optional<Day> day;
+    private final PointModel model;
+    private final HeldBoost held;
+
+    private Evaluate(Car car, Setup setup, Case at) {
+        this.car = car;
+        this.setup = setup;
+        this.at = at;
+        double plenum = at.air().pressure() + setup.boost().armed().at(setup.arming().rpmHigh());
+        this.day = setup.jets().map(jets -> Day.of(car, setup, plenum));
+        this.model = PointModel.of(car, setup, at, bottle());
+        this.held = new HeldBoost(model, at.air().pressure());
+    }
+
+    /**
+     * Runs a setup.
+     *
+     * @param car what is built
+     * @param setup what is set
+     * @param at what the world is
+     * @return the outcome; where the models have no answer it holds broken limits that say so
+     */
+    public static Outcome of(Car car, Setup setup, Case at) {
+        return new Evaluate(car, setup, at).outcome();
+    }
+
+    /**
+     * Runs a setup at one engine speed.
+     *
+     * @param car what is built
+     * @param setup what is set
+     * @param at what the world is
+     * @param rpm engine speed, rev/min
+     * @return the armed engine there; empty where the models have no answer
+     */
+    public static Optional<OperatingPoint> at(Car car, Setup setup, Case at, double rpm) {
+        return new Evaluate(car, setup, at).armed(rpm);
+    }
+
+    /**
+     * The operating-point model of a setup in a case, the bottle as the case has it.
+     *
+     * @param car what is built
+     * @param setup what is set
+     * @param at what the world is
+     * @return the model
+     */
+    public static PointModel model(Car car, Setup setup, Case at) {
+        return new Evaluate(car, setup, at).model;
+    }
+
+    private FluidState bottle() {
+        BottleState state = at.bottle();
+        return switch (state.moment()) {
+            case GIVEN -> NitrousOxide.saturatedLiquid(state.temperature());
+            case FIRST_OPENING -> charged().outlet();
+            case END_OF_LAST_PASS ->
+                day.map(d -> Day.end(d.last(setup.passes().count()))).orElseGet(() -> charged().outlet());
+        };
+    }
+
+    private Charge charged() {
+        return car.bottle().vessel().charged(setup.bottle().charge(), setup.bottle().startTemperature());
+    }
+
+    private Outcome outcome() {
+        double[] speeds = Speeds.all(car, setup.arming());
+        List<OperatingPoint> off = new ArrayList<>();
+        for (double rpm : speeds) {
+            held.point(rpm, plenum(setup.boost().off().at(rpm)), Mode.BOOST_ALONE).ifPresent(off::add);
+        }
+        List<OperatingPoint> armed = setup.jets().isEmpty() ? List.of() : armed(speeds);
+        List<OperatingPoint> changeover = setup.jets().isEmpty() ? List.of() : changeover();
+        Optional<PassOutcome> pass = day.map(d -> pass(d, strongest(armed)));
+        return new Outcome(car, setup, at, off, armed, changeover, pass, limits(off, armed, changeover));
+    }
+
+    private double plenum(double gauge) {
+        return at.air().pressure() + gauge;
+    }
+
+    private List<OperatingPoint> armed(double[] speeds) {
+        double[] open = Speeds.withNitrous(car, setup.arming());
+        double[] both = Arrays.stream(open).toArray();
+        List<OperatingPoint> points = new ArrayList<>();
+        for (double rpm : speeds) {
+            if (!setup.arming().contains(rpm)) {
+                armed(rpm).ifPresent(points::add);
+            }
+        }
+        for (double rpm : both) {
+            armed(rpm).ifPresent(points::add);
+        }
+        points.sort(Comparator.comparingDouble(OperatingPoint::rpm));
+        return points;
+    }
+
+    private Optional<OperatingPoint> armed(double rpm) {
+        boolean open = setup.jets().isPresent() && setup.arming().contains(rpm);
+        return held.point(
+                rpm, plenum(setup.boost().armed().at(rpm)), open ? Mode.NITROUS : Mode.ARMED);
+    }
+
+    /** Opening at the lowest speed, and after a shift anywhere in the window; closing at the highest speed. */
+    private List<OperatingPoint> changeover() {
+        ActivationWindow window = setup.arming();
+        double[] open = Speeds.withNitrous(car, window);
+        List<OperatingPoint> points = new ArrayList<>();
+        if (open.length > 0) {
+            double low = open[0];
+            double high = open[open.length - 1];
+            double over = setup.boost().tolerance();
+            held.point(low, plenum(setup.boost().armed().at(low)) + over, Mode.OPENING).ifPresent(points::add);
+            held.point(high, plenum(setup.boost().armed().at(high)), Mode.CLOSING).ifPresent(points::add);
+        }
+        return points;
+    }
+
+    private static Optional<OperatingPoint> strongest(List<OperatingPoint> armed) {
+        return armed.stream()
+                .filter(point -> point.mode() == Mode.NITROUS)
+                .max(Comparator.comparingDouble(OperatingPoint::wheelPower));
+    }
+
+    private PassOutcome pass(Day d, Optional<OperatingPoint> strongest) {
+        int number = at.bottle().moment() == BottleState.Moment.END_OF_LAST_PASS
+                ? Math.min(setup.passes().count(), d.passes().size())
+                : 1;
+        Day.Pass pass = d.last(number);
+        List<PassOutcome.Moment> moments = new ArrayList<>();
+        for (var moment : pass.history().moments()) {
+            if (moment.liquidMass() <= 0) {
+                break;
+            }
+            FluidState liquid = moment.time() == 0 ? pass.start() : NitrousOxide.saturatedLiquid(moment.temperature());
+            Optional<OperatingPoint> then = strongest.flatMap(point -> at(point, liquid));
+            moments.add(new PassOutcome.Moment(
+                    moment.time(),
+                    moment.temperature(),
+                    moment.pressure(),
+                    moment.liquidMass(),
+                    moment.massFlow(),
+                    then.map(OperatingPoint::lambda).orElse(Double.NaN),
+                    then.map(OperatingPoint::wheelPower).orElse(Double.NaN)));
+        }
+        return new PassOutcome(
+                number, moments, pass.seconds(), pass.history().massUsed(), d.whole(), d.given());
+    }
+
+    private Optional<OperatingPoint> at(OperatingPoint point, FluidState liquid) {
+        return new HeldBoost(model.withBottle(liquid), at.air().pressure())
+                .point(point.rpm(), point.wanted(), Mode.NITROUS);
+    }
+
+    private Limits limits(List<OperatingPoint> off, List<OperatingPoint> armed, List<OperatingPoint> changeover) {
+        List<OperatingPoint> points = new ArrayList<>(off);
+        points.addAll(armed);
+        points.addAll(changeover);
+        List<Limit> all = new ArrayList<>();
+        for (PointRule rule : PointRules.ALL) {
+            points.stream()
+                    .filter(rule::concerns)
+                    .min(Comparator.comparingDouble(point -> rule.margin(car, point)))
+                    .ifPresent(point -> all.add(rule.at(car, point, at.name())));
+        }
+        day.ifPresent(d -> all.addAll(DayRules.of(car, setup, at.name(), d, fuelVolume(armed))));
+        return new Limits(all);
+    }
+
+    private double fuelVolume(List<OperatingPoint> armed) {
+        double density = model.nitrousFuelDensity();
+        return armed.stream()
+                        .mapToDouble(point -> point.nitrousFuel().massFlow())
+                        .max()
+                        .orElse(0)
+                / density;
+    }
+}

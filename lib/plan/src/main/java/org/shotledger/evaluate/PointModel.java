@@ -1,0 +1,356 @@
+package org.shotledger.evaluate;
+
+import org.shotledger.boost.Compressor;
+import org.shotledger.boost.CompressorPoint;
+import org.shotledger.boost.ExhaustGas;
+import org.shotledger.boost.OutsideMapException;
+import org.shotledger.boost.ShaftBalance;
+import org.shotledger.car.Car;
+import org.shotledger.car.EngineModel;
+import org.shotledger.car.FuelStreams;
+import org.shotledger.car.Injection;
+import org.shotledger.car.Turbo;
+import org.shotledger.engine.Charge;
+import org.shotledger.engine.ChargeMixing;
+import org.shotledger.engine.Cycle;
+import org.shotledger.engine.CycleTrace;
+import org.shotledger.engine.Intake;
+import org.shotledger.engine.Intake.FuelSupplied;
+import org.shotledger.engine.MoistAir;
+import org.shotledger.engine.Power;
+import org.shotledger.evaluate.OperatingPoint.CylinderLoad;
+import org.shotledger.evaluate.OperatingPoint.MainFuel;
+import org.shotledger.flow.FeedFlow;
+import org.shotledger.fluid.FluidState;
+import org.shotledger.fuel.HeatRelease;
+import org.shotledger.fuel.Mixture;
+import org.shotledger.nitrous.FuelCircuit.FuelFlow;
+import org.shotledger.nitrous.FuelCircuit.Pressures;
+import org.shotledger.nitrous.JetPair;
+import org.shotledger.setup.Case;
+import org.shotledger.setup.Factor;
+import org.shotledger.setup.Setup;
+
+/**
+ * Evaluates operating points of a setup in a case at one state of the bottle. Pure.
+ *
+ * <p>Order of the reasoning: the nitrous flow follows from the bottle and the feed path; the nitrous fuel from regulator and
+ * plenum; the air from speed-density with the charge mixed to one temperature, solved together with compressor and charge
+ * cooler; the main fuel from the air; the heat from all oxygen and all fuel; the power from heat, friction and pumping.
+ */
+public final class PointModel {
+    /** Gas constant and heat-capacity ratio of rich exhaust gas near 1100 K (Heywood figs 4.13 to 4.18, from memory). */
+    private static final double EXHAUST_GAS_CONSTANT = 290;
+
+    private static final double EXHAUST_GAMMA = 1.30;
+    private static final double FLOW_TOLERANCE = 1e-10;
+    private static final int MOST_ROUNDS = 60;
+
+    private final Car car;
+    private final Setup setup;
+    private final Case at;
+    private final FuelStreams fuels;
+    private final FluidState bottle;
+    private final EngineModel model;
+    private final ClosedCycles cycles;
+
+    private PointModel(Car car, Setup setup, Case at, FuelStreams fuels, FluidState bottle) {
+        this.car = car;
+        this.setup = setup;
+        this.at = at;
+        this.fuels = fuels;
+        this.bottle = bottle;
+        this.model = car.model();
+        this.cycles = new ClosedCycles(car.engine(), fuels, model.timing());
+    }
+
+    /**
+     * The model of a setup in a case.
+     *
+     * @param car what is built
+     * @param setup what is set
+     * @param at what the world is
+     * @param bottle state of the liquid at the bottle's siphon
+     * @return the model
+     */
+    public static PointModel of(Car car, Setup setup, Case at, FluidState bottle) {
+        return new PointModel(car, setup, at, car.fuels().with(at.ethanol()), bottle);
+    }
+
+    /**
+     * The same with the bottle in another state.
+     *
+     * @param other state of the liquid at the siphon
+     * @return the changed model
+     */
+    public PointModel withBottle(FluidState other) {
+        return new PointModel(car, setup, at, fuels, other);
+    }
+
+    /**
+     * An operating point.
+     *
+     * @param rpm engine speed, rev/min, inside the volumetric-efficiency table
+     * @param plenum plenum pressure, Pa absolute
+     * @param mode what the engine is doing
+     * @return the point
+     * @throws NoAnswerException where the models have none
+     */
+    public OperatingPoint at(double rpm, double plenum, Mode mode) {
+        if (!mode.nitrousFlows() || setup.jets().isEmpty()) {
+            return at(rpm, plenum, mode, Closed.feed(bottle), Closed.fuel(at.air().pressure()));
+        }
+        return at(rpm, plenum, mode, feed(plenum), nitrousFuel(plenum));
+    }
+
+    /**
+     * An operating point with both flows of the nitrous system given, for example those with a blocked jet.
+     *
+     * @param rpm engine speed, rev/min
+     * @param plenum plenum pressure, Pa absolute
+     * @param mode what the engine is doing; it decides the spark
+     * @param feed the nitrous flow
+     * @param extra the flow of nitrous fuel
+     * @return the point
+     * @throws NoAnswerException where the models have none
+     */
+    public OperatingPoint at(double rpm, double plenum, Mode mode, FeedFlow feed, FuelFlow extra) {
+        try {
+            return point(rpm, plenum, mode, feed, extra);
+        } catch (OutsideMapException outside) {
+            throw new NoAnswerException(outside.edge().words() + " of the compressor map", outside);
+        } catch (NoAnswerException none) {
+            throw none;
+        } catch (IllegalArgumentException refused) {
+            throw new NoAnswerException(refused.getMessage(), refused);
+        }
+    }
+
+    private OperatingPoint point(double rpm, double plenum, Mode mode, FeedFlow feed, FuelFlow extra) {
+        Breath breath = breathe(rpm, plenum, feed, extra);
+        Charge charge = breath.charge;
+        HeatRelease heat = model.combustion().burn(charge.mixture());
+        ShaftBalance shaft = shaft(charge.mixture(), breath.compressor.power());
+        CylinderLoad load = load(rpm, mode, charge, heat, shaft.exhaustPressure());
+        double friction = model.friction()
+                .meanEffectivePressure(load.peakPressure(), car.engine().meanPistonSpeed(rpm), rpm);
+        Power power = Power.of(
+                car.engine(),
+                rpm,
+                workingHeat(charge.mixture(), heat),
+                load.indicatedEfficiency() * factor(Factor.ENGINE_WORK),
+                plenum,
+                shaft.exhaustPressure(),
+                friction);
+        return new OperatingPoint(
+                rpm,
+                mode,
+                plenum,
+                plenum,
+                at.air(),
+                bottle,
+                breath.compressor,
+                breath.airTemperature,
+                charge,
+                feed,
+                extra,
+                mainFuel(rpm, plenum, charge.mixture().mainFlow()),
+                heat,
+                shaft,
+                load,
+                power,
+                car.driveline().wheelPower(power.brake(), rpm));
+    }
+
+    /**
+     * What the nitrous feed path passes; it does not depend on engine speed.
+     *
+     * @param plenum plenum pressure, Pa absolute
+     * @return the flow; none without jets
+     */
+    public FeedFlow feed(double plenum) {
+        if (setup.jets().isEmpty()) {
+            return Closed.feed(bottle);
+        }
+        FeedFlow flow = car.nitrous()
+                .nitrous()
+                .path(car.nitrous().nozzles(), setup.jets().get().nitrousBore())
+                .flow(bottle, plenum);
+        double factor = factor(Factor.NITROUS_FLOW);
+        return factor == 1 ? flow : flow.times(factor);
+    }
+
+    /**
+     * What the fuel circuit of the nitrous system passes.
+     *
+     * @param plenum plenum pressure, Pa absolute
+     * @return the flow; none without jets
+     */
+    public FuelFlow nitrousFuel(double plenum) {
+        if (setup.jets().isEmpty()) {
+            return Closed.fuel(at.air().pressure());
+        }
+        JetPair pair = setup.jets().get();
+        double density = nitrousFuelDensity();
+        FuelFlow flow = car.nitrous()
+                .fuel()
+                .with(setup.nitrousRegulator())
+                .flow(density, car.nitrous().nozzles(), pair.fuelBore(), pressures(plenum), at.voltage());
+        double factor = factor(Factor.FUEL_JET_FLOW);
+        return factor == 1 ? flow : flow.times(factor);
+    }
+
+    /**
+     * The pressures around the fuel circuit; every position of the nozzle feels the plenum within its own loss.
+     *
+     * @param plenum plenum pressure, Pa absolute
+     * @return ambient, plenum and nozzle pressure
+     */
+    public Pressures pressures(double plenum) {
+        return new Pressures(at.air().pressure(), plenum, plenum);
+    }
+
+    /**
+     * Density of the nitrous fuel as it is sprayed.
+     *
+     * @return kg/m3
+     */
+    public double nitrousFuelDensity() {
+        return fuels.nitrous().density(fuels.temperature());
+    }
+
+    private double factor(Factor which) {
+        return at.factors().of(which);
+    }
+
+    private record Breath(CompressorPoint compressor, double airTemperature, Charge charge) {}
+
+    private Breath breathe(double rpm, double plenum, FeedFlow feed, FuelFlow extra) {
+        double volume = car.engine().breathedVolume(rpm) * factor(Factor.BREATHING);
+        MoistAir ambient = at.air();
+        double air = ambient.density() * volume * plenum / ambient.pressure();
+        double lastAir = Double.NaN;
+        double lastMiss = Double.NaN;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            CompressorPoint point = compress(plenum, air);
+            double temperature = car.turbo().cooler().outletTemperature(point.outletTemperature(), ambient.temperature());
+            Charge charge = ChargeMixing.mix(intake(plenum, temperature, feed, extra), volume);
+            double next = charge.mixture().dryAir() + charge.mixture().waterVapour();
+            if (Math.abs(next - air) <= FLOW_TOLERANCE * air) {
+                return new Breath(point, temperature, charge);
+            }
+            double miss = next - air;
+            double step = secant(air - lastAir, miss - lastMiss, miss);
+            lastAir = air;
+            lastMiss = miss;
+            air += step;
+        }
+        throw new NoAnswerException("air flow and compressor do not settle together");
+    }
+
+    /** The step of the secant method; the plain step where there is no secant yet or it would more than double that step. */
+    private static double secant(double change, double missChange, double miss) {
+        double step = -miss * change / missChange;
+        return Math.abs(step) <= 2 * Math.abs(miss) ? step : miss;
+    }
+
+    private CompressorPoint compress(double plenum, double air) {
+        Turbo turbo = car.turbo();
+        MoistAir ambient = at.air();
+        double inlet = ambient.pressure() - turbo.inlet().loss(air, ambient.density());
+        double coolerDensity = ambient.density() * plenum / ambient.pressure();
+        double outlet = plenum + turbo.cooler().loss().loss(air, coolerDensity);
+        return Compressor.at(turbo.map(), air, ambient.temperature(), inlet, outlet);
+    }
+
+    private Intake intake(double plenum, double airTemperature, FeedFlow feed, FuelFlow extra) {
+        return new Intake(
+                plenum,
+                airTemperature,
+                at.air().humidityRatio(),
+                feed.massFlow(),
+                bottle.enthalpy(),
+                new FuelSupplied(fuels.main(), fuels.temperature(), fuels.mainEvaporated()),
+                setup.mixture() / factor(Factor.MAIN_FUEL),
+                new FuelSupplied(fuels.nitrous(), fuels.temperature(), fuels.nitrousEvaporated()),
+                extra.massFlow());
+    }
+
+    private MainFuel mainFuel(double rpm, double plenum, double flow) {
+        Injection injection = car.injection();
+        double ambient = at.air().pressure();
+        double density = fuels.main().density(fuels.temperature());
+        double rail = setup.mainRegulator().railPressure(ambient, plenum);
+        double duty =
+                injection.injector().duty(flow / injection.count(), rpm, density, rail - plenum, at.voltage());
+        double capacity = density * injection.pumps().capacity(rail - ambient, at.voltage());
+        return new MainFuel(flow, duty, rail, capacity);
+    }
+
+    private ShaftBalance shaft(Mixture mixture, double compressorPower) {
+        Turbo turbo = car.turbo();
+        double temperature = turbo.exhaustTemperature() * factor(Factor.EXHAUST_TEMPERATURE);
+        ExhaustGas gas = new ExhaustGas(mixture.totalFlow(), temperature, EXHAUST_GAS_CONSTANT, EXHAUST_GAMMA);
+        double ambient = at.air().pressure();
+        double density = ambient / (EXHAUST_GAS_CONSTANT * temperature);
+        double back = ambient + turbo.turbine().exhaustLoss().loss(mixture.totalFlow(), density);
+        return ShaftBalance.solve(turbo.turbine(), gas, compressorPower, back);
+    }
+
+    /** The engine's own heat, and of what the nitrous circuit adds the effective share. */
+    private double workingHeat(Mixture mixture, HeatRelease heat) {
+        if (mixture.nitrous() == 0 && mixture.nitrousFuelFlow() == 0) {
+            return heat.total();
+        }
+        Mixture own = Mixture.ofAir(mixture.dryAir(), mixture.waterVapour(), mixture.mainFuel(), mixture.mainFlow());
+        double base = model.combustion().burn(own).total();
+        return base + model.nitrousShare() * factor(Factor.NITROUS_WORK) * (heat.total() - base);
+    }
+
+    private CylinderLoad load(double rpm, Mode mode, Charge charge, HeatRelease heat, double exhaustPressure) {
+        boolean on = mode.nitrousFlows();
+        double retard = on ? setup.retard() : 0;
+        Cycle cycle = model.cylinder().run(cycles.cycle(rpm, charge, heat, exhaustPressure, retard, on));
+        return new CylinderLoad(
+                cycle.peakPressure() * factor(Factor.PEAK_PRESSURE),
+                cycle.peakAngle(),
+                cycle.knockIntegral() * factor(Factor.KNOCK),
+                retard,
+                model.efficiency().at(car.engine().compressionRatio(), retard));
+    }
+
+    /**
+     * Pressure in a cylinder over the cycle of a point already evaluated, for pictures.
+     *
+     * @param point a point of this model
+     * @return the trace whose peak the point holds
+     */
+    public CycleTrace trace(OperatingPoint point) {
+        return model.cylinder()
+                .trace(cycles.cycle(
+                        point.rpm(),
+                        point.charge(),
+                        point.heat(),
+                        point.shaft().exhaustPressure(),
+                        point.cylinder().retard(),
+                        point.mode().nitrousFlows()));
+    }
+
+    /**
+     * The closed cycle of a point with another spark.
+     *
+     * @param point a point of this model
+     * @param retard later than the builder's own timing by this, crank degrees, not negative
+     * @return peak pressure, its angle, knock integral and work of one cylinder
+     */
+    public Cycle cycle(OperatingPoint point, double retard) {
+        return model.cylinder()
+                .run(cycles.cycle(
+                        point.rpm(),
+                        point.charge(),
+                        point.heat(),
+                        point.shaft().exhaustPressure(),
+                        retard,
+                        point.mode().nitrousFlows()));
+    }
+}

@@ -1,0 +1,63 @@
+package org.shotledger.evaluate;
+
+import java.util.TreeSet;
+import org.shotledger.car.Car;
+import org.shotledger.nitrous.ActivationWindow;
+
+/** The engine speeds at which an outcome is worked out. */
+public final class Speeds {
+    /** Largest step of engine speed, rev/min: our choice, below which a chart shows nothing more. */
+    private static final double STEP = 100;
+    /** An outcome is shown from this share of the speed at which the nitrous opens. */
+    private static final double SHOWN_FROM = 0.6;
+
+    private Speeds() {}
+
+    /**
+     * Speeds over a range, both ends included, at most 100 rpm apart.
+     *
+     * @param low rev/min
+     * @param high rev/min, not below {@code low}
+     * @return ascending, shape (n)
+     */
+    public static double[] over(double low, double high) {
+        TreeSet<Double> speeds = new TreeSet<>();
+        speeds.add(low);
+        speeds.add(high);
+        for (double rpm = Math.ceil(low / STEP) * STEP; rpm < high; rpm += STEP) {
+            speeds.add(rpm);
+        }
+        return speeds.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /**
+     * The speeds with nitrous that the car can run at: the window, as far as the breathing table and the red line go.
+     *
+     * @param car what is built
+     * @param window when the nitrous may be on
+     * @return ascending; empty where the engine runs at none of them
+     */
+    public static double[] withNitrous(Car car, ActivationWindow window) {
+        double low = Math.max(window.rpmLow(), car.engine().volumetricEfficiency().low());
+        double high = Math.min(window.rpmHigh(), highest(car));
+        return low <= high ? over(low, high) : new double[0];
+    }
+
+    /**
+     * All speeds of an outcome.
+     *
+     * @param car what is built
+     * @param window when the nitrous may be on
+     * @return ascending
+     */
+    public static double[] all(Car car, ActivationWindow window) {
+        double low = Math.max(
+                car.engine().volumetricEfficiency().low(),
+                Math.min(SHOWN_FROM * window.rpmLow(), 0.5 * highest(car)));
+        return over(Math.ceil(low / STEP) * STEP, highest(car));
+    }
+
+    private static double highest(Car car) {
+        return Math.min(car.engine().volumetricEfficiency().high(), car.engine().redLineRpm());
+    }
+}

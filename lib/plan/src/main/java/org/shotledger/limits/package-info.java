@@ -1,0 +1,2 @@
+/** Limits and verdicts as data. May use units. */
+package org.shotledger.limits;

@@ -1,0 +1,169 @@
+package org.shotledger.setup;
+
+import java.util.Optional;
+import org.shotledger.nitrous.ActivationWindow;
+import org.shotledger.nitrous.JetPair;
+import org.shotledger.supply.Regulator;
+import org.shotledger.units.Amount;
+import org.shotledger.units.GaugePressure;
+import org.shotledger.units.QuantityKind;
+import org.shotledger.units.Require;
+
+/**
+ * Everything a person sets before a pass. Nothing in it is calculated; what happens with it is an outcome.
+ *
+ * @param boost boost over engine speed
+ * @param jets jets of every nozzle; empty when the nitrous is not used
+ * @param mainRegulator fuel pressure of the engine's own rail
+ * @param nitrousRegulator fuel pressure of the nitrous system's own supply
+ * @param mixture lambda the main fuel is metered for, on the air alone, 0.5 to 1.3
+ * @param retard spark later than the builder's own timing while the nitrous flows, crank degrees, 0 to 30
+ * @param arming engine speeds between which the nitrous may open
+ * @param bottle charge and temperature of the bottle
+ * @param passes what is run on one filling
+ */
+public record Setup(
+        BoostTarget boost,
+        Optional<JetPair> jets,
+        Regulator mainRegulator,
+        Regulator nitrousRegulator,
+        double mixture,
+        double retard,
+        ActivationWindow arming,
+        BottleFill bottle,
+        Passes passes) {
+
+    /** Checks the ranges. */
+    public Setup {
+        Require.within("mixture of the main fuel", mixture, 0.5, 1.3, "");
+        Require.within("spark retard with nitrous", retard, 0, 30, "deg");
+    }
+
+    /**
+     * The same with another boost.
+     *
+     * @param other boost over engine speed
+     * @return the changed setup
+     */
+    public Setup withBoost(BoostTarget other) {
+        return new Setup(other, jets, mainRegulator, nitrousRegulator, mixture, retard, arming, bottle, passes);
+    }
+
+    /**
+     * The same with one boost at every engine speed, armed or not.
+     *
+     * @param gauge pressure above ambient
+     * @return the changed setup
+     */
+    public Setup withBoost(GaugePressure gauge) {
+        return withBoost(BoostTarget.constant(gauge.pascals()));
+    }
+
+    /**
+     * The same with other jets.
+     *
+     * @param pair the jets of every nozzle
+     * @return the changed setup
+     */
+    public Setup withJets(JetPair pair) {
+        return new Setup(
+                boost, Optional.of(pair), mainRegulator, nitrousRegulator, mixture, retard, arming, bottle, passes);
+    }
+
+    /**
+     * The same with other jets.
+     *
+     * @param nitrous hole of the nitrous jet of every nozzle, for example {@code thou(44)}
+     * @param fuel hole of its fuel jet
+     * @return the changed setup
+     */
+    public Setup withJets(Amount nitrous, Amount fuel) {
+        return withJets(new JetPair(bore(nitrous), bore(fuel)));
+    }
+
+    private static double bore(Amount hole) {
+        if (hole.kind() != QuantityKind.BORE && hole.kind() != QuantityKind.LENGTH) {
+            throw new IllegalArgumentException("A jet is given as " + hole + "; give the diameter of its hole, such as 44 thou.");
+        }
+        return hole.value();
+    }
+
+    /**
+     * The same with the nitrous not used.
+     *
+     * @return the changed setup
+     */
+    public Setup withoutJets() {
+        return new Setup(boost, Optional.empty(), mainRegulator, nitrousRegulator, mixture, retard, arming, bottle, passes);
+    }
+
+    /**
+     * The same with another fuel pressure in the engine's own rail.
+     *
+     * @param regulator its regulator
+     * @return the changed setup
+     */
+    public Setup withMainRegulator(Regulator regulator) {
+        return new Setup(boost, jets, regulator, nitrousRegulator, mixture, retard, arming, bottle, passes);
+    }
+
+    /**
+     * The same with another fuel pressure at the nitrous system's fuel jets.
+     *
+     * @param regulator its regulator
+     * @return the changed setup
+     */
+    public Setup withNitrousRegulator(Regulator regulator) {
+        return new Setup(boost, jets, mainRegulator, regulator, mixture, retard, arming, bottle, passes);
+    }
+
+    /**
+     * The same with another mixture of the main fuel.
+     *
+     * @param lambda on the air alone, 0.5 to 1.3
+     * @return the changed setup
+     */
+    public Setup withMixture(double lambda) {
+        return new Setup(boost, jets, mainRegulator, nitrousRegulator, lambda, retard, arming, bottle, passes);
+    }
+
+    /**
+     * The same with another spark.
+     *
+     * @param degrees later than the builder's own timing while the nitrous flows, crank degrees, 0 to 30
+     * @return the changed setup
+     */
+    public Setup withRetard(double degrees) {
+        return new Setup(boost, jets, mainRegulator, nitrousRegulator, mixture, degrees, arming, bottle, passes);
+    }
+
+    /**
+     * The same with other speeds at which the nitrous may open.
+     *
+     * @param window the speeds
+     * @return the changed setup
+     */
+    public Setup withArming(ActivationWindow window) {
+        return new Setup(boost, jets, mainRegulator, nitrousRegulator, mixture, retard, window, bottle, passes);
+    }
+
+    /**
+     * The same with another filling of the bottle.
+     *
+     * @param fill charge and temperature
+     * @return the changed setup
+     */
+    public Setup withBottle(BottleFill fill) {
+        return new Setup(boost, jets, mainRegulator, nitrousRegulator, mixture, retard, arming, fill, passes);
+    }
+
+    /**
+     * The same with other passes.
+     *
+     * @param other what is run on one filling
+     * @return the changed setup
+     */
+    public Setup withPasses(Passes other) {
+        return new Setup(boost, jets, mainRegulator, nitrousRegulator, mixture, retard, arming, bottle, other);
+    }
+}
