@@ -9,7 +9,7 @@ import java.util.List;
 
 /**
  * Writes the factor tables of a space so that a peer in another language can do the same arithmetic on the same combinations.
- * It stands in the core's package to see them. Layout: see {@code peer/sweep.py}, which reads it.
+ * It stands in the study's package to see them. Layout: see {@code peer/sweep.py}, which reads it.
  */
 public final class FactorDump {
     private static final int PIECES = 2;

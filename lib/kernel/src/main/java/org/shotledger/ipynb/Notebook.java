@@ -15,7 +15,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.shotledger.sheet.AtomicFile;
+import org.shotledger.files.AtomicFile;
 
 /** A notebook in the format nbformat 4.5. */
 public final class Notebook {

@@ -9,9 +9,9 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.shotledger.files.AtomicFile;
 import org.shotledger.ipynb.Notebook;
 import org.shotledger.ipynb.NotebookException;
-import org.shotledger.sheet.AtomicFile;
 import org.shotledger.snippet.JavaSession;
 import org.shotledger.snippet.OutputRouter;
 

@@ -42,7 +42,7 @@ public final class Session {
             "org.shotledger.units.*",
             "org.shotledger.view.*",
             "org.shotledger.view.Tables", // the build sheet has tables, too
-            "org.shotledger.wetkit.*",
+            "org.shotledger.nitrous.*",
             "org.shotledger.wiring.*",
             "static org.shotledger.session.Session.*",
             "static org.shotledger.units.Quantities.*",

@@ -21,7 +21,7 @@ import org.shotledger.chart.TradeOffChart;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
-/** The results of the core as charts. */
+/** Results as charts. */
 public final class Charts {
     private Charts() {}
 

@@ -11,10 +11,10 @@ import org.shotledger.chart.FeedFlowChart;
 import org.shotledger.flow.FeedFlow;
 import org.shotledger.flow.JetFlow;
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.nitrous.JetPair;
 import org.shotledger.spread.Supply;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
-import org.shotledger.wetkit.JetPair;
 
 /** What flows through the jets, as charts. */
 public final class FlowCharts {

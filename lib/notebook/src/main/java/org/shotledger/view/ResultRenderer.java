@@ -16,7 +16,7 @@ import org.shotledger.display.Displayable;
 import org.shotledger.table.Shown;
 
 /**
- * Shows a result of the core in the units of the session. The nested classes are what the service loader finds, one a type.
+ * Shows a result in the units of the session. The nested classes are what the service loader finds, one a type.
  *
  * @param <T> the type of the result
  */

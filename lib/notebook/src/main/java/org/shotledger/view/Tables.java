@@ -15,7 +15,7 @@ import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
 
-/** The results of the core as tables. */
+/** Results as tables. */
 public final class Tables {
     private Tables() {}
 

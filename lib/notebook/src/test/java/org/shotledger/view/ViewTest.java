@@ -19,11 +19,11 @@ import org.shotledger.budget.Verdict;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.Samples;
 import org.shotledger.display.Display;
+import org.shotledger.nitrous.ActivationWindow;
+import org.shotledger.nitrous.JetPair;
 import org.shotledger.table.Shown;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
-import org.shotledger.wetkit.ActivationWindow;
-import org.shotledger.wetkit.JetPair;
 
 class ViewTest {
     private static final double HP = 745.69987158227022;

@@ -16,7 +16,7 @@ import org.shotledger.budget.Evaluation;
 import org.shotledger.budget.Evaluator;
 import org.shotledger.build.Build;
 import org.shotledger.flow.FeedFlow;
-import org.shotledger.wetkit.JetPair;
+import org.shotledger.nitrous.JetPair;
 
 /** A whole operating point of the demo build with exact models, at 256 seeded speeds and boosts. */
 @State(Scope.Thread)

@@ -1,5 +1,5 @@
 /**
  * Benchmarks of sweeps over many combinations and of drawing a plan's unknowns, with the tables a NumPy peer reads. Allowed imports:
- * JMH and the core.
+ * JMH, physics and plan.
  */
 package org.shotledger.bench.study;

@@ -1,0 +1,111 @@
+package org.shotledger.cli;
+
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParseException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.shotledger.files.AtomicFile;
+
+/** The entry by which Jupyter knows the kernel. */
+final class KernelSpec {
+
+    static final String NAME = "shotledger";
+
+    /** What is read back of an entry. */
+    private record Entry(List<String> argv, Map<String, String> env) {}
+
+    private KernelSpec() {}
+
+    /** Jupyter's folder for kernels: below the given prefix, or the user's own. */
+    static Path folder(Path prefix) {
+        Path data = prefix == null ? userData() : prefix.resolve("share").resolve("jupyter");
+        return data.resolve("kernels").resolve(NAME);
+    }
+
+    private static Path userData() {
+        String set = System.getenv("JUPYTER_DATA_DIR");
+        if (set != null && !set.isEmpty()) {
+            return Path.of(set);
+        }
+        Path home = Path.of(System.getProperty("user.home"));
+        String system = System.getProperty("os.name").toLowerCase(Locale.ROOT);
+        if (system.contains("mac")) {
+            return home.resolve("Library").resolve("Jupyter");
+        }
+        if (system.contains("win")) {
+            return Path.of(System.getenv("APPDATA")).resolve("jupyter");
+        }
+        String shared = System.getenv("XDG_DATA_HOME");
+        return (shared == null || shared.isEmpty() ? home.resolve(".local").resolve("share") : Path.of(shared))
+                .resolve("jupyter");
+    }
+
+    static void write(Path folder, Path home) throws IOException {
+        JsonArray command = new JsonArray();
+        List.of("bash", home.resolve("shotledger").toString(), "kernel", "serve", "{connection_file}")
+                .forEach(command::add);
+        JsonObject spec = new JsonObject();
+        spec.add("argv", command);
+        spec.addProperty("display_name", "Java (Shotledger)");
+        spec.addProperty("language", "java");
+        spec.addProperty("interrupt_mode", "message");
+        spec.add("env", environment());
+        String json = new GsonBuilder()
+                .setPrettyPrinting()
+                .disableHtmlEscaping()
+                .create()
+                .toJson(spec);
+        AtomicFile.write(folder.resolve("kernel.json"), json + "\n");
+    }
+
+    /** Jupyter may be started with another Java in its environment than the one this was installed with. */
+    private static JsonObject environment() {
+        JsonObject environment = new JsonObject();
+        environment.addProperty("JAVA_HOME", System.getProperty("java.home"));
+        return environment;
+    }
+
+    /** What keeps a registered kernel from starting, as the end of a sentence; nothing if nothing does. */
+    static Optional<String> fault(Path folder) throws IOException {
+        Path file = folder.resolve("kernel.json");
+        Entry entry;
+        try {
+            entry = new Gson().fromJson(Files.readString(file), Entry.class);
+        } catch (JsonParseException e) {
+            entry = null;
+        }
+        if (entry == null || entry.argv() == null || entry.argv().size() < 2 || entry.env() == null) {
+            return Optional.of("its kernel.json cannot be understood");
+        }
+        if (!Files.isRegularFile(Path.of(entry.argv().get(1)))) {
+            return Optional.of("its launcher " + entry.argv().get(1) + " is not there any more");
+        }
+        String java = String.valueOf(entry.env().get("JAVA_HOME"));
+        return Files.isExecutable(Path.of(java, "bin", "java"))
+                ? Optional.empty()
+                : Optional.of("its Java " + java + " is not there any more");
+    }
+
+    static boolean remove(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return false;
+        }
+        try (Stream<Path> files = Files.walk(folder)) {
+            List<Path> deepestFirst = files.sorted(Comparator.reverseOrder()).toList();
+            for (Path file : deepestFirst) {
+                Files.delete(file);
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,85 @@
+package org.shotledger.snippet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What the library's own sources say must reach the person who asks. */
+class AssistantTest {
+
+    private static JavaSession session;
+    private static Assistant assistant;
+
+    @BeforeAll
+    static void open() {
+        session = new JavaSession(SessionOptions.of(List.of(
+                "import org.shotledger.budget.*;",
+                "import org.shotledger.fluid.*;",
+                "import static org.shotledger.units.Quantities.*;")));
+        assistant = new Assistant(session, Set.of("hp"));
+        assertTrue(session.evaluate("FluidState state = null; String word = \"x\";", "In [1]")
+                .ok());
+    }
+
+    @AfterAll
+    static void close() {
+        session.close();
+    }
+
+    private static String explained(String code) {
+        return assistant.explain(code, code.length()).orElse("");
+    }
+
+    @Test
+    void aMethodIsExplainedWithUnitsAndResult() {
+        String text = explained("hp");
+        assertTrue(text.contains("Amount"), text);
+        assertTrue(text.contains("550 ft lbf/s"), text);
+        assertTrue(text.contains("number: the number in hp"), text);
+        assertFalse(text.contains("{@"), text);
+    }
+
+    @Test
+    void eachOverloadHasItsOwnWords() {
+        String text = explained("Budget.plan(");
+        assertTrue(text.contains("a build's own target"), text);
+        assertTrue(text.contains("Makes the budget of a wish."), text);
+        assertTrue(text.contains("throws WishException"), text);
+    }
+
+    @Test
+    void aClassIsExplained() {
+        String text = explained("NitrousOxide");
+        assertTrue(text.contains("Helmholtz"), text);
+    }
+
+    @Test
+    void aVariableIsExplainedByItsType() {
+        String text = explained("state");
+        assertTrue(text.startsWith("state:FluidState"), text);
+        assertTrue(text.contains("pressure"), text);
+    }
+
+    @Test
+    void aRecordsPartIsExplainedByTheRecord() {
+        String text = explained("state.pressure");
+        assertTrue(text.contains("Pa"), text);
+    }
+
+    @Test
+    void whatIsNotOursKeepsItsSignature() {
+        assertTrue(explained("word").startsWith("word:"));
+        assertTrue(explained("Math.hypot(").contains("hypot"));
+    }
+
+    @Test
+    void preferredNamesComeFirst() {
+        assertEquals("hp(", assistant.complete("h", 1).matches().get(0));
+    }
+}
