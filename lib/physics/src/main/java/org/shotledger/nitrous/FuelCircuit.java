@@ -12,13 +12,12 @@ import org.shotledger.supply.Regulator;
  * at the pressure at which pump and jets pass the same flow.
  *
  * @param pumps the pumps of this circuit
- * @param regulator its regulator
  * @param solenoid its solenoid
  * @param jetDischargeCoefficient discharge coefficient of a fuel jet, 0 to 1
  * @param cellVolume volume of the fuel cell, m3, positive
  */
 public record FuelCircuit(
-        PumpGroup pumps, Regulator regulator, Solenoid solenoid, double jetDischargeCoefficient, double cellVolume) {
+        PumpGroup pumps, Solenoid solenoid, double jetDischargeCoefficient, double cellVolume) {
 
     /** Checks the ranges. */
     public FuelCircuit {
@@ -71,10 +70,12 @@ public record FuelCircuit(
      * @param jets number of jets, at least 1
      * @param jetBore hole diameter of each, m
      * @param at the pressures around the circuit
+     * @param regulator its regulator as it is set
      * @param voltage supply voltage at the pump's wiring, V
      * @return the flow; zero when the rail is not above the nozzle
      */
-    public FuelFlow flow(double density, int jets, double jetBore, Pressures at, double voltage) {
+    public FuelFlow flow(
+            double density, int jets, double jetBore, Pressures at, Regulator regulator, double voltage) {
         double rail = regulator.railPressure(at.ambient(), at.plenum());
         double area = effectiveArea(jets, jetBore);
         double wanted = flow(density, area, rail, at.nozzle());
@@ -93,10 +94,11 @@ public record FuelCircuit(
      * @param density fuel density, kg/m3
      * @param jets number of jets, at least 1
      * @param at the pressures around the circuit
+     * @param regulator its regulator as it is set
      * @return hole diameter of each jet, m
      * @throws IllegalArgumentException when the solenoid alone lets less pass
      */
-    public double boreFor(double massFlow, double density, int jets, Pressures at) {
+    public double boreFor(double massFlow, double density, int jets, Pressures at, Regulator regulator) {
         double drop = regulator.railPressure(at.ambient(), at.plenum()) - at.nozzle();
         double through = drop > 0 ? flow(density, solenoid.effectiveArea(), at.nozzle() + drop, at.nozzle()) : 0;
         if (!(massFlow < through)) {

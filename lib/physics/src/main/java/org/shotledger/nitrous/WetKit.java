@@ -10,7 +10,6 @@ import java.util.Optional;
  * @param nitrous the nitrous side
  * @param fuel the fuel side
  * @param ladder the jets that can be had
- * @param window when the nitrous may be on
  * @param passages the passages inside each nozzle; empty when the sheet does not state them
  */
 public record WetKit(
@@ -19,7 +18,6 @@ public record WetKit(
         NitrousCircuit nitrous,
         FuelCircuit fuel,
         JetLadder ladder,
-        ActivationWindow window,
         Optional<NozzlePassages> passages) {
 
     /** Checks the count. */

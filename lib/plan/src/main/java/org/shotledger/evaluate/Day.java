@@ -38,10 +38,11 @@ record Day(List<Pass> passes, int whole, double given) {
      */
     record Pass(History history, double seconds, FluidState start) {}
 
-    static Day of(Car car, Setup setup, double plenum) {
+    static Day of(Car car, Setup setup, double plenum, double flowFactor) {
         BottleSheet bottle = car.bottle();
-        Draw draw = Draw.tabulated(
+        Draw nominal = Draw.tabulated(
                 car.nitrous().nitrous().path(car.nitrous().nozzles(), setup.jets().orElseThrow().nitrousBore()), plenum);
+        Draw draw = flowFactor == 1 ? nominal : (time, outlet) -> flowFactor * nominal.massFlow(time, outlet);
         double seconds = setup.passes().seconds();
         double mass = setup.bottle().charge();
         List<Pass> passes = new ArrayList<>();

@@ -1,9 +1,10 @@
 package org.shotledger.evaluate;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.shotledger.bottle.Charge;
 import org.shotledger.car.Car;
@@ -14,6 +15,7 @@ import org.shotledger.limits.Limits;
 import org.shotledger.nitrous.ActivationWindow;
 import org.shotledger.setup.BottleState;
 import org.shotledger.setup.Case;
+import org.shotledger.setup.Factor;
 import org.shotledger.setup.Setup;
 
 /** What happens when a setup is run on a car in a case: the one function that everything else asks. Pure. */
@@ -25,12 +27,11 @@ public final class Evaluate {
     private final PointModel model;
     private final HeldBoost held;
 
-    private Evaluate(Car car, Setup setup, Case at) {
+    private Evaluate(Car car, Setup setup, Case at, Optional<Day> day) {
         this.car = car;
         this.setup = setup;
         this.at = at;
-        double plenum = at.air().pressure() + setup.boost().armed().at(setup.arming().rpmHigh());
-        this.day = setup.jets().map(jets -> Day.of(car, setup, plenum));
+        this.day = day;
         this.model = PointModel.of(car, setup, at, bottle());
         this.held = new HeldBoost(model, at.air().pressure());
     }
@@ -44,7 +45,7 @@ public final class Evaluate {
      * @return the outcome; where the models have no answer it holds broken limits that say so
      */
     public static Outcome of(Car car, Setup setup, Case at) {
-        return new Evaluate(car, setup, at).outcome();
+        return new Evaluate(car, setup, at, day(car, setup, at)).outcome();
     }
 
     /**
@@ -57,7 +58,7 @@ public final class Evaluate {
      * @return the armed engine there; empty where the models have no answer
      */
     public static Optional<OperatingPoint> at(Car car, Setup setup, Case at, double rpm) {
-        return new Evaluate(car, setup, at).armed(rpm);
+        return new Evaluate(car, setup, at, day(car, setup, at)).armed(rpm);
     }
 
     /**
@@ -69,7 +70,33 @@ public final class Evaluate {
      * @return the model
      */
     public static PointModel model(Car car, Setup setup, Case at) {
-        return new Evaluate(car, setup, at).model;
+        return new Evaluate(car, setup, at, day(car, setup, at)).model;
+    }
+
+    /**
+     * Runs a setup in several cases, its bottle once for all of those that pass the same nitrous.
+     *
+     * @param car what is built
+     * @param setup what is set
+     * @param cases what the world may be
+     * @return one outcome a case, in their order
+     */
+    public static List<Outcome> all(Car car, Setup setup, List<Case> cases) {
+        Map<Double, Optional<Day>> days = new HashMap<>();
+        return cases.stream()
+                .map(at -> new Evaluate(
+                                car,
+                                setup,
+                                at,
+                                days.computeIfAbsent(
+                                        at.factors().of(Factor.NITROUS_FLOW), any -> day(car, setup, at)))
+                        .outcome())
+                .toList();
+    }
+
+    private static Optional<Day> day(Car car, Setup setup, Case at) {
+        double plenum = at.air().pressure() + setup.boost().armed().at(setup.arming().rpmHigh());
+        return setup.jets().map(jets -> Day.of(car, setup, plenum, at.factors().of(Factor.NITROUS_FLOW)));
     }
 
     private FluidState bottle() {
@@ -104,14 +131,13 @@ public final class Evaluate {
 
     private List<OperatingPoint> armed(double[] speeds) {
         double[] open = Speeds.withNitrous(car, setup.arming());
-        double[] both = Arrays.stream(open).toArray();
         List<OperatingPoint> points = new ArrayList<>();
         for (double rpm : speeds) {
             if (!setup.arming().contains(rpm)) {
                 armed(rpm).ifPresent(points::add);
             }
         }
-        for (double rpm : both) {
+        for (double rpm : open) {
             armed(rpm).ifPresent(points::add);
         }
         points.sort(Comparator.comparingDouble(OperatingPoint::rpm));

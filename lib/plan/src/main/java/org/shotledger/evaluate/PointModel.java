@@ -26,7 +26,6 @@ import org.shotledger.fuel.HeatRelease;
 import org.shotledger.fuel.Mixture;
 import org.shotledger.nitrous.FuelCircuit.FuelFlow;
 import org.shotledger.nitrous.FuelCircuit.Pressures;
-import org.shotledger.nitrous.JetPair;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Factor;
 import org.shotledger.setup.Setup;
@@ -53,6 +52,8 @@ public final class PointModel {
     private final FluidState bottle;
     private final EngineModel model;
     private final ClosedCycles cycles;
+    private final double highest;
+    private final FeedFlow atHighest;
 
     private PointModel(Car car, Setup setup, Case at, FuelStreams fuels, FluidState bottle) {
         this.car = car;
@@ -62,6 +63,10 @@ public final class PointModel {
         this.bottle = bottle;
         this.model = car.model();
         this.cycles = new ClosedCycles(car.engine(), fuels, model.timing());
+        this.highest = at.air().pressure()
+                + Math.max(setup.boost().armed().highest(), setup.boost().off().highest())
+                + setup.boost().tolerance();
+        this.atHighest = solved(highest);
     }
 
     /**
@@ -75,6 +80,10 @@ public final class PointModel {
      */
     public static PointModel of(Car car, Setup setup, Case at, FluidState bottle) {
         return new PointModel(car, setup, at, car.fuels().with(at.ethanol()), bottle);
+    }
+
+    static PointModel of(Car car, FuelStreams fuels, Setup setup, Case at, FluidState bottle) {
+        return new PointModel(car, setup, at, fuels, bottle);
     }
 
     /**
@@ -163,21 +172,18 @@ public final class PointModel {
     }
 
     /**
-     * What the nitrous feed path passes; it does not depend on engine speed.
+     * What the nitrous feed path passes; it does not depend on engine speed. A choked flow is the same at every lower plenum
+     * pressure, so it is solved once.
      *
      * @param plenum plenum pressure, Pa absolute
      * @return the flow; none without jets
      */
     public FeedFlow feed(double plenum) {
-        if (setup.jets().isEmpty()) {
-            return Closed.feed(bottle);
-        }
-        FeedFlow flow = car.nitrous()
-                .nitrous()
-                .path(car.nitrous().nozzles(), setup.jets().get().nitrousBore())
-                .flow(bottle, plenum);
-        double factor = factor(Factor.NITROUS_FLOW);
-        return factor == 1 ? flow : flow.times(factor);
+        return atHighest.choked() && plenum <= highest ? atHighest : solved(plenum);
+    }
+
+    private FeedFlow solved(double plenum) {
+        return setup.jets().map(pair -> feed(plenum, pair.nitrousBore())).orElseGet(() -> Closed.feed(bottle));
     }
 
     /**
@@ -187,16 +193,67 @@ public final class PointModel {
      * @return the flow; none without jets
      */
     public FuelFlow nitrousFuel(double plenum) {
-        if (setup.jets().isEmpty()) {
-            return Closed.fuel(at.air().pressure());
-        }
-        JetPair pair = setup.jets().get();
+        return setup.jets()
+                .map(pair -> nitrousFuel(plenum, pair.fuelBore()))
+                .orElseGet(() -> Closed.fuel(at.air().pressure()));
+    }
+
+    /**
+     * What the fuel circuit would pass through other jets.
+     *
+     * @param plenum plenum pressure, Pa absolute
+     * @param bore hole of the fuel jet of every nozzle, m
+     * @return the flow
+     */
+    public FuelFlow nitrousFuel(double plenum, double bore) {
         double density = nitrousFuelDensity();
         FuelFlow flow = car.nitrous()
                 .fuel()
-                .with(setup.nitrousRegulator())
-                .flow(density, car.nitrous().nozzles(), pair.fuelBore(), pressures(plenum), at.voltage());
+                .flow(
+                        density,
+                        car.nitrous().nozzles(),
+                        bore,
+                        pressures(plenum),
+                        setup.nitrousRegulator(),
+                        at.voltage());
         double factor = factor(Factor.FUEL_JET_FLOW);
+        return factor == 1 ? flow : flow.times(factor);
+    }
+
+    /**
+     * The fuel jet that passes a flow.
+     *
+     * @param plenum plenum pressure, Pa absolute
+     * @param massFlow nitrous fuel through all nozzles, kg/s, positive
+     * @return hole of the fuel jet of every nozzle, m
+     * @throws NoAnswerException when no jet passes that much
+     */
+    public double fuelBore(double plenum, double massFlow) {
+        try {
+            return car.nitrous()
+                    .fuel()
+                    .boreFor(
+                            massFlow,
+                            nitrousFuelDensity(),
+                            car.nitrous().nozzles(),
+                            pressures(plenum),
+                            setup.nitrousRegulator());
+        } catch (IllegalArgumentException refused) {
+            throw new NoAnswerException(refused.getMessage(), refused);
+        }
+    }
+
+    /**
+     * What the feed path passes through another nitrous jet.
+     *
+     * @param plenum plenum pressure, Pa absolute
+     * @param bore hole of the nitrous jet of every nozzle, m
+     * @return the flow
+     */
+    public FeedFlow feed(double plenum, double bore) {
+        FeedFlow flow =
+                car.nitrous().nitrous().path(car.nitrous().nozzles(), bore).flow(bottle, plenum);
+        double factor = factor(Factor.NITROUS_FLOW);
         return factor == 1 ? flow : flow.times(factor);
     }
 

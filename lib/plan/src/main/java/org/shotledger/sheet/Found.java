@@ -12,7 +12,7 @@ import org.shotledger.units.UnitSystem;
  * @param value the SI value; NaN for a word, a name or a table
  * @param halfWidth half-width of the band after {@code +/-}, SI; NaN when none was given
  * @param from the writer's reason; empty when none was given
- * @param standing the writer's own word on how well it is known, one of {@link #STANDINGS}; empty when none was given
+ * @param provenance the writer's own word on how well it is known, one of {@link #STANDINGS}; empty when none was given
  * @param file the file as the user named it
  * @param line the line from 1; for a default the line of its section
  * @param given whether the value stands in the file; false for a default
@@ -24,12 +24,12 @@ public record Found(
         double value,
         double halfWidth,
         String from,
-        String standing,
+        String provenance,
         String file,
         int line,
         boolean given) {
 
-    /** The words a writer may use after {@code standing:}. */
+    /** The words a writer may use after {@code provenance:}. */
     public static final java.util.List<String> STANDINGS =
             java.util.List.of("measured", "published", "calculated", "common practice", "assumed");
 

@@ -15,7 +15,7 @@ import org.shotledger.units.UnitSystem;
  * each value came from.
  *
  * <p>A value stands plainly ({@code bore: 84.5 mm}) or with its reason ({@code bore: {value: 84.5 mm, from: bore gauge,
- * standing: measured}}); {@code from} and {@code standing} of a section count for all its values that have none.
+ * provenance: measured}}); {@code from} and {@code provenance} of a section count for all its values that have none.
  */
 public final class Section {
     private final SectionPlace place;
@@ -47,6 +47,17 @@ public final class Section {
      */
     public boolean has(String key) {
         return place.find(key).isPresent();
+    }
+
+    /**
+     * Names that stand in this section but are read by another reader, so that this one does not call them unknown.
+     *
+     * @param keys the names
+     */
+    public void readElsewhere(String... keys) {
+        for (String key : keys) {
+            place.find(key);
+        }
     }
 
     /**

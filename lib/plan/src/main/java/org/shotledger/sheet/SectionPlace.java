@@ -15,29 +15,29 @@ import org.shotledger.units.QuantityKind;
 
 /** Where a section stands: what it holds, what was asked of it, the reasons it hands down, and how it reports. */
 final class SectionPlace {
-    private static final Set<String> OWN = Set.of("from", "standing", "note");
+    private static final Set<String> OWN = Set.of("from", "provenance", "note");
 
     private final SheetReading reading;
     private final String path;
     private final Mapping mapping;
     private final boolean missing;
     private final String from;
-    private final String standing;
+    private final String provenance;
     private final int problemsBefore;
     private final Set<String> asked = new LinkedHashSet<>();
 
-    SectionPlace(SheetReading reading, String path, Mapping mapping, boolean missing, String from, String standing) {
+    SectionPlace(SheetReading reading, String path, Mapping mapping, boolean missing, String from, String provenance) {
         this.reading = reading;
         this.path = path;
         this.mapping = mapping;
         this.missing = missing;
         this.problemsBefore = reading.problems().count();
         this.from = own("from", mapping).orElse(from);
-        this.standing = standing("standing", mapping).orElse(standing);
+        this.provenance = provenance("provenance", mapping).orElse(provenance);
     }
 
     /** A scalar with its reason. */
-    record Value(Scalar scalar, String from, String standing) {}
+    record Value(Scalar scalar, String from, String provenance) {}
 
     SheetReading reading() {
         return reading;
@@ -72,7 +72,7 @@ final class SectionPlace {
     }
 
     SectionPlace inner(String innerPath, Mapping inner) {
-        return new SectionPlace(reading, innerPath, inner, false, from, standing);
+        return new SectionPlace(reading, innerPath, inner, false, from, provenance);
     }
 
     /** A place that stays silent, for a section that is not there and was reported. */
@@ -83,12 +83,12 @@ final class SectionPlace {
                 new Mapping(List.of(), mapping.at(), mapping.at().offset(), false),
                 true,
                 from,
-                standing);
+                provenance);
     }
 
     /** A value under this section's own reasons. */
     Value plain(Scalar scalar) {
-        return new Value(scalar, from, standing);
+        return new Value(scalar, from, provenance);
     }
 
     /** A single value with its reason; one that is missing is reported with the advice. */
@@ -119,14 +119,14 @@ final class SectionPlace {
                         key,
                         entry.key(),
                         Excerpt.quoted(entry.key())
-                                + " is not known beside a value; known are value, from, standing, note.");
+                                + " is not known beside a value; known are value, from, provenance, note.");
             }
         }
         if (inner.find("value").orElseThrow().value() instanceof Scalar scalar) {
             return Optional.of(new Value(
                     scalar,
                     own("from", inner).orElse(from),
-                    standing(key + ".standing", inner).orElse(standing)));
+                    provenance(key + ".provenance", inner).orElse(provenance)));
         }
         report(inner.at(), key, "", "\"value\" must be a plain figure or word.");
         return Optional.empty();
@@ -138,14 +138,14 @@ final class SectionPlace {
                 .map(e -> ((Scalar) e.value()).text().strip());
     }
 
-    private Optional<String> standing(String key, Mapping inner) {
-        Optional<String> word = own("standing", inner);
+    private Optional<String> provenance(String key, Mapping inner) {
+        Optional<String> word = own("provenance", inner);
         if (word.isPresent() && !Found.STANDINGS.contains(word.get())) {
             report(
-                    inner.find("standing").orElseThrow().value().at(),
+                    inner.find("provenance").orElseThrow().value().at(),
                     key,
                     word.get(),
-                    Excerpt.quoted(word.get()) + " is not a standing; allowed are " + String.join(", ", Found.STANDINGS)
+                    Excerpt.quoted(word.get()) + " is not a provenance; allowed are " + String.join(", ", Found.STANDINGS)
                             + ".");
             return Optional.empty();
         }
@@ -160,7 +160,7 @@ final class SectionPlace {
                 si,
                 halfWidth,
                 value.from(),
-                value.standing(),
+                value.provenance(),
                 reading.file(),
                 value.scalar().at().line(),
                 true));

@@ -1,0 +1,79 @@
+package org.shotledger.car;
+
+import org.shotledger.sheet.Found;
+import org.shotledger.units.FigureText;
+import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitException;
+
+/**
+ * Where one figure of the sheet comes from.
+ *
+ * @param path place in the sheet, for example {@code "engine.bore"}
+ * @param text the figure as written, for example {@code "84.5 mm"}
+ * @param kind what it measures; null for a word, a name or a table
+ * @param value its SI value; NaN for a word, a name or a table
+ * @param uncertainty standard uncertainty, SI; NaN when none is stated
+ * @param from the builder's reason, may be empty
+ * @param provenance how the figure is known: {@code measured}, {@code published}, {@code calculated}, {@code common practice}
+ *     or {@code assumed}
+ * @param file name of the file
+ * @param line line in it, from 1
+ */
+public record Origin(
+        String path,
+        String text,
+        QuantityKind kind,
+        double value,
+        double uncertainty,
+        String from,
+        String provenance,
+        String file,
+        int line) {
+    /** Figures closer than this are the same figure in two units. */
+    private static final double SAME = 1e-9;
+
+    /**
+     * The origin of a value found in a sheet; a writer who names no provenance assumes.
+     *
+     * @param found what stands there
+     * @return its origin
+     */
+    public static Origin of(Found found) {
+        String provenance = found.provenance().isEmpty() ? "assumed" : found.provenance();
+        return new Origin(
+                found.path(),
+                found.text(),
+                found.kind(),
+                found.value(),
+                found.uncertainty(),
+                found.from(),
+                provenance,
+                found.file(),
+                found.line());
+    }
+
+    /**
+     * Whether a figure written otherwise is the same figure.
+     *
+     * @param written number and unit
+     * @return true when it is
+     */
+    public boolean means(String written) {
+        try {
+            double other = FigureText.read(written, kind).value();
+            return Math.abs(other - value) <= SAME * Math.max(Math.abs(other), Math.abs(value));
+        } catch (UnitException e) {
+            return false; // the reader of the sheet will say what is wrong with it
+        }
+    }
+
+    /**
+     * The words a ledger shows as the source.
+     *
+     * @return the reason if there is one, and file and line
+     */
+    public String source() {
+        String place = file + ", line " + line;
+        return from.isEmpty() ? place : from + " (" + place + ")";
+    }
+}

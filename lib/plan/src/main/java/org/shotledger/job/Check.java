@@ -1,0 +1,113 @@
+package org.shotledger.job;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.shotledger.sheet.CsvColumn;
+import org.shotledger.sheet.CsvRows;
+import org.shotledger.sheet.CsvTable;
+import org.shotledger.sheet.Problem;
+import org.shotledger.sheet.SheetException;
+
+/** Tells everything that is wrong with job sheets and tables, without using them. */
+public final class Check {
+    private Check() {}
+
+    /**
+     * What came of checking one file.
+     *
+     * @param problems everything that is wrong; empty when the file can be used
+     * @param notices what was renamed or converted because a sheet is of an older format
+     */
+    public record Result(List<Problem> problems, List<Problem> notices) {
+
+        /** Copies the lists. */
+        public Result {
+            problems = List.copyOf(problems);
+            notices = List.copyOf(notices);
+        }
+    }
+
+    /**
+     * Checks files.
+     *
+     * @param files job sheets ({@code .yaml}, {@code .yml}), folders that hold a {@code job.yaml}, and tables
+     *     ({@code .csv}), whose headings tell what they are
+     * @return every problem, in the order of the files; empty when all can be used
+     */
+    public static List<Problem> files(List<Path> files) {
+        return files.stream().flatMap(file -> file(file).problems().stream()).toList();
+    }
+
+    /**
+     * Checks one file.
+     *
+     * @param file as for {@link #files}
+     * @return what is wrong with it, and what was changed while reading it
+     */
+    public static Result file(Path file) {
+        String name = file.toString();
+        String lower = name.toLowerCase(Locale.ROOT);
+        try {
+            if (Files.isDirectory(file) || lower.endsWith(".yaml") || lower.endsWith(".yml")) {
+                return new Result(List.of(), Job.load(file).notices());
+            }
+            if (lower.endsWith(".csv")) {
+                table(file, file.getFileName().toString());
+                return new Result(List.of(), List.of());
+            }
+            return new Result(
+                    List.of(Problem.of(
+                            name, "This is neither a job sheet (.yaml) nor a table (.csv); name one of them.")),
+                    List.of());
+        } catch (SheetException e) {
+            return new Result(e.problems(), List.of());
+        }
+    }
+
+    private static void table(Path file, String name) {
+        TableKind kind = kind(file, name);
+        kind.use(name, CsvTable.read(file, name, kind.columns()));
+    }
+
+    /** The kind of table most of whose columns stand in the heading. */
+    private static TableKind kind(Path file, String name) {
+        List<String> headings;
+        int line;
+        try (CsvRows rows = CsvRows.open(file, name)) {
+            headings = rows.headings().stream()
+                    .map(h -> h.name().toLowerCase(Locale.ROOT))
+                    .toList();
+            line = rows.headingLine();
+        }
+        return Arrays.stream(TableKind.values())
+                .filter(kind -> score(kind, headings) > 0)
+                .max(Comparator.comparingDouble(kind -> score(kind, headings)))
+                .orElseThrow(() -> new SheetException(new Problem(
+                        name,
+                        line,
+                        0,
+                        "",
+                        "",
+                        "No column of any known table stands in the heading; known tables are " + known() + ".")));
+    }
+
+    private static double score(TableKind kind, List<String> headings) {
+        List<CsvColumn> columns = kind.columns();
+        long met = columns.stream().filter(c -> headings.contains(c.name())).count();
+        return (double) met / columns.stream().filter(CsvColumn::required).count();
+    }
+
+    private static String known() {
+        return Arrays.stream(TableKind.values())
+                .map(kind -> kind.words() + " ("
+                        + String.join(
+                                ", ",
+                                kind.columns().stream().map(CsvColumn::name).toList()) + ")")
+                .collect(Collectors.joining("; "));
+    }
+}

@@ -1,0 +1,182 @@
+package org.shotledger.job;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.shotledger.car.BasePull;
+import org.shotledger.car.BottleSheet;
+import org.shotledger.car.BuilderLimits;
+import org.shotledger.car.Car;
+import org.shotledger.car.Controller;
+import org.shotledger.car.Electrical;
+import org.shotledger.car.EngineModel;
+import org.shotledger.car.FuelStreams;
+import org.shotledger.car.Injection;
+import org.shotledger.car.Origin;
+import org.shotledger.car.Turbo;
+import org.shotledger.car.Vehicle;
+import org.shotledger.drive.Driveline;
+import org.shotledger.engine.Engine;
+import org.shotledger.engine.FrictionModel;
+import org.shotledger.engine.MoistAir;
+import org.shotledger.evaluate.Calibration;
+import org.shotledger.nitrous.WetKit;
+import org.shotledger.setup.Case;
+import org.shotledger.setup.Setup;
+import org.shotledger.setup.Target;
+import org.shotledger.sheet.Problem;
+import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetNode.Mapping;
+import org.shotledger.sheet.SheetReading;
+import org.shotledger.sheet.SheetText;
+import org.shotledger.sheet.YamlSheet;
+import org.shotledger.wiring.Wiring;
+
+/** Reads a whole sheet section by section and gathers what was wrong in all of them. */
+final class JobReader {
+    static final String USUAL_NAME = "job.yaml";
+
+    private JobReader() {}
+
+    static Job load(Path named) {
+        Path file = Files.isDirectory(named) ? named.resolve(USUAL_NAME) : named;
+        String text = SheetText.read(file, named.toString());
+        return read(text, file.getFileName().toString(), file.toAbsolutePath().getParent());
+    }
+
+    static Job read(String given, String file, Path folder) {
+        return read(SheetText.check(given, file), file, folder, List.of());
+    }
+
+    private static Job read(String text, String file, Path folder, List<Problem> notices) {
+        SheetReading reading = new SheetReading(file, folder);
+        Optional<Mapping> root = YamlSheet.read(text, file, reading.problems());
+        Optional<Integer> format = root.flatMap(r -> SheetFormat.of(r, reading));
+        if (format.filter(f -> f < SheetFormat.CURRENT).isPresent()) {
+            reading.problems().throwIfAny();
+            SheetFormat.Upgraded sheet = SheetFormat.upgrade(text, root.get(), file, format.get());
+            return read(sheet.text(), file, folder, sheet.notices());
+        }
+        Job job = format.flatMap(f -> root)
+                .map(r -> job(Section.root(reading, r), reading, text, notices))
+                .orElse(null);
+        reading.problems().throwIfAny();
+        return job;
+    }
+
+    private static Job job(Section s, SheetReading reading, String text, List<Problem> notices) {
+        s.has("format");
+        String name = s.text("name");
+        boolean invented = s.yesOr("invented", false, "taken as real");
+        Map<String, MoistAir> places = new LinkedHashMap<>();
+        s.section("conditions").namedSections().forEach((key, c) -> places.put(key, CarSections.conditions(c)));
+        Section targetSection = s.section("target");
+        Section tune = s.section("tune");
+        Target target = SetupSections.target(targetSection, tune, places.keySet());
+        double ambient = Optional.ofNullable(target)
+                .map(t -> places.get(t.conditions()))
+                .map(MoistAir::pressure)
+                .orElse(Double.NaN);
+        Parts parts = parts(s, name, invented, places, ambient);
+        SetupSections setups = new SetupSections(s, tune, ambient);
+        if (reading.problems().count() > 0) {
+            return null; // what is wrong has been said; nothing can be calibrated from half a sheet
+        }
+        return s.make(() -> {
+            Setup setup = setups.setup(target, parts.turbo);
+            Car car = parts.car(reading);
+            Car calibrated = calibrated(s, car, setup);
+            List<Case> cases = MustHoldSection.cases(s, target, places, calibrated);
+            return new Job(
+                    calibrated,
+                    target,
+                    setup,
+                    cases,
+                    places,
+                    new JobSource(reading.file(), reading.folder(), text, reading.tables(), notices));
+        });
+    }
+
+    private static Car calibrated(Section s, Car car, Setup setup) {
+        try {
+            return Calibration.of(car, setup);
+        } catch (IllegalArgumentException refused) {
+            s.report("base-pull", refused.getMessage());
+            return car;
+        }
+    }
+
+    private static Parts parts(
+            Section s, String name, boolean invented, Map<String, MoistAir> places, double ambient) {
+        Parts p = new Parts();
+        p.name = name;
+        p.invented = invented;
+        Section engine = s.section("engine");
+        p.friction = EngineSections.friction(engine);
+        p.engine = EngineSections.engine(engine);
+        p.fuels = EngineSections.fuels(s.section("fuels"));
+        p.driveline = CarSections.driveline(s.section("driveline"));
+        p.basePull = PullSection.basePull(s.section("base-pull"), places, p.fuels, p.driveline);
+        p.injection = SupplySections.injection(s.section("injection"));
+        p.turbo = BoostSections.turbo(s.section("turbo"));
+        p.nitrous = KitSections.nitrousSystem(s.section("nitrous-system"));
+        Section bottle = s.section("bottle");
+        p.bottle = KitSections.bottle(bottle, ambient);
+        p.limits = KitSections.limits(s.section("limits"), ambient);
+        KitSections.heaterWithin(bottle, p.bottle, p.limits);
+        p.vehicle = s.sectionIf("vehicle").map(CarSections::vehicle);
+        p.electrical = s.sectionIf("electrical").map(CarSections::electrical);
+        p.controller = s.sectionIf("controller").map(CarSections::controller);
+        p.wiring = s.sectionIf("wiring")
+                .map(w -> new WiringSections(s, p.injection, p.nitrous, p.bottle, p.turbo)
+                        .wiring(w, p.electrical.orElse(null), p.controller.orElse(null)));
+        return p;
+    }
+
+    /** The parts while they are gathered; each is null when its own section was wrong. */
+    private static final class Parts {
+        private String name;
+        private boolean invented;
+        private Engine engine;
+        private FrictionModel friction;
+        private FuelStreams fuels;
+        private BasePull basePull;
+        private Injection injection;
+        private Turbo turbo;
+        private WetKit nitrous;
+        private BottleSheet bottle;
+        private Driveline driveline;
+        private BuilderLimits limits;
+        private Optional<Vehicle> vehicle;
+        private Optional<Electrical> electrical;
+        private Optional<Controller> controller;
+        private Optional<Wiring> wiring;
+
+        private Car car(SheetReading reading) {
+            Map<String, Origin> origins = new LinkedHashMap<>();
+            reading.found().forEach((path, found) -> origins.put(path, Origin.of(found)));
+            return new Car(
+                    name,
+                    invented,
+                    engine,
+                    friction,
+                    fuels,
+                    basePull,
+                    injection,
+                    turbo,
+                    nitrous,
+                    bottle,
+                    driveline,
+                    limits,
+                    vehicle,
+                    electrical,
+                    controller,
+                    wiring,
+                    EngineModel.uncalibrated(engine, friction),
+                    origins);
+        }
+    }
+}

@@ -1,0 +1,195 @@
+package org.shotledger.job;
+
+import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
+import static org.shotledger.units.QuantityKind.FRACTION;
+import static org.shotledger.units.QuantityKind.LENGTH;
+import static org.shotledger.units.QuantityKind.MASS;
+import static org.shotledger.units.QuantityKind.POWER;
+import static org.shotledger.units.QuantityKind.RATIO;
+import static org.shotledger.units.QuantityKind.ROTATION;
+import static org.shotledger.units.QuantityKind.SPECIFIC_HEAT;
+import static org.shotledger.units.QuantityKind.TEMPERATURE;
+import static org.shotledger.units.QuantityKind.TIME;
+import static org.shotledger.units.QuantityKind.VOLUME;
+import static org.shotledger.units.QuantityKind.VOLUME_FLOW;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.shotledger.bottle.Bottle;
+import org.shotledger.car.BottleSheet;
+import org.shotledger.car.BuilderLimits;
+import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.nitrous.FuelCircuit;
+import org.shotledger.nitrous.JetLadder;
+import org.shotledger.nitrous.NitrousCircuit;
+import org.shotledger.nitrous.NozzlePassages;
+import org.shotledger.nitrous.NozzlePosition;
+import org.shotledger.nitrous.Solenoid;
+import org.shotledger.nitrous.WetKit;
+import org.shotledger.sheet.Section;
+import org.shotledger.supply.PumpGroup;
+import org.shotledger.units.UnitSystem;
+
+/** Reads wet kit and bottle. */
+final class KitSections {
+    private static final String HABIT = "common practice, no source";
+    /** 50 degC, K. */
+    private static final double USUAL_SOAK = 323.15;
+
+    /** Kv is counted in m3/h. */
+    private static final double HOUR = 3600;
+
+    private KitSections() {}
+
+    static WetKit nitrousSystem(Section s) {
+        s.readElsewhere("arming");
+        Map<String, NozzlePosition> positions = new LinkedHashMap<>();
+        positions.put("plenum", NozzlePosition.PLENUM);
+        positions.put("before-throttle", NozzlePosition.BEFORE_THROTTLE);
+        positions.put("runner", NozzlePosition.RUNNER);
+        NozzlePosition position = s.choice("position", positions);
+        int nozzles = s.count("nozzles", 1, 16);
+        NitrousCircuit nitrous = nitrous(s.section("nitrous"));
+        FuelCircuit fuel = fuel(s.section("fuel"));
+        Optional<JetLadder> ladder = s.table("jet-ladder", Tables.JET_LADDER).map(Tables::ladder);
+        Optional<NozzlePassages> passages = s.sectionIf("nozzle").map(KitSections::passages);
+        return s.make(() -> new WetKit(position, nozzles, nitrous, fuel, ladder.orElseThrow(), passages));
+    }
+
+    private static NozzlePassages passages(Section s) {
+        double nitrous = EngineSections.hole(s, "nitrous-passage");
+        double fuel = EngineSections.hole(s, "fuel-passage");
+        return s.make(() -> new NozzlePassages(nitrous, fuel));
+    }
+
+    private static NitrousCircuit nitrous(Section s) {
+        double valve = s.figure("valve-kv", VOLUME_FLOW, 0.05 / HOUR, 20 / HOUR) * HOUR;
+        double hoseBore = EngineSections.hole(s, "hose-bore");
+        double hoseLength = s.figure("hose-length", LENGTH, 0.1, 20);
+        double filter = s.figureOr("filter-loss", RATIO, 0, 100, 2, HABIT);
+        Solenoid solenoid = solenoid(s.section("solenoid"));
+        double lineBore = EngineSections.hole(s, "line-bore");
+        double lineLength = s.figure("line-length", LENGTH, 0, 5);
+        double coefficient = s.has("jet-discharge-coefficient")
+                ? s.figure("jet-discharge-coefficient", RATIO, 0.1, 1.2)
+                : Double.NaN;
+        return s.make(() ->
+                new NitrousCircuit(valve, hoseBore, hoseLength, filter, solenoid, lineBore, lineLength, coefficient));
+    }
+
+    private static FuelCircuit fuel(Section s) {
+        s.readElsewhere("regulator");
+        PumpGroup pumps = SupplySections.pumps(s.section("pumps"), "nitrous fuel pump");
+        Solenoid solenoid = solenoid(s.section("solenoid"));
+        double coefficient = s.figureOr("jet-discharge-coefficient", RATIO, 0.1, 1, 0.8, HABIT);
+        double cell = s.figure("cell-volume", VOLUME, 1e-4, 0.2);
+        return s.make(() -> new FuelCircuit(pumps, solenoid, coefficient, cell));
+    }
+
+    private static Solenoid solenoid(Section s) {
+        double bore = EngineSections.hole(s, "bore");
+        double coefficient = s.figureOr("discharge-coefficient", RATIO, 0.1, 1, 0.65, HABIT);
+        double opening = s.figureOr("opening-delay", TIME, 0, 0.5, 0.012, HABIT);
+        double closing = s.figureOr("closing-delay", TIME, 0, 0.5, 0.010, HABIT);
+        return s.make(() -> new Solenoid(bore, coefficient, opening, closing));
+    }
+
+    static BottleSheet bottle(Section s, double ambient) {
+        s.readElsewhere("charge", "start-temperature", "start-pressure");
+        double capacity = s.figure("water-capacity", VOLUME, 2e-4, 0.1);
+        double shell = s.figure("shell-mass", MASS, 0.1, 100);
+        double heat = s.figureOr("shell-specific-heat", SPECIFIC_HEAT, 100, 2000, 900, "aluminium, handbook value");
+        double heater = s.figureOr("heater-power", POWER, 0, 3000, 0, "no heater");
+        double heaterOff = heaterOff(s, heater, ambient);
+        double relief = s.pressure("relief-pressure", 80e5, 300e5, ambient);
+        double hottest = s.figureOr("hottest-soak", TEMPERATURE, 293, 353, USUAL_SOAK, HABIT + ": a boot in the sun");
+        return s.make(() -> {
+            Bottle vessel = new Bottle(capacity, shell, heat);
+            return new BottleSheet(vessel, heater, heaterOff, relief, hottest);
+        });
+    }
+
+    /** The setting is checked, but means nothing, where the heater has no power. */
+    private static double heaterOff(Section s, double heater, double ambient) {
+        boolean stated = s.has("heater-off-temperature") || s.has("heater-off-pressure");
+        double off = heater > 0 || stated ? temperature(s, "heater-off", 275, ambient) : Double.NaN;
+        return heater > 0 ? off : Double.NaN;
+    }
+
+    /** A temperature, or the pressure that nitrous oxide has at it while there is liquid in the bottle. */
+    static double temperature(Section s, String what, double low, double ambient) {
+        String pressureKey = what + "-pressure";
+        String temperatureKey = what + "-temperature";
+        if (!s.has(pressureKey)) {
+            return s.figure(temperatureKey, TEMPERATURE, low, NitrousOxide.CRITICAL_TEMPERATURE);
+        }
+        if (s.has(temperatureKey)) {
+            s.report(
+                    temperatureKey,
+                    "\"" + temperatureKey + "\" and \"" + pressureKey + "\" both stand here; a bottle with liquid in it"
+                            + " has one pressure for each temperature, keep one of them.");
+        }
+        double pressure = s.pressure(pressureKey, 10e5, NitrousOxide.CRITICAL_PRESSURE, ambient);
+        return Double.isNaN(pressure) ? Double.NaN : NitrousOxide.saturationTemperature(pressure);
+    }
+
+    /** A heater that turns off only above the pressure the builder allows heats the bottle beyond it. */
+    static void heaterWithin(Section s, BottleSheet bottle, BuilderLimits limits) {
+        if (bottle == null || limits == null || Double.isNaN(bottle.heaterOff())) {
+            return;
+        }
+        double pressure = NitrousOxide.saturationPressure(bottle.heaterOff());
+        if (pressure > limits.bottlePressureHigh()) {
+            s.report(
+                    s.has("heater-off-pressure") ? "heater-off-pressure" : "heater-off-temperature",
+                    "The heater turns off at " + TEMPERATURE.text(bottle.heaterOff(), UnitSystem.SI)
+                            + ", where the bottle holds " + ABSOLUTE_PRESSURE.text(pressure, UnitSystem.SI)
+                            + "; limits.bottle-pressure-high allows "
+                            + ABSOLUTE_PRESSURE.text(limits.bottlePressureHigh(), UnitSystem.SI)
+                            + ", lower the setting.");
+        }
+    }
+
+    static BuilderLimits limits(Section s, double ambient) {
+        double peak = s.figure("peak-pressure", ABSOLUTE_PRESSURE, 30e5, 400e5);
+        double torque = s.figure("crank-torque", org.shotledger.units.QuantityKind.TORQUE, 50, 5000);
+        double piston = s.figureOr("piston-speed", org.shotledger.units.QuantityKind.SPEED, 10, 35, 25, HABIT);
+        double low = s.figure("lambda-low", RATIO, 0.5, 1.2);
+        double high = s.figure("lambda-high", RATIO, 0.5, 1.2);
+        double duty = s.figureOr("injector-duty", FRACTION, 0.3, 1, 0.85, HABIT);
+        double reserve = s.figureOr("pump-reserve", FRACTION, 0, 0.9, 0.15, HABIT);
+        double surge = s.figureOr("surge-margin", FRACTION, 0, 0.5, 0.1, HABIT);
+        double choke = s.figureOr("choke-margin", FRACTION, 0, 0.5, 0.05, HABIT);
+        double bottleLow = s.pressure("bottle-pressure-low", 20e5, 72e5, ambient);
+        double bottleHigh = s.pressure("bottle-pressure-high", 20e5, 100e5, ambient);
+        double solenoid = s.figureOr("solenoid-share", FRACTION, 0.1, 2, 0.8, HABIT);
+        double feed = s.figureOr("feed-loss", FRACTION, 0.02, 0.9, 0.25, HABIT);
+        double passage = s.figureOr("passage-share", FRACTION, 0.1, 1, 0.8, HABIT);
+        double disc = s.figureOr("relief-share", FRACTION, 0.3, 1, 0.9, HABIT);
+        ordered(s, "lambda-low", low, "lambda-high", high);
+        ordered(s, "bottle-pressure-low", bottleLow, "bottle-pressure-high", bottleHigh);
+        return s.make(() -> new BuilderLimits(
+                peak,
+                torque,
+                piston,
+                low,
+                high,
+                duty,
+                reserve,
+                surge,
+                choke,
+                bottleLow,
+                bottleHigh,
+                solenoid,
+                feed,
+                passage,
+                disc));
+    }
+
+    static void ordered(Section s, String lowKey, double low, String highKey, double high) {
+        if (low >= high) {
+            s.report(highKey, "\"" + highKey + "\" is not above \"" + lowKey + "\"; exchange or mend them.");
+        }
+    }
+}

@@ -1,0 +1,137 @@
+package org.shotledger.job;
+
+import static org.shotledger.units.QuantityKind.GAUGE_PRESSURE;
+import static org.shotledger.units.QuantityKind.POWER;
+import static org.shotledger.units.QuantityKind.RATIO;
+import static org.shotledger.units.QuantityKind.ROTATION;
+import static org.shotledger.units.QuantityKind.TORQUE;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.shotledger.car.BasePull;
+import org.shotledger.car.FuelStreams;
+import org.shotledger.drive.Driveline;
+import org.shotledger.engine.MoistAir;
+import org.shotledger.fuel.Fuel;
+import org.shotledger.sheet.CsvTable;
+import org.shotledger.sheet.Section;
+import org.shotledger.units.QuantityKind;
+
+/** Reads the base pull: one figure or a whole curve, as power or torque, at the wheels or at the crankshaft. */
+final class PullSection {
+    /** Standard uncertainty of a dynamometer figure that states none: common practice, no source. */
+    private static final double USUAL_UNCERTAINTY = 0.02;
+
+    /** The four ways in which a pull is written down. */
+    private enum Figure {
+        WHEEL_POWER("wheel-power", "wheel power", POWER, 10e3, 3e6),
+        CRANK_POWER("crank-power", "crank power", POWER, 10e3, 3e6),
+        WHEEL_TORQUE("wheel-torque", "wheel torque", TORQUE, 20, 6000),
+        CRANK_TORQUE("crank-torque", "crank torque", TORQUE, 20, 6000);
+
+        private final String key;
+        private final String column;
+        private final QuantityKind kind;
+        private final double low;
+        private final double high;
+
+        Figure(String key, String column, QuantityKind kind, double low, double high) {
+            this.key = key;
+            this.column = column;
+            this.kind = kind;
+            this.low = low;
+            this.high = high;
+        }
+
+        double wheelPower(double value, double rpm, Driveline driveline) {
+            double power = kind == TORQUE ? value * rpm * Math.PI / 30 : value;
+            return this == CRANK_POWER || this == CRANK_TORQUE ? driveline.wheelPower(power, rpm) : power;
+        }
+    }
+
+    private PullSection() {}
+
+    static BasePull basePull(Section s, Map<String, MoistAir> places, FuelStreams fuels, Driveline driveline) {
+        String where = EngineSections.conditions(s, places.keySet());
+        double lambda = s.figure("lambda", RATIO, 0.6, 1.1);
+        Fuel usual = fuels == null ? null : fuels.main();
+        Optional<Fuel> own = s.sectionIf("fuel").map(f -> EngineSections.fuel(f, usual));
+        List<BasePull.Point> points = s.has("curve") ? curve(s, driveline) : one(s, driveline);
+        double uncertainty = uncertainty(s);
+        return s.make(() ->
+                new BasePull(places.get(where), own.orElse(usual), lambda, points, uncertainty));
+    }
+
+    private static List<BasePull.Point> one(Section s, Driveline driveline) {
+        double rpm = s.figure("rpm", ROTATION, 500, 20_000);
+        double boost = s.figure("boost", GAUGE_PRESSURE, -0.5e5, 6e5);
+        Figure figure = figure(s);
+        double value = s.figure(figure.key, figure.kind, figure.low, figure.high);
+        return driveline == null
+                ? List.of()
+                : List.of(new BasePull.Point(rpm, boost, figure.wheelPower(value, rpm, driveline)));
+    }
+
+    private static Figure figure(Section s) {
+        List<Figure> stated = new ArrayList<>();
+        for (Figure figure : Figure.values()) {
+            if (s.has(figure.key)) {
+                stated.add(figure);
+            }
+        }
+        if (stated.size() > 1) {
+            s.report(
+                    stated.get(1).key,
+                    "The pull is given as " + stated.get(0).column + " and as " + stated.get(1).column
+                            + "; keep the one that was measured.");
+        }
+        return stated.isEmpty() ? Figure.WHEEL_POWER : stated.get(0);
+    }
+
+    private static double uncertainty(Section s) {
+        for (Figure figure : Figure.values()) {
+            if (s.has(figure.key) && !Double.isNaN(s.uncertainty(figure.key))) {
+                return s.uncertainty(figure.key) / s.figure(figure.key, figure.kind, figure.low, figure.high);
+            }
+        }
+        return USUAL_UNCERTAINTY;
+    }
+
+    private static List<BasePull.Point> curve(Section s, Driveline driveline) {
+        double boost = s.has("boost") ? s.figure("boost", GAUGE_PRESSURE, -0.5e5, 6e5) : Double.NaN;
+        return s.table("curve", Tables.PULL).map(t -> points(s, t, boost, driveline)).orElse(List.of());
+    }
+
+    private static List<BasePull.Point> points(Section s, CsvTable table, double boost, Driveline driveline) {
+        Map<Figure, double[]> stated = new LinkedHashMap<>();
+        for (Figure figure : Figure.values()) {
+            if (table.has(figure.column)) {
+                stated.put(figure, table.column(figure.column));
+            }
+        }
+        if (stated.isEmpty()) {
+            s.report("curve", "The table of the pull has neither power nor torque; add a column wheel power, wheel torque,"
+                    + " crank power or crank torque.");
+            return List.of();
+        }
+        if (!table.has("boost") && Double.isNaN(boost)) {
+            s.report("curve", "The table of the pull has no column boost and the sheet states none; add one of the two.");
+            return List.of();
+        }
+        Figure figure = stated.keySet().iterator().next();
+        double[] rpm = table.column("engine speed");
+        double[] values = stated.get(figure);
+        double[] boosts = table.has("boost") ? table.column("boost") : null;
+        List<BasePull.Point> points = new ArrayList<>();
+        for (int i = 0; i < rpm.length && driveline != null; i++) {
+            points.add(new BasePull.Point(
+                    rpm[i], boosts == null ? boost : boosts[i], figure.wheelPower(values[i], rpm[i], driveline)));
+        }
+        points.sort(Comparator.comparingDouble(BasePull.Point::rpm));
+        return points;
+    }
+}

@@ -1,0 +1,95 @@
+package org.shotledger.job;
+
+import java.util.Comparator;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.shotledger.sheet.SheetNode;
+import org.shotledger.sheet.SheetNode.Entry;
+import org.shotledger.sheet.SheetNode.Mapping;
+import org.shotledger.sheet.SheetNode.Scalar;
+
+/**
+ * One value of a sheet's text written anew. A figure loses the reason and the provenance of the old one with it: a bore gauge that read
+ * 84.5 mm says nothing of 85 mm.
+ */
+final class Rewrite {
+    private final String text;
+    private final Map<Integer, Edit> edits = new TreeMap<>(Comparator.reverseOrder());
+
+    /** How a value is known, and why it stands there. */
+    record Reason(String provenance, String from) {}
+
+    /** A piece of text instead of another; indices in code points. */
+    private record Edit(int end, String words) {}
+
+    private Rewrite(String text) {
+        this.text = text;
+    }
+
+    /**
+     * Writes a value.
+     *
+     * @param text the sheet
+     * @param node the value, alone or in a mapping with its reason
+     * @param value the new value
+     * @param reason why it stands there; empty to leave reasons as they are
+     * @return the changed sheet; empty when the node is not a single value
+     */
+    static Optional<String> of(String text, SheetNode node, String value, Optional<Reason> reason) {
+        Rewrite rewrite = new Rewrite(text);
+        if (node instanceof Mapping mapping
+                && mapping.find("value").map(Entry::value).orElse(null) instanceof Scalar old) {
+            rewrite.reasoned(mapping, old, value, reason);
+        } else if (node instanceof Scalar old) {
+            String words = reason.map(why -> "{value: " + quoted(value) + ", provenance: " + quoted(why.provenance)
+                            + ", from: " + inQuotes(why.from) + "}")
+                    .orElse(quoted(value));
+            rewrite.put(old, words);
+        } else {
+            return Optional.empty();
+        }
+        return Optional.of(rewrite.text());
+    }
+
+    private void reasoned(Mapping mapping, Scalar old, String value, Optional<Reason> reason) {
+        StringBuilder more = new StringBuilder();
+        if (reason.isPresent()) {
+            int indent = mapping.find("value").orElseThrow().keyAt().column() - 1;
+            String gap = mapping.flow() ? ", " : "\n" + " ".repeat(indent);
+            state(mapping, "provenance", quoted(reason.get().provenance), gap, more);
+            state(mapping, "from", inQuotes(reason.get().from), gap, more);
+        }
+        put(old, quoted(value) + more);
+    }
+
+    /** Replaces what stands there, or adds it behind the value. */
+    private void state(Mapping mapping, String key, String words, String gap, StringBuilder more) {
+        Optional<Entry> there = mapping.find(key);
+        if (there.isPresent()) {
+            put(there.get().value(), words);
+        } else {
+            more.append(gap).append(key).append(": ").append(words);
+        }
+    }
+
+    private void put(SheetNode old, String words) {
+        edits.put(old.at().offset(), new Edit(old.end(), words));
+    }
+
+    private String text() {
+        StringBuilder out = new StringBuilder(text);
+        edits.forEach((begin, edit) ->
+                out.replace(text.offsetByCodePoints(0, begin), text.offsetByCodePoints(0, edit.end), edit.words));
+        return out.toString();
+    }
+
+    /** A value that plain YAML would read otherwise goes into quotes. */
+    private static String quoted(String value) {
+        return value.matches("[A-Za-z0-9.+-][A-Za-z0-9.+/%() _-]*") ? value : inQuotes(value);
+    }
+
+    private static String inQuotes(String words) {
+        return "\"" + words.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+    }
+}

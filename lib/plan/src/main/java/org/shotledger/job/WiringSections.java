@@ -1,0 +1,192 @@
+package org.shotledger.job;
+
+import static org.shotledger.units.QuantityKind.CURRENT;
+import static org.shotledger.units.QuantityKind.FRACTION;
+import static org.shotledger.units.QuantityKind.LENGTH;
+import static org.shotledger.units.QuantityKind.TEMPERATURE;
+import static org.shotledger.units.QuantityKind.TIME;
+
+import org.shotledger.car.Controller;
+import org.shotledger.car.Electrical;
+import org.shotledger.car.Turbo;
+import org.shotledger.car.BottleSheet;
+import org.shotledger.car.Injection;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleSupplier;
+import org.shotledger.nitrous.WetKit;
+import org.shotledger.sheet.Section;
+import org.shotledger.supply.PumpGroup;
+import org.shotledger.supply.Regulator;
+import org.shotledger.wiring.Cable;
+import org.shotledger.wiring.Channels;
+import org.shotledger.wiring.Load;
+import org.shotledger.wiring.Sensor;
+import org.shotledger.wiring.Signal;
+import org.shotledger.wiring.Wiring;
+
+/** Reads loads and signals of the wiring, and puts the sensors beside them. */
+final class WiringSections {
+    private static final String HABIT = "common practice, no source";
+    private static final Map<String, Load.Phase> PHASES = phases();
+    private static final Map<String, Signal.Way> WAYS = ways();
+    private static final Map<String, Signal.Need> NEEDS = needs();
+    private static final Map<String, Signal.Instead> INSTEAD = insteads();
+
+    private final Injection injection;
+    private final WetKit kit;
+    private final Regulator mainRegulator;
+    private final Regulator nitrousRegulator;
+    private final BottleSheet bottle;
+    private final double boost;
+
+    /** Takes the parts whose current stands elsewhere in the sheet; each may be null when its own section was wrong. */
+    WiringSections(Section root, Injection injection, WetKit kit, BottleSheet bottle, Turbo turbo) {
+        this.mainRegulator = SupplySections.regulator(root.section("injection").section("regulator"), "main fuel regulator");
+        this.nitrousRegulator = SupplySections.regulator(
+                root.section("nitrous-system").section("fuel").section("regulator"), "nitrous fuel regulator");
+        this.injection = injection;
+        this.kit = kit;
+        this.bottle = bottle;
+        this.boost = turbo == null ? 0 : turbo.boostCeiling();
+    }
+
+    Wiring wiring(Section s, Electrical electrical, Controller controller) {
+        double temperature =
+                s.figureOr("copper-temperature", TEMPERATURE, 253.15, 423.15, 353.15, "a warm engine bay, assumed");
+        double drop = s.figureOr("voltage-drop", FRACTION, 0.005, 0.2, 0.03, HABIT);
+        int bundled = s.countOr("bundled", 1, 50, 3, HABIT);
+        double output = s.figure("output-current", CURRENT, 0.05, 50);
+        double share = s.figureOr("alternator-share", FRACTION, 0.3, 1, 0.8, HABIT + "; a hot alternator gives less");
+        List<Load> loads = loads(s.section("loads"));
+        List<Signal> signals = signals(s.section("signals"));
+        List<Sensor> sensors = new ArrayList<>();
+        s.section("sensors").namedSections().forEach((key, one) -> sensors.add(SensorSections.sensor(words(key), one)));
+        if (electrical == null || controller == null) {
+            s.report("loads", "The wiring leans on the sections \"electrical\" and \"controller\"; add or mend them.");
+        }
+        if (injection == null) {
+            s.report("loads", "The wiring leans on the section \"injection\"; add or mend it.");
+        }
+        return s.make(() -> {
+            Wiring wiring = new Wiring(
+                    new Cable.Rules(injection.voltage(), temperature, drop, bundled),
+                    output,
+                    electrical.alternatorCurrent(),
+                    share,
+                    electrical.batteryCharge(),
+                    loads,
+                    Channels.set(
+                            controller.inputs() - controller.inputsUsed(),
+                            controller.outputs() - controller.outputsUsed(),
+                            controller.pulsingOutputsFree(),
+                            signals),
+                    sensors);
+            wiring.cables();
+            return wiring;
+        });
+    }
+
+    private List<Load> loads(Section s) {
+        List<Load> loads = new ArrayList<>();
+        s.namedSections().forEach((key, one) -> loads.add(load(words(key), one)));
+        return loads;
+    }
+
+    private Load load(String name, Section s) {
+        double current = current(s);
+        double surge = s.has("surge") ? s.figure("surge", CURRENT, 0.01, 5000) : current;
+        double surgeTime = s.figureOr("surge-time", TIME, 0, 10, 0, "no surge");
+        double duty = s.figureOr("duty", FRACTION, 0, 1, 1, "on all the time in its phase");
+        double length = s.figure("length", LENGTH, 0.05, 30);
+        boolean engine = s.yesOr("engine-space", false, "its cable lies outside the engine space");
+        boolean coil = s.yesOr("coil", false, "not a coil");
+        boolean pulsed = s.yesOr("pulsed", false, "switched, not pulsed");
+        Load.Phase phase = s.choice("on", PHASES);
+        return s.make(() -> new Load(name, current, surge, surgeTime, duty, length, engine, coil, pulsed, phase));
+    }
+
+    /** A current as written, or that of a part which the sheet describes elsewhere: no figure stands twice. */
+    private double current(Section s) {
+        if (!s.has("part")) {
+            return s.figure("current", CURRENT, 0.01, 500);
+        }
+        if (s.has("current")) {
+            s.report("current", "Current and part both stand here; the part brings its own current, keep one of them.");
+        }
+        Map<String, DoubleSupplier> parts = new LinkedHashMap<>();
+        parts.put("main-pump", () -> pump(injection.pumps(), mainRegulator));
+        parts.put("nitrous-pump", () -> pump(kit.fuel().pumps(), nitrousRegulator));
+        parts.put("bottle-heater", () -> bottle.heaterPower() / injection.voltage());
+        DoubleSupplier part = s.choice("part", parts);
+        if (injection == null || kit == null || bottle == null) {
+            return 1; // their own sections have said why there is no build
+        }
+        try {
+            return part.getAsDouble();
+        } catch (IllegalArgumentException e) {
+            s.report("part", e.getMessage());
+            return 1;
+        }
+    }
+
+    private double pump(PumpGroup group, Regulator regulator) {
+        double ambient = 101_325;
+        double rise = regulator.railPressure(ambient, ambient + boost) - ambient;
+        var pump = group.pumps().get(0);
+        return pump.current(rise, group.terminalVoltage(pump, rise, injection.voltage()));
+    }
+
+    private static List<Signal> signals(Section s) {
+        List<Signal> signals = new ArrayList<>();
+        s.namedSections().forEach((key, one) -> signals.add(signal(words(key), one)));
+        return signals;
+    }
+
+    private static Signal signal(String name, Section s) {
+        Signal.Way way = s.choice("channel", WAYS);
+        Signal.Need need = s.choice("need", NEEDS);
+        Signal.Instead instead = s.choiceOr("instead", INSTEAD, "nothing", "no other way named");
+        return s.make(() -> new Signal(name, way, need, instead));
+    }
+
+    private static String words(String key) {
+        return key.replace('-', ' ');
+    }
+
+    private static Map<String, Load.Phase> phases() {
+        Map<String, Load.Phase> map = new LinkedHashMap<>();
+        map.put("always", Load.Phase.ALWAYS);
+        map.put("pass", Load.Phase.PASS);
+        map.put("waiting", Load.Phase.WAITING);
+        return map;
+    }
+
+    private static Map<String, Signal.Way> ways() {
+        Map<String, Signal.Way> map = new LinkedHashMap<>();
+        map.put("input", Signal.Way.INPUT);
+        map.put("output", Signal.Way.OUTPUT);
+        map.put("pulse", Signal.Way.PULSE);
+        return map;
+    }
+
+    private static Map<String, Signal.Need> needs() {
+        Map<String, Signal.Need> map = new LinkedHashMap<>();
+        for (Signal.Need need : Signal.Need.values()) {
+            map.put(need.words(), need);
+        }
+        return map;
+    }
+
+    private static Map<String, Signal.Instead> insteads() {
+        Map<String, Signal.Instead> map = new LinkedHashMap<>();
+        map.put("nothing", Signal.Instead.NOTHING);
+        map.put("shared", Signal.Instead.SHARED);
+        map.put("multiplexed", Signal.Instead.MULTIPLEXED);
+        map.put("bus", Signal.Instead.BUS);
+        map.put("local", Signal.Instead.LOCAL);
+        return map;
+    }
+}

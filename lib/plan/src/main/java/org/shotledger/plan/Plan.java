@@ -1,0 +1,216 @@
+package org.shotledger.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.shotledger.car.Car;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.job.Job;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Limits;
+import org.shotledger.limits.Provenance;
+import org.shotledger.limits.Side;
+import org.shotledger.limits.Verdict;
+import org.shotledger.nitrous.JetPair;
+import org.shotledger.setup.Setup;
+import org.shotledger.setup.Target;
+import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
+
+/**
+ * The answer to a target: a setup, what it does in every case in which it must hold, and what else was weighed.
+ *
+ * @param job the job
+ * @param setup the setup found; it, and nothing else, is what the outcomes were worked out for
+ * @param outcomes one for each case of the job, in their order, that of the target first
+ * @param limits every limit over all cases, each where it is closest, with the power asked for among them
+ * @param alternatives the setups that were weighed, by boost, ascending
+ */
+public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, List<Alternative> alternatives) {
+
+    /** Copies the lists. */
+    public Plan {
+        outcomes = List.copyOf(outcomes);
+        alternatives = List.copyOf(alternatives);
+    }
+
+    /**
+     * Finds the setup for the target of a job.
+     *
+     * @param job the job
+     * @return the plan; where no setup keeps every limit, the one that breaks them least
+     */
+    public static Plan find(Job job) {
+        return PlanSearch.find(job);
+    }
+
+    /**
+     * What a given setup does in every case, held against the target.
+     *
+     * @param job the job
+     * @param setup what is set
+     * @return the plan without alternatives
+     */
+    public static Plan of(Job job, Setup setup) {
+        return of(job, setup, List.of());
+    }
+
+    static Plan of(Job job, Setup setup, List<Alternative> alternatives) {
+        List<Outcome> outcomes = org.shotledger.evaluate.Evaluate.all(job.car(), setup, job.cases());
+        List<Limit> all = new ArrayList<>();
+        all.add(asked(job.target(), outcomes.get(0)));
+        outcomes.forEach(outcome -> all.addAll(outcome.limits().all()));
+        return new Plan(job, setup, outcomes, Limits.closest(all), alternatives);
+    }
+
+    /** The power asked for is a limit like the others, but for the thousandth by which it may fall short. */
+    private static Limit asked(Target target, Outcome stated) {
+        double power = stated.power();
+        return new Limit(
+                "target-power",
+                "power asked for",
+                QuantityKind.POWER,
+                target.reachedBy(power) ? Math.max(power, target.wheelPower()) : power,
+                target.wheelPower(),
+                Side.AT_LEAST,
+                false,
+                "the target is not reached",
+                Provenance.ASSUMED,
+                "what the customer asks for",
+                stated.strongest()
+                        .map(point -> String.format(Locale.ROOT, "%,.0f rpm", point.rpm()))
+                        .orElse("no engine speed"),
+                stated.at().name());
+    }
+
+    /**
+     * The car of the job.
+     *
+     * @return what is built
+     */
+    public Car car() {
+        return job.car();
+    }
+
+    /**
+     * The target of the job.
+     *
+     * @return what is asked
+     */
+    public Target target() {
+        return job.target();
+    }
+
+    /**
+     * The outcome in the case of the target.
+     *
+     * @return the first outcome
+     */
+    public Outcome stated() {
+        return outcomes.get(0);
+    }
+
+    /**
+     * The verdict: the worst over all cases.
+     *
+     * @return broken where a limit is broken in any case or the power asked for is not reached
+     */
+    public Verdict verdict() {
+        Verdict kept = parts().verdict();
+        return reached() ? kept : Verdict.BROKEN;
+    }
+
+    /**
+     * Whether the power asked for is reached in the case of the target.
+     *
+     * @return true when it is
+     */
+    public boolean reached() {
+        return target().reachedBy(stated().power());
+    }
+
+    /**
+     * The limits of the parts, without the power asked for.
+     *
+     * @return every limit over all cases, each where it is closest
+     */
+    public Limits parts() {
+        return new Limits(limits.all().stream()
+                .filter(limit -> !limit.key().equals("target-power"))
+                .toList());
+    }
+
+    /**
+     * The limits that decide, closest first.
+     *
+     * @param most how many
+     * @return at most that many
+     */
+    public List<Limit> closest(int most) {
+        return parts().all().stream()
+                .sorted(Comparator.comparingDouble(Limit::relativeMargin))
+                .limit(most)
+                .toList();
+    }
+
+    /**
+     * The verdict in one line.
+     *
+     * @return target, boost, jets, the limit that is closest, its margin and the case in which it is
+     */
+    public String verdictLine() {
+        Limit first = parts().first().orElseThrow();
+        return String.format(
+                Locale.ROOT,
+                "%s: %s at the wheels under '%s'%s from %s of boost%s; every limit in %d cases: %s, the closest is %s (%s, case"
+                        + " '%s') with %.1f %% %s%s. An estimate, to be proven in small steps.",
+                job.name(),
+                QuantityKind.POWER.text(stated().power(), UnitSystem.US),
+                target().conditions(),
+                reached() ? "" : " of the " + QuantityKind.POWER.text(target().wheelPower(), UnitSystem.US) + " asked",
+                boost(),
+                jets(),
+                outcomes.size(),
+                verdict().word(),
+                first.name(),
+                first.place(),
+                first.caseName(),
+                Math.abs(100 * first.relativeMargin()),
+                first.relativeMargin() < 0 ? "too much" : "left",
+                passes());
+    }
+
+    private String boost() {
+        double gauge = stated().strongest()
+                .map(org.shotledger.evaluate.OperatingPoint::gaugePressure)
+                .orElse(setup.boost().armed().highest());
+        return QuantityKind.GAUGE_PRESSURE.text(gauge, UnitSystem.US) + " ("
+                + QuantityKind.GAUGE_PRESSURE.text(gauge, UnitSystem.SI) + ")";
+    }
+
+    private String jets() {
+        if (setup.jets().isEmpty()) {
+            return " alone, without nitrous";
+        }
+        JetPair pair = setup.jets().get();
+        int nozzles = car().nitrous().nozzles();
+        return String.format(
+                Locale.ROOT,
+                " and %d nozzle%s of %s nitrous and %s fuel",
+                nozzles,
+                nozzles == 1 ? "" : "s",
+                QuantityKind.BORE.text(pair.nitrousBore(), UnitSystem.US),
+                QuantityKind.BORE.text(pair.fuelBore(), UnitSystem.US));
+    }
+
+    private String passes() {
+        return stated().pass()
+                .map(pass -> String.format(
+                        Locale.ROOT,
+                        "; one bottle gives %d of the %d passes asked",
+                        Math.min(pass.wholePasses(), target().passes()),
+                        target().passes()))
+                .orElse("");
+    }
+}

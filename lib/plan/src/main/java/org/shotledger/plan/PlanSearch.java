@@ -1,0 +1,211 @@
+package org.shotledger.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.shotledger.car.Car;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.PointLimits.Closest;
+import org.shotledger.job.Job;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Verdict;
+import org.shotledger.nitrous.ActivationWindow;
+import org.shotledger.nitrous.JetLadder;
+import org.shotledger.nitrous.JetPair;
+import org.shotledger.setup.BoostTable;
+import org.shotledger.setup.BoostTarget;
+import org.shotledger.setup.Case;
+import org.shotledger.setup.Setup;
+
+/**
+ * Finds the setup for a target: boost over engine speed, jets of the ladder, all cases at once.
+ *
+ * <p>Weighed, in this order: the power asked for, every limit kept, the least margin over all cases up to what is called tight, the
+ * least nitrous. Beyond that margin less nitrous is worth more than more room.
+ */
+final class PlanSearch {
+    private static final int LEVELS = 9;
+    private static final double LEAST_LEVEL = 0.25;
+    private static final int SPEEDS = 6;
+    /** Step of engine speed at which boost alone is searched, rev/min: our choice; between them it is a straight line. */
+    private static final double ALONE_STEP = 500;
+    /** Margins that differ by less than this are equal: half of what is printed. */
+    private static final double SAME_MARGIN = 0.005;
+    /** How many setups are worked out in full before the best of them is handed over. */
+    private static final int FINALISTS = 3;
+
+    private final Job job;
+    private final Car car;
+    private final Setup base;
+    private final double[] speeds;
+    private final List<CaseModel> cases;
+    private final BoostCaps caps;
+
+    private PlanSearch(Job job, double[] speeds) {
+        this.job = job;
+        this.car = job.car();
+        this.speeds = speeds;
+        this.base = job.setup().withBoost(BoostTarget.constant(car.turbo().boostCeiling()));
+        JetPair middle = middle(car.nitrous().ladder());
+        List<CaseModel> models = new ArrayList<>();
+        double stated = Double.NaN;
+        for (Case at : job.cases()) {
+            models.add(CaseModel.of(car, base, middle, at, stated));
+            stated = models.get(0).referenceFlow();
+        }
+        this.cases = models;
+        this.caps = new BoostCaps(car, models);
+    }
+
+    static Plan find(Job job) {
+        double[] speeds = speeds(job);
+        if (speeds.length == 0) {
+            return Plan.of(job, job.setup().withoutJets());
+        }
+        return new PlanSearch(job, speeds).plan();
+    }
+
+    private static JetPair middle(JetLadder ladder) {
+        double[] bores = ladder.bores();
+        double bore = bores[bores.length / 3];
+        return new JetPair(bore, bore / 2);
+    }
+
+    /** Some speeds of the range in which the power is asked for and the nitrous may be on, ends included. */
+    private static double[] speeds(Job job) {
+        ActivationWindow window = job.setup().arming();
+        var breathing = job.car().engine().volumetricEfficiency();
+        double low = Math.max(breathing.low(), Math.max(window.rpmLow(), job.target().rpmLow()));
+        double high = Math.min(
+                Math.min(breathing.high(), job.car().engine().redLineRpm()),
+                Math.min(window.rpmHigh(), job.target().rpmHigh()));
+        if (low > high) {
+            return new double[0];
+        }
+        TreeSet<Double> speeds = new TreeSet<>();
+        for (int i = 0; i < SPEEDS; i++) {
+            speeds.add(low + (high - low) * i / (SPEEDS - 1));
+        }
+        return speeds.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private Plan plan() {
+        BoostTable alone = caps.alone(aloneSpeeds());
+        Optional<Setup> withoutNitrous = boostAlone(alone);
+        if (withoutNitrous.isPresent()) {
+            return Plan.of(job, withoutNitrous.get());
+        }
+        double most = 0;
+        for (double rpm : speeds) {
+            most = Math.max(most, alone.at(rpm));
+        }
+        List<Alternative> weighed = new ArrayList<>();
+        List<Candidate> found = new ArrayList<>();
+        for (int i = 0; i < LEVELS; i++) {
+            double level = most * (LEAST_LEVEL + (1 - LEAST_LEVEL) * i / (LEVELS - 1));
+            new ShotSearch(job, car, cases, caps, alone, speeds)
+                    .at(level)
+                    .ifPresent(found::add);
+        }
+        found.forEach(candidate -> weighed.add(candidate.alternative()));
+        List<Plan> finalists = found.stream()
+                .sorted(Candidate.BEST_FIRST)
+                .limit(FINALISTS)
+                .flatMap(candidate -> new RungSearch(job, car, cases, caps, alone, speeds).around(candidate).stream())
+                .sorted(Candidate.BEST_FIRST)
+                .limit(FINALISTS)
+                .map(candidate -> Plan.of(job, candidate.setup(), weighed))
+                .toList();
+        return finalists.stream().max(better()).orElseGet(() -> Plan.of(job, base.withBoost(
+                new BoostTarget(alone, alone, BoostTarget.USUAL_TOLERANCE)).withoutJets(), weighed));
+    }
+
+    private static Comparator<Plan> better() {
+        return Comparator.comparing(Plan::reached)
+                .thenComparing(plan -> plan.verdict() != Verdict.BROKEN)
+                .thenComparing(plan -> Math.floor(Math.min(plan.parts().leastMargin(), Limit.CAUTION) / SAME_MARGIN))
+                .thenComparing(plan -> -plan.stated()
+                        .strongest()
+                        .map(point -> point.nitrous().massFlow())
+                        .orElse(0.0));
+    }
+
+    private double[] aloneSpeeds() {
+        TreeSet<Double> all = new TreeSet<>();
+        for (double rpm : speeds) {
+            all.add(rpm);
+        }
+        var breathing = car.engine().volumetricEfficiency();
+        double high = Math.min(breathing.high(), car.engine().redLineRpm());
+        double low = Math.max(breathing.low(), Math.min(0.6 * speeds[0], 0.5 * high));
+        for (double rpm = low; rpm < high; rpm += ALONE_STEP) {
+            all.add(rpm);
+        }
+        all.add(high);
+        return all.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** The least boost that gives the power asked for without nitrous, where some does inside every limit. */
+    private Optional<Setup> boostAlone(BoostTable alone) {
+        if (alonePower(alone, 1) < job.target().wheelPower()) {
+            return Optional.empty();
+        }
+        double low = 0;
+        double high = 1;
+        while (high - low > 1e-4) {
+            double middle = (low + high) / 2;
+            if (alonePower(alone, middle) < job.target().wheelPower()) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        double share = high;
+        BoostTable table = alone.map(gauge -> gauge * share);
+        return Optional.of(base.withBoost(new BoostTarget(table, table, BoostTarget.USUAL_TOLERANCE))
+                .withoutJets());
+    }
+
+    private double alonePower(BoostTable alone, double share) {
+        double most = 0;
+        for (double rpm : speeds) {
+            most = Math.max(
+                    most,
+                    cases.get(0)
+                            .off(rpm, share * alone.at(rpm))
+                            .map(OperatingPoint::wheelPower)
+                            .orElse(0.0));
+        }
+        return most;
+    }
+
+    /**
+     * A setup that is weighed.
+     *
+     * @param setup the setup
+     * @param level boost held where nothing takes it back, Pa above ambient
+     * @param power in the case of the target, W
+     * @param added what the nitrous adds of that, W
+     * @param shot the nitrous flow and the fuel jet
+     * @param closest the closest limit at the speeds looked at, over all cases
+     * @param reached whether the power is what is asked for
+     */
+    record Candidate(
+            Setup setup, double level, double power, double added, Shot shot, Closest closest, boolean reached) {
+        static final Comparator<Candidate> BEST_FIRST = Comparator.comparing(Candidate::reached)
+                .thenComparing(c -> c.closest.margin() >= 0)
+                .thenComparing(c -> Math.floor(Math.min(c.closest.margin(), Limit.CAUTION) / SAME_MARGIN))
+                .thenComparing(c -> c.reached ? -c.shot.nitrousFlow() : c.power)
+                .reversed();
+
+        Alternative alternative() {
+            Verdict verdict = closest.margin() < 0
+                    ? Verdict.BROKEN
+                    : closest.margin() < Limit.CAUTION ? Verdict.TIGHT : Verdict.HOLDS;
+            return new Alternative(
+                    setup, level, power, added, shot.nitrousFlow(), closest.margin(), closest.name(), verdict);
+        }
+    }
+}

@@ -1,0 +1,124 @@
+package org.shotledger.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.shotledger.car.Car;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.job.Job;
+import org.shotledger.nitrous.JetLadder;
+import org.shotledger.nitrous.JetPair;
+import org.shotledger.plan.PlanSearch.Candidate;
+import org.shotledger.setup.BoostTable;
+import org.shotledger.setup.BoostTarget;
+
+/** Takes real jets of the ladder in place of the exact ones and searches the boost again that gives the power with them. */
+final class RungSearch {
+    private static final double CLOSE = 1e-4;
+
+    private final Job job;
+    private final Car car;
+    private final List<CaseModel> cases;
+    private final BoostCaps caps;
+    private final ShotSearch shots;
+    private final double[] speeds;
+    private final double mostBoost;
+
+    RungSearch(Job job, Car car, List<CaseModel> cases, BoostCaps caps, BoostTable alone, double[] speeds) {
+        this.job = job;
+        this.car = car;
+        this.cases = cases;
+        this.caps = caps;
+        this.shots = new ShotSearch(job, car, cases, caps, alone, speeds);
+        this.speeds = speeds;
+        this.mostBoost = alone.highest();
+    }
+
+    /** The pairs of the ladder around a candidate, each with the boost that gives the power asked for. */
+    List<Candidate> around(Candidate candidate) {
+        JetLadder ladder = car.nitrous().ladder();
+        double exact = nitrousBore(candidate.shot().nitrousFlow());
+        List<Candidate> found = new ArrayList<>();
+        for (double nitrous : rungs(ladder, exact)) {
+            double flow = cases.get(0).model().feed(plenum(candidate.level()), nitrous).massFlow();
+            double wanted = candidate.shot().fuelBore() * Math.sqrt(flow / candidate.shot().nitrousFlow());
+            for (double fuel : rungs(ladder, wanted)) {
+                pair(new JetPair(nitrous, fuel), new Shot(flow, fuel), candidate.level()).ifPresent(found::add);
+            }
+        }
+        return found;
+    }
+
+    private double plenum(double gauge) {
+        return cases.get(0).ambient() + gauge;
+    }
+
+    private static TreeSet<Double> rungs(JetLadder ladder, double bore) {
+        double[] bores = ladder.bores();
+        double held = Math.min(Math.max(bore, bores[0]), bores[bores.length - 1]);
+        return new TreeSet<>(List.of(ladder.below(held), ladder.above(held)));
+    }
+
+    /** The bore between the ladder's ends whose path passes a flow. */
+    private double nitrousBore(double flow) {
+        double[] bores = car.nitrous().ladder().bores();
+        double low = bores[0];
+        double high = bores[bores.length - 1];
+        while (high - low > CLOSE * high) {
+            double middle = (low + high) / 2;
+            if (cases.get(0).model().feed(plenum(mostBoost), middle).massFlow() < flow) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    private Optional<Candidate> pair(JetPair pair, Shot shot, double near) {
+        double top = speeds[speeds.length - 1];
+        CaseModel heaviest = caps.heaviest(top, near, shot);
+        double low = 0;
+        double high = mostBoost;
+        double target = job.target().wheelPower();
+        if (power(high, shot, heaviest) >= target) {
+            while (high - low > CLOSE * mostBoost) {
+                double middle = (low + high) / 2;
+                if (power(middle, shot, heaviest) < target) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+        }
+        double level = high;
+        double power = power(level, shot, heaviest);
+        if (!(power > 0)) {
+            return Optional.empty();
+        }
+        BoostTarget boost = shots.boost(level, shot, heaviest);
+        return Optional.of(new Candidate(
+                job.setup().withBoost(boost).withJets(pair),
+                level,
+                power,
+                Double.NaN,
+                shot,
+                shots.closest(boost, shot),
+                job.target().reachedBy(power)));
+    }
+
+    private double power(double level, Shot shot, CaseModel heaviest) {
+        BoostTarget boost = shots.boost(level, shot, heaviest);
+        double most = 0;
+        for (double rpm : speeds) {
+            most = Math.max(
+                    most,
+                    cases.get(0)
+                            .on(rpm, boost.armed().at(rpm), shot)
+                            .map(OperatingPoint::wheelPower)
+                            .orElse(0.0));
+        }
+        return most;
+    }
+}

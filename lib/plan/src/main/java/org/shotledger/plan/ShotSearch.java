@@ -1,0 +1,194 @@
+package org.shotledger.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.shotledger.car.Car;
+import org.shotledger.evaluate.Mode;
+import org.shotledger.evaluate.NoAnswerException;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.PointLimits;
+import org.shotledger.evaluate.PointLimits.Closest;
+import org.shotledger.job.Job;
+import org.shotledger.plan.PlanSearch.Candidate;
+import org.shotledger.setup.BoostTable;
+import org.shotledger.setup.BoostTarget;
+import org.shotledger.setup.Target;
+
+/** Finds, for a level of boost, the nitrous and the fuel jet that give the power asked for at the mixture asked for. */
+final class ShotSearch {
+    private static final int ROUNDS = 30;
+    private static final double CLOSE = 2e-4;
+    private static final int MIXTURE_ROUNDS = 4;
+
+    private final Job job;
+    private final Car car;
+    private final List<CaseModel> cases;
+    private final BoostCaps caps;
+    private final BoostTable alone;
+    private final double[] speeds;
+
+    ShotSearch(Job job, Car car, List<CaseModel> cases, BoostCaps caps, BoostTable alone, double[] speeds) {
+        this.job = job;
+        this.car = car;
+        this.cases = cases;
+        this.caps = caps;
+        this.alone = alone;
+        this.speeds = speeds;
+    }
+
+    /** The candidate of a level; the strongest there is where the power is not reached; empty where no shot burns. */
+    Optional<Candidate> at(double level) {
+        Target target = job.target();
+        double low = 0;
+        double high = Double.NaN;
+        double tried = cases.get(0).referenceFlow() / 8;
+        Optional<Weighed> best = Optional.empty();
+        for (int round = 0; round < ROUNDS; round++) {
+            Optional<Weighed> now = weigh(level, tried);
+            boolean enough = now.isEmpty() || now.get().power >= target.wheelPower();
+            if (now.isPresent() && better(now.get(), best, target)) {
+                best = now;
+            }
+            if (enough) {
+                high = tried;
+            } else {
+                low = tried;
+            }
+            if (high - low < CLOSE * high || low > largest()) {
+                break;
+            }
+            tried = Double.isNaN(high) ? 2 * tried : (low + high) / 2;
+        }
+        return best.map(w -> candidate(level, w));
+    }
+
+    /** Enough power with less nitrous, or, as long as there is not enough, more power. */
+    private static boolean better(Weighed now, Optional<Weighed> best, Target target) {
+        if (best.isEmpty()) {
+            return true;
+        }
+        boolean reaches = target.reachedBy(now.power);
+        boolean reached = target.reachedBy(best.get().power);
+        return reaches == reached
+                ? reaches ? now.shot.nitrousFlow() < best.get().shot.nitrousFlow() : now.power > best.get().power
+                : reaches;
+    }
+
+    private double largest() {
+        double[] bores = car.nitrous().ladder().bores();
+        double reference = bores[bores.length / 3];
+        double last = bores[bores.length - 1];
+        return cases.get(0).referenceFlow() * last * last / (reference * reference);
+    }
+
+    private record Weighed(Shot shot, double power, double rpm, CaseModel heaviest) {}
+
+    private Optional<Weighed> weigh(double level, double flow) {
+        double top = speeds[speeds.length - 1];
+        OptionalDouble bore = fuelBore(top, held(level, top), flow);
+        if (bore.isEmpty()) {
+            return Optional.empty();
+        }
+        Shot shot = new Shot(flow, bore.getAsDouble());
+        CaseModel heaviest = caps.heaviest(top, held(level, top), shot);
+        double most = 0;
+        double at = top;
+        for (int i = speeds.length - 1; i >= speeds.length / 2; i--) {
+            double power = power(speeds[i], level, shot, heaviest);
+            if (power > most) {
+                most = power;
+                at = speeds[i];
+            }
+        }
+        return most > 0 ? Optional.of(new Weighed(shot, most, at, heaviest)) : Optional.empty();
+    }
+
+    private double power(double rpm, double level, Shot shot, CaseModel heaviest) {
+        double gauge = caps.withShot(rpm, held(level, rpm), shot, heaviest);
+        return cases.get(0)
+                .on(rpm, gauge, shot)
+                .map(OperatingPoint::wheelPower)
+                .orElse(0.0);
+    }
+
+    private double held(double level, double rpm) {
+        return Math.min(level, alone.at(rpm));
+    }
+
+    /** The fuel jet follows from the oxygen balance; it changes the air a little, so a few rounds are made. */
+    private OptionalDouble fuelBore(double rpm, double gauge, double flow) {
+        CaseModel stated = cases.get(0);
+        double plenum = stated.ambient() + gauge;
+        double bore = 0;
+        try {
+            double fuel = 0.15 * flow;
+            for (int round = 0; round < MIXTURE_ROUNDS; round++) {
+                bore = stated.model().fuelBore(plenum, fuel);
+                OperatingPoint point = stated.model()
+                        .at(rpm, plenum, Mode.NITROUS, stated.feed(flow), stated.model().nitrousFuel(plenum, bore));
+                fuel = Math.max(1e-6, job.target().mixture().fuelFlow(point.charge().mixture()));
+            }
+            return OptionalDouble.of(stated.model().fuelBore(plenum, fuel));
+        } catch (NoAnswerException none) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    private Candidate candidate(double level, Weighed w) {
+        BoostTarget boost = boost(level, w.shot, w.heaviest);
+        double added = w.power
+                - cases.get(0)
+                        .off(w.rpm, boost.armed().at(w.rpm))
+                        .map(OperatingPoint::wheelPower)
+                        .orElse(0.0);
+        return new Candidate(
+                job.setup().withBoost(boost),
+                level,
+                w.power,
+                added,
+                w.shot,
+                closest(boost, w.shot),
+                job.target().reachedBy(w.power));
+    }
+
+    /** The boost of a level, taken back with the shot where it must be; below the range as at its lower end. */
+    BoostTarget boost(double level, Shot shot, CaseModel heaviest) {
+        List<BoostTable.Step> steps = new ArrayList<>();
+        double tolerance = BoostTarget.USUAL_TOLERANCE;
+        for (double rpm : speeds) {
+            double over = rpm == speeds[0] ? tolerance : 0;
+            double gauge = caps.withShot(rpm, held(level, rpm) + over, shot, heaviest) - over;
+            steps.add(new BoostTable.Step(rpm, Math.max(0, Math.min(gauge, held(level, rpm)))));
+        }
+        double first = steps.get(0).gaugePressure();
+        List<BoostTable.Step> armed = new ArrayList<>();
+        for (BoostTable.Step step : alone.steps()) {
+            if (step.rpm() < speeds[0]) {
+                armed.add(new BoostTable.Step(step.rpm(), Math.min(step.gaugePressure(), first)));
+            }
+        }
+        armed.addAll(steps);
+        for (BoostTable.Step step : alone.steps()) {
+            if (step.rpm() > speeds[speeds.length - 1]) {
+                double last = steps.get(steps.size() - 1).gaugePressure();
+                armed.add(new BoostTable.Step(step.rpm(), Math.min(step.gaugePressure(), last)));
+            }
+        }
+        return new BoostTarget(alone, new BoostTable(armed), tolerance);
+    }
+
+    /** The closest limit over all cases at the speeds looked at. */
+    Closest closest(BoostTarget boost, Shot shot) {
+        Closest closest = Closest.NONE;
+        for (CaseModel at : cases) {
+            for (double rpm : speeds) {
+                Optional<OperatingPoint> point = at.on(rpm, boost.armed().at(rpm), shot);
+                closest = closest.or(point.map(p -> PointLimits.of(car, p))
+                        .orElse(new Closest("no answer of the models", Double.NEGATIVE_INFINITY)));
+            }
+        }
+        return closest;
+    }
+}
