@@ -56,6 +56,24 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
         return of(job, setup, List.of());
     }
 
+    /**
+     * The most power this job's car gives inside every limit in every case; searched when asked for.
+     *
+     * @return the power and what stops more
+     */
+    public Attainable attainable() {
+        return PlanSearch.attainable(job);
+    }
+
+    /**
+     * Smaller shots at the boost of this plan.
+     *
+     * @return their sizer
+     */
+    public Shots shots() {
+        return new Shots(this);
+    }
+
     static Plan of(Job job, Setup setup, List<Alternative> alternatives) {
         List<Outcome> outcomes = org.shotledger.evaluate.Evaluate.all(job.car(), setup, job.cases());
         List<Limit> all = new ArrayList<>();

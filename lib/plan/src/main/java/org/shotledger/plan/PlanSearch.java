@@ -36,6 +36,11 @@ final class PlanSearch {
     /** How many setups are worked out in full before the best of them is handed over. */
     private static final int FINALISTS = 3;
 
+    /** Attainable power is searched up to this many times that of boost alone, in steps of this share. */
+    private static final double MOST_TIMES = 3;
+
+    private static final double ATTAINABLE_STEP = 0.01;
+
     private final Job job;
     private final Car car;
     private final Setup base;
@@ -97,19 +102,8 @@ final class PlanSearch {
         if (withoutNitrous.isPresent()) {
             return Plan.of(job, withoutNitrous.get());
         }
-        double most = 0;
-        for (double rpm : speeds) {
-            most = Math.max(most, alone.at(rpm));
-        }
-        List<Alternative> weighed = new ArrayList<>();
-        List<Candidate> found = new ArrayList<>();
-        for (int i = 0; i < LEVELS; i++) {
-            double level = most * (LEAST_LEVEL + (1 - LEAST_LEVEL) * i / (LEVELS - 1));
-            new ShotSearch(job, car, cases, caps, alone, speeds)
-                    .at(level)
-                    .ifPresent(found::add);
-        }
-        found.forEach(candidate -> weighed.add(candidate.alternative()));
+        List<Candidate> found = candidates(alone, job);
+        List<Alternative> weighed = found.stream().map(Candidate::alternative).toList();
         List<Plan> finalists = found.stream()
                 .sorted(Candidate.BEST_FIRST)
                 .limit(FINALISTS)
@@ -120,6 +114,46 @@ final class PlanSearch {
                 .toList();
         return finalists.stream().max(better()).orElseGet(() -> Plan.of(job, base.withBoost(
                 new BoostTarget(alone, alone, BoostTarget.USUAL_TOLERANCE)).withoutJets(), weighed));
+    }
+
+    private List<Candidate> candidates(BoostTable alone, Job asked) {
+        double most = 0;
+        for (double rpm : speeds) {
+            most = Math.max(most, alone.at(rpm));
+        }
+        List<Candidate> found = new ArrayList<>();
+        for (int i = 0; i < LEVELS; i++) {
+            double level = most * (LEAST_LEVEL + (1 - LEAST_LEVEL) * i / (LEVELS - 1));
+            new ShotSearch(asked, car, cases, caps, alone, speeds).at(level).ifPresent(found::add);
+        }
+        return found;
+    }
+
+    /** The most power inside every limit, with exact jets and at the speeds a search looks at. */
+    static Attainable attainable(Job job) {
+        double[] speeds = speeds(job);
+        if (speeds.length == 0) {
+            return new Attainable(0, "no engine speed lies both in the range asked for and where the nitrous may be on");
+        }
+        PlanSearch search = new PlanSearch(job, speeds);
+        BoostTable alone = search.caps.alone(search.aloneSpeeds());
+        double low = search.alonePower(alone, 1);
+        double high = Math.max(MOST_TIMES * low, job.target().wheelPower());
+        String stopper = "the nitrous jets: none of the ladder gives more";
+        while (high - low > ATTAINABLE_STEP * low) {
+            double middle = (low + high) / 2;
+            Optional<Candidate> best = search.candidates(alone, job.with(job.target().withWheelPower(middle))).stream()
+                    .min(Candidate.BEST_FIRST);
+            if (best.filter(c -> c.reached() && c.closest().margin() >= 0).isPresent()) {
+                low = middle;
+            } else {
+                high = middle;
+                stopper = best.filter(Candidate::reached)
+                        .map(c -> c.closest().name())
+                        .orElse(stopper);
+            }
+        }
+        return new Attainable(low, stopper);
     }
 
     private static Comparator<Plan> better() {

@@ -1,0 +1,97 @@
+package org.shotledger.plan;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.Mode;
+import org.shotledger.evaluate.NoAnswerException;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.PointModel;
+import org.shotledger.nitrous.JetLadder;
+import org.shotledger.nitrous.JetPair;
+import org.shotledger.setup.Setup;
+
+/** Sizes smaller shots at the boost of a plan: the same car, boost and fuel pressure, other jets of the ladder. */
+public final class Shots {
+    private static final double CLOSE = 1e-3;
+    private static final int MIXTURE_ROUNDS = 4;
+
+    private final Plan plan;
+    private final OperatingPoint full;
+    private final PointModel model;
+
+    Shots(Plan plan) {
+        this.plan = plan;
+        this.full = plan.stated().strongest().orElseThrow(() -> new IllegalStateException("The plan of "
+                + plan.job().name() + " has no operating point; there is nothing to step up to."));
+        this.model = Evaluate.model(plan.car(), plan.setup(), plan.stated().at());
+    }
+
+    /**
+     * Power at the speed of most power with the nitrous closed, at the boost of the plan.
+     *
+     * @return W at the wheels
+     */
+    public double offPower() {
+        return model.at(full.rpm(), full.plenumPressure(), Mode.ARMED).wheelPower();
+    }
+
+    /**
+     * The setup whose jets give about a power at the mixture asked for; the nitrous jet is the rung below the exact one, the fuel jet
+     * the rung that is not leaner.
+     *
+     * @param wheelPower power at the wheels, W, above {@link #offPower()} and at most that of the plan
+     * @return the setup; empty when the ladder begins above that power
+     */
+    public Optional<Setup> setupFor(double wheelPower) {
+        JetLadder ladder = plan.car().nitrous().ladder();
+        double low = ladder.bores()[0];
+        double high = plan.setup().jets().orElseThrow().nitrousBore();
+        if (power(low) > wheelPower) {
+            return Optional.empty();
+        }
+        while (high - low > CLOSE * high) {
+            double middle = (low + high) / 2;
+            if (power(middle) < wheelPower) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        double nitrous = ladder.below(high);
+        OptionalDouble fuel = fuelBore(nitrous);
+        return fuel.isEmpty()
+                ? Optional.empty()
+                : Optional.of(plan.setup().withJets(new JetPair(nitrous, ladder.above(fuel.getAsDouble()))));
+    }
+
+    private double power(double nitrousBore) {
+        OptionalDouble fuel = fuelBore(nitrousBore);
+        if (fuel.isEmpty()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return at(nitrousBore, fuel.getAsDouble()).wheelPower();
+    }
+
+    private OperatingPoint at(double nitrousBore, double fuelBore) {
+        double plenum = full.plenumPressure();
+        return model.at(
+                full.rpm(), plenum, Mode.NITROUS, model.feed(plenum, nitrousBore), model.nitrousFuel(plenum, fuelBore));
+    }
+
+    private OptionalDouble fuelBore(double nitrousBore) {
+        double plenum = full.plenumPressure();
+        double bore = nitrousBore / 2;
+        try {
+            for (int round = 0; round < MIXTURE_ROUNDS; round++) {
+                double flow = plan.target()
+                        .mixture()
+                        .fuelFlow(at(nitrousBore, bore).charge().mixture());
+                bore = model.fuelBore(plenum, Math.max(1e-6, flow));
+            }
+            return OptionalDouble.of(bore);
+        } catch (NoAnswerException none) {
+            return OptionalDouble.empty();
+        }
+    }
+}
