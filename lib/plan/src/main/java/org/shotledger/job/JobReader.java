@@ -82,6 +82,7 @@ final class JobReader {
                 .orElse(Double.NaN);
         Parts parts = parts(s, name, invented, places, ambient);
         SetupSections setups = new SetupSections(s, tune, ambient);
+        MustHoldSection mustHold = new MustHoldSection(s);
         if (reading.problems().count() > 0) {
             return null; // what is wrong has been said; nothing can be calibrated from half a sheet
         }
@@ -89,7 +90,7 @@ final class JobReader {
             Setup setup = setups.setup(target, parts.turbo);
             Car car = parts.car(reading);
             Car calibrated = calibrated(s, car, setup);
-            List<Case> cases = MustHoldSection.cases(s, target, places, calibrated);
+            List<Case> cases = mustHold.cases(target.conditions(), places.get(target.conditions()), calibrated);
             return new Job(
                     calibrated,
                     target,
