@@ -14,6 +14,8 @@ import org.shotledger.snippet.SessionOptions;
 /** Opens sessions that know the project's names. */
 final class Sessions {
 
+    private static final String LIBRARY = "org.shotledger";
+
     private static final List<String> IMPORTS = List.of(
             "import java.nio.file.*;",
             "import java.util.function.*;",
@@ -75,6 +77,6 @@ final class Sessions {
     private static JavaSession make() {
         List<String> imports = new ArrayList<>(IMPORTS);
         Session.IMPORTS.forEach(name -> imports.add("import " + name + ";"));
-        return new JavaSession(SessionOptions.of(imports, index()));
+        return new JavaSession(SessionOptions.of(imports, index(), LIBRARY));
     }
 }

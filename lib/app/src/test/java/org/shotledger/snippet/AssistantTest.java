@@ -18,10 +18,13 @@ class AssistantTest {
 
     @BeforeAll
     static void open() {
-        session = new JavaSession(SessionOptions.of(List.of(
-                "import org.shotledger.budget.*;",
-                "import org.shotledger.fluid.*;",
-                "import static org.shotledger.units.Quantities.*;")));
+        session = new JavaSession(SessionOptions.of(
+                List.of(
+                        "import org.shotledger.budget.*;",
+                        "import org.shotledger.fluid.*;",
+                        "import static org.shotledger.units.Quantities.*;"),
+                null,
+                "org.shotledger"));
         assistant = new Assistant(session, Set.of("hp"));
         assertTrue(session.evaluate("FluidState state = null; String word = \"x\";", "In [1]")
                 .ok());
