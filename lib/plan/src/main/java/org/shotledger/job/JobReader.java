@@ -84,7 +84,7 @@ final class JobReader {
         SetupSections setups = new SetupSections(s, tune, ambient);
         MustHoldSection mustHold = new MustHoldSection(s);
         if (reading.problems().count() > 0) {
-            return null; // what is wrong has been said; nothing can be calibrated from half a sheet
+            return s.make(() -> null); // nothing can be calibrated from half a sheet
         }
         return s.make(() -> {
             Setup setup = setups.setup(target, parts.turbo);

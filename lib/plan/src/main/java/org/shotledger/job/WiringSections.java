@@ -122,7 +122,7 @@ final class WiringSections {
         parts.put("bottle-heater", () -> bottle.heaterPower() / injection.voltage());
         DoubleSupplier part = s.choice("part", parts);
         if (injection == null || kit == null || bottle == null) {
-            return 1; // their own sections have said why there is no build
+            return 1; // their own sections have said why there is no job
         }
         try {
             return part.getAsDouble();

@@ -1,4 +1,4 @@
-package org.shotledger.build;
+package org.shotledger.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

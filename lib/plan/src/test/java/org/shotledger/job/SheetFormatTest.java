@@ -1,4 +1,4 @@
-package org.shotledger.build;
+package org.shotledger.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -18,31 +18,31 @@ import org.shotledger.sheet.Problem;
 /** A sheet as format 1 wrote it, kept as it was: it must go on being read. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class SheetFormatTest {
-    private static final Path FOLDER = HeronSheetTest.HERON.getParent();
+    private static final Path FOLDER = DemoSheetTest.DEMO.getParent();
     private static final String OLD = resource("format-1.yaml");
 
-    private final Build build = Build.read(OLD, FOLDER);
+    private final Job job = Job.read(OLD, FOLDER);
 
     @Test
     void an_old_sheet_is_read_and_each_change_is_told_with_its_line() {
         assertEquals(
                 List.of(
-                        "build.yaml, line 7, format: The sheet has format 1 and was read as format 2, which saving it writes;"
+                        "job.yaml, line 7, format: The sheet has format 1 and was read as format 2, which saving it writes;"
                                 + " look through what changed.",
-                        "build.yaml, line 161, bottle.thermostat: The value is now called \"heater-off-temperature\"; it was"
+                        "job.yaml, line 161, bottle.thermostat: The value is now called \"heater-off-temperature\"; it was"
                                 + " renamed.",
-                        "build.yaml, line 41, engine.valves-per-cylinder: Nothing is calculated from this value any more; it"
+                        "job.yaml, line 41, engine.valves-per-cylinder: Nothing is calculated from this value any more; it"
                                 + " was taken out, or made a comment.",
-                        "build.yaml, line 178, electrical.bottle-distance: Nothing is calculated from this value any more; it"
+                        "job.yaml, line 178, electrical.bottle-distance: Nothing is calculated from this value any more; it"
                                 + " was taken out, or made a comment."),
-                build.notices().stream().map(Problem::toString).toList());
-        assertEquals(305.15, build.bottle().heaterOff(), 1e-9);
+                job.notices().stream().map(Problem::toString).toList());
+        assertEquals(305.15, job.car().bottle().heaterOff(), 1e-9);
     }
 
     @Test
     void what_does_not_change_stays_to_the_letter_and_on_its_line() {
         List<String> before = OLD.lines().toList();
-        List<String> after = build.source().text().lines().toList();
+        List<String> after = job.source().text().lines().toList();
         assertEquals(before.size(), after.size());
         assertEquals("format: 2", after.get(6));
         assertEquals("  # valves-per-cylinder: 4", after.get(40));
@@ -55,21 +55,21 @@ class SheetFormatTest {
             }
         }
         assertEquals(
-                161, build.origin("bottle.heater-off-temperature").orElseThrow().line());
+                161, job.car().origin("bottle.heater-off-temperature").orElseThrow().line());
     }
 
     @Test
     void saved_it_is_a_sheet_of_the_new_format_and_the_same_build(@TempDir Path folder) {
-        build.save(folder.resolve("build.yaml"));
-        Build again = Build.load(folder);
-        assertEquals(build, again);
+        job.save(folder.resolve("job.yaml"));
+        Job again = Job.load(folder);
+        assertEquals(job, again);
         assertEquals(List.of(), again.notices());
-        assertEquals(List.of(), build.differences(again));
+        assertEquals(List.of(), job.differences(again));
     }
 
     @Test
     void a_value_in_braces_or_over_several_lines_goes_without_a_trace_of_its_neighbours() {
-        Build braces = Build.read(
+        Job braces = Job.read(
                 OLD.replace("  valves-per-cylinder: 4\n", "")
                         .replace("  name: straight six\n", "  name: {value: straight six, from: badge}\n")
                         .replaceFirst(
@@ -77,7 +77,7 @@ class SheetFormatTest {
                                 "electrical: {alternator: 140 A, bottle-distance: 4.1 m, battery: 70 A h}\n\n"),
                 FOLDER);
         assertTrue(braces.source().text().contains("electrical: {alternator: 140 A, battery: 70 A h}"));
-        Build lines = Build.read(
+        Job lines = Job.read(
                 OLD.replace(
                         "  valves-per-cylinder: 4\n",
                         "  valves-per-cylinder:\n    value: 4\n\n    from: the head\n  # next\n"),
@@ -89,16 +89,16 @@ class SheetFormatTest {
 
     @Test
     void whoever_shows_an_old_build_sees_what_changed() {
-        List<String> lines = build.toString().lines().toList();
+        List<String> lines = job.toString().lines().toList();
         assertEquals(5, lines.size());
-        assertTrue(lines.get(0).matches("Heron, an invented build: \\d+ values from build.yaml"), lines.get(0));
-        assertEquals(build.notices().get(3).toString(), lines.get(4));
+        assertTrue(lines.get(0).matches("Whimbrel, an invented build: \\d+ values from job.yaml"), lines.get(0));
+        assertEquals(job.notices().get(3).toString(), lines.get(4));
     }
 
     @Test
     void a_sheet_of_the_current_format_is_left_alone() {
-        assertFalse(OLD.equals(build.source().text()));
-        assertEquals(List.of(), Build.load(HeronSheetTest.HERON).notices());
+        assertFalse(OLD.equals(job.source().text()));
+        assertEquals(List.of(), Job.load(DemoSheetTest.DEMO).notices());
     }
 
     static String resource(String name) {

@@ -1,4 +1,4 @@
-package org.shotledger.build;
+package org.shotledger.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -37,9 +37,9 @@ class SchemaNamesTest {
             Pattern.compile(".* is not known in (?:\"([^\"]*)\"|the sheet); known are (.*)\\.");
     private static final Set<String> OWN = Set.of("from", "standing", "note");
 
-    private final String heron = Files.readString(HeronSheetTest.HERON);
+    private final String heron = Files.readString(DemoSheetTest.DEMO);
     private final JsonNode schema =
-            new ObjectMapper().readTree(Files.readString(Path.of("../../data/schema/build-sheet.schema.json")));
+            new ObjectMapper().readTree(Files.readString(Path.of("../../data/schema/job-sheet.schema.json")));
 
     SchemaNamesTest() throws IOException {}
 
@@ -48,7 +48,7 @@ class SchemaNamesTest {
         Map<String, Set<String>> reader = new TreeMap<>();
         for (String sheet : sheets()) {
             List<Problem> problems = assertThrows(
-                            SheetException.class, () -> Build.read(sheet, HeronSheetTest.HERON.getParent()))
+                            SheetException.class, () -> Job.read(sheet, DemoSheetTest.DEMO.getParent()))
                     .problems();
             for (Problem problem : problems) {
                 Matcher known = KNOWN.matcher(problem.sentence());

@@ -1,4 +1,4 @@
-package org.shotledger.build;
+package org.shotledger.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -26,10 +26,10 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 /** The schema shipped for editors, judged by an independent validator (JSON Schema 2020-12). */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class SchemaTest {
-    private static final Path FILE = Path.of("../../data/schema/build-sheet.schema.json");
+    private static final Path FILE = Path.of("../../data/schema/job-sheet.schema.json");
     private static final ObjectMapper JSON = new ObjectMapper();
 
-    private final String good = Files.readString(HeronSheetTest.HERON);
+    private final String good = Files.readString(DemoSheetTest.DEMO);
     private final JsonNode schema = JSON.readTree(Files.readString(FILE));
     private final Schema validator = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(Files.readString(FILE), InputFormat.JSON);
@@ -40,7 +40,7 @@ class SchemaTest {
     void the_shipped_sheets_fit_the_schema(@TempDir Path folder) throws IOException {
         assertEquals(List.of(), errors(good));
         Starter.write(folder);
-        assertEquals(List.of(), errors(Files.readString(folder.resolve("build.yaml"))));
+        assertEquals(List.of(), errors(Files.readString(folder.resolve("job.yaml"))));
     }
 
     @ParameterizedTest
@@ -49,7 +49,7 @@ class SchemaTest {
             value = {
                 "red-line:|redline:",
                 "kind: same|kind: alcohol",
-                "standing: published|standing: certain",
+                "provenance: published|provenance: certain",
                 "cylinders: 6|cylinders: many",
                 "driveline:|drivetrain:",
                 "jet-ladder: jets.csv|jet-ladder: jets.txt",
@@ -60,7 +60,7 @@ class SchemaTest {
 
     @Test
     void every_value_the_reader_asks_for_stands_in_the_schema() {
-        for (String path : Build.load(HeronSheetTest.HERON).origins().keySet()) {
+        for (String path : Job.load(DemoSheetTest.DEMO).car().origins().keySet()) {
             JsonNode at = schema;
             for (String key : path.replaceAll("\\[\\d+\\]", "").split("\\.", -1)) {
                 at = child(at, key);
@@ -82,7 +82,7 @@ class SchemaTest {
             String text = good.replaceFirst("(?m)^" + name.asText() + ":", "x" + name.asText() + ":");
             boolean refused;
             try {
-                Build.read(text, HeronSheetTest.HERON.getParent());
+                Job.read(text, DemoSheetTest.DEMO.getParent());
                 refused = false;
             } catch (IllegalArgumentException e) {
                 refused = true;

@@ -1,4 +1,4 @@
-package org.shotledger.build;
+package org.shotledger.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -19,8 +19,8 @@ import org.shotledger.wiring.Wiring;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class WiringSheetTest {
-    private final String good = Files.readString(HeronSheetTest.HERON);
-    private final Wiring wiring = Build.load(HeronSheetTest.HERON).wiring().orElseThrow();
+    private final String good = Files.readString(DemoSheetTest.DEMO);
+    private final Wiring wiring = Job.load(DemoSheetTest.DEMO).car().wiring().orElseThrow();
 
     WiringSheetTest() throws IOException {}
 
@@ -50,11 +50,11 @@ class WiringSheetTest {
     @Test
     void without_a_word_on_pulsing_outputs_the_used_ones_are_taken_to_pulse() {
         String text = good.replaceFirst("  pulsing-outputs-used: .*\n", "");
-        Build build = Build.read(text, HeronSheetTest.HERON.getParent());
-        assertEquals(0, build.controller().orElseThrow().pulsingOutputsFree());
+        Job job = Job.read(text, DemoSheetTest.DEMO.getParent());
+        assertEquals(0, job.car().controller().orElseThrow().pulsingOutputsFree());
         assertEquals(
                 "default: taken as used first, the safe side",
-                build.origin("controller.pulsing-outputs-used").orElseThrow().from());
+                job.car().origin("controller.pulsing-outputs-used").orElseThrow().from());
     }
 
     @ParameterizedTest
@@ -72,17 +72,17 @@ class WiringSheetTest {
     void a_wrong_value_is_named_with_what_is_allowed(String from, String to, String message) {
         String bad = good.replaceFirst(Pattern.quote(from), java.util.regex.Matcher.quoteReplacement(to));
         SheetException refused =
-                assertThrows(SheetException.class, () -> Build.read(bad, HeronSheetTest.HERON.getParent()));
+                assertThrows(SheetException.class, () -> Job.read(bad, DemoSheetTest.DEMO.getParent()));
         assertEquals(
                 message,
-                refused.problems().get(0).toString().replaceFirst("^build.yaml, line \\d+(, column \\d+)?, ", ""));
+                refused.problems().get(0).toString().replaceFirst("^job.yaml, line \\d+(, column \\d+)?, ", ""));
     }
 
     @Test
     void a_wiring_without_its_supply_says_what_is_missing() {
         String bad = good.replaceFirst("(?s)\nelectrical:.*?\n\n", "\n\n");
         SheetException refused =
-                assertThrows(SheetException.class, () -> Build.read(bad, HeronSheetTest.HERON.getParent()));
+                assertThrows(SheetException.class, () -> Job.read(bad, DemoSheetTest.DEMO.getParent()));
         assertTrue(
                 refused.getMessage().contains("The wiring leans on the sections \"electrical\" and \"controller\""),
                 refused.getMessage());

@@ -1,4 +1,4 @@
-package org.shotledger.build;
+package org.shotledger.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -19,7 +19,7 @@ class CheckTest {
 
     @Test
     void the_shipped_sheet_and_its_tables_are_good() throws IOException {
-        try (Stream<Path> files = Files.list(HeronSheetTest.HERON.getParent())) {
+        try (Stream<Path> files = Files.list(DemoSheetTest.DEMO.getParent())) {
             assertEquals(
                     List.of(),
                     Check.files(files.filter(Files::isRegularFile).sorted().toList()));
@@ -28,7 +28,7 @@ class CheckTest {
 
     @Test
     void each_invented_file_says_so() throws IOException {
-        try (Stream<Path> files = Files.walk(HeronSheetTest.HERON.getParent())) {
+        try (Stream<Path> files = Files.walk(DemoSheetTest.DEMO.getParent())) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
                 String first = Files.readAllLines(file).get(0);
                 assertTrue(
@@ -41,16 +41,16 @@ class CheckTest {
 
     @Test
     void a_new_folder_can_be_used_at_once_and_is_never_overwritten(@TempDir Path folder) {
-        Path job = folder.resolve("job");
-        List<Path> written = Starter.write(job);
+        Path place = folder.resolve("job");
+        List<Path> written = Starter.write(place);
         assertEquals(7, written.size());
         assertEquals(List.of(), Check.files(written));
-        Build build = Build.load(job);
-        assertTrue(build.invented());
-        assertTrue(build.source().text().contains("EVERY FIGURE HERE IS INVENTED"));
+        Job job = Job.load(place);
+        assertTrue(job.car().invented());
+        assertTrue(job.source().text().contains("EVERY FIGURE HERE IS INVENTED"));
         assertEquals(
-                "There is something in " + job + " already and nothing is overwritten; name a new or an empty folder.",
-                assertThrows(IllegalArgumentException.class, () -> Starter.write(job))
+                "There is something in " + place + " already and nothing is overwritten; name a new or an empty folder.",
+                assertThrows(IllegalArgumentException.class, () -> Starter.write(place))
                         .getMessage());
     }
 
@@ -91,7 +91,7 @@ class CheckTest {
                                 + " (speed, flow, volume flow, pressure ratio, efficiency); fuel pump (voltage, pressure,"
                                 + " flow, current); volumetric efficiency (engine speed, volumetric efficiency); injector"
                                 + " dead time (voltage, dead time); jet ladder (bore).",
-                        "notes.txt: This is neither a build sheet (.yaml) nor a table (.csv); name one of them."),
+                        "notes.txt: This is neither a job sheet (.yaml) nor a table (.csv); name one of them."),
                 found);
     }
 }
