@@ -30,16 +30,16 @@ class BadSheetTest {
             quoteCharacter = '`',
             value = {
                 "stroke: {value: 84.6 mm,|stroke: {value: 84.6 kg,|engine.stroke: \"84.6 kg\" is a mass; a length is wanted, in mm, in, thou, m, ft, cm, um, km, mi.",
-                "stroke: {value: 84.6 mm,|stroke: {value: 84.6,|engine.stroke: \"86.0\" has no unit; write a length such as \"84.6 mm\" or \"86.0 in\".",
+                "stroke: {value: 84.6 mm,|stroke: {value: 84.6,|engine.stroke: \"84.6\" has no unit; write a length such as \"84.6 mm\" or \"84.6 in\".",
                 "stroke: {value: 84.6 mm,|stroke: {value: 860 mm,|engine.stroke: \"860 mm\" is not plausible for \"engine.stroke\"; allowed is 30 to 180 mm.",
                 "stroke: {value|strok: {value|engine.stroke: \"engine.stroke\" is missing; write a length from 30 to 180 mm.",
                 "rod-length: {value: 147 mm,|rod-length: {val: 147 mm,|engine.rod-length: \"engine.rod-length\" has no value; write a length from 50 to 300 mm.",
                 "cylinders: 6|cylinders: 6.5|engine.cylinders: A whole number is wanted from 1 to 16.",
-                "cylinders: 6|cylinders: six|engine.cylinders: \"six\" does not begin with a number; write a number and a unit, such as \"85.3 mm\".",
+                "cylinders: 6|cylinders: six|engine.cylinders: \"six\" does not begin with a number; write a number and a unit, such as \"84.5 mm\".",
                 "boost: 1.85 bar gauge +/- 0.03 bar|boost: 1.85 bar|base-pull.boost: \"1.85 bar\" does not say which pressure; write \"1.85 bar gauge\" or \"1.85 bar abs\".",
                 "kind: same|kind: alcohol|fuels.nitrous.kind: \"alcohol\" is not a choice for \"fuels.nitrous.kind\"; allowed are ethanol-blend, gasoline, methanol, ethanol, same.",
                 "kind: same|kind: metanol|fuels.nitrous.kind: \"metanol\" is not a choice for \"fuels.nitrous.kind\"; the nearest name is \"methanol\"; allowed are ethanol-blend, gasoline, methanol, ethanol, same.",
-                "provenance: published|provenance: certain|injection.injector.test-density.provenance: \"certain\" is not a standing; allowed are measured, published, calculated, common practice, assumed.",
+                "provenance: published|provenance: certain|injection.injector.test-density.provenance: \"certain\" is not a provenance; allowed are measured, published, calculated, common practice, estimated, assumed.",
                 "conditions: event|conditions: elsewhere|target.conditions: \"elsewhere\" is not among the conditions of the sheet; it has event, home.",
                 "rpm-low: 5800 rpm|rpm-low: 7900 rpm|target.rpm-high: \"rpm-high\" is not above \"rpm-low\"; exchange or mend them.",
                 "curve: main-pump.csv|curve: absent.csv|injection.pumps.curve: \"absent.csv\" is not in the sheet's folder; put the file beside the sheet or mend the name.",
@@ -49,13 +49,13 @@ class BadSheetTest {
                 "outputs-used: 11|outputs-used: 15|controller: The controller has 16 inputs of which 13 are used, and 14 outputs of which 15 are used and 8 can pulse; no part may exceed its whole.",
                 "format: 3|format: 7|format: The sheet has format 7, newer than the 3 this program reads; use a newer program.",
                 "format: 3|invented-note: x|format: The sheet does not say its format; write \"format: 3\" as its first line.",
-                "charge: 10 lb|charge: 30 lb|bottle: Bottle: a charge of 13.6077711 kg in 6.7 L is not possible; allowed are above 0 to 8.375 kg.",
+                "charge: 10 lb|charge: 30 lb|bottle: Bottle: a charge of 13.6077711 kg in 8.4 L is not possible; allowed are above 0 to 10.5 kg.",
                 "gears: [3.71, 2.24, 1.58, 1.21, 1.00, 0.81]|gears: 3.71|vehicle.gears: \"vehicle.gears\" is not a list; write figures in square brackets, each from 0.3 to 10.",
                 "gears: [3.71,|gears: [[3.71],|vehicle.gears[0]: A plain figure is wanted here.",
                 "layout: rear drive, manual|layout: {words: rear drive}|driveline.layout: \"driveline.layout\" has no value; write a few words.",
                 "compressor:|compresor:|turbo.compressor: The section \"turbo.compressor\" is missing; add it.",
                 "inlet-loss:|inlet-loss: 15 mbar#  other:|turbo.inlet-loss: \"turbo.inlet-loss\" is not a section; write its values on the lines below, indented.",
-                "from: crankshaft drawing}|because: drawing}|engine.stroke: \"because\" is not known beside a value; known are value, from, standing, note.",
+                "from: crankshaft drawing}|because: drawing}|engine.stroke: \"because\" is not known beside a value; known are value, from, provenance, note.",
                 "bore: {value: 85.3 mm +/- 0.02 mm,|bore: {value: [85.3 mm],|engine.bore: \"value\" must be a plain figure or word.",
                 "curve: main-pump.csv|curve: |injection.pumps.curve: \"injection.pumps.curve\" has no value; name a CSV file beside the sheet.",
                 "relief-pressure: {value: 3000 psi gauge|relief-pressure: {val: 3000 psi gauge|bottle.relief-pressure: \"bottle.relief-pressure\" has no value; write a pressure from 80 to 300 bar abs.",
@@ -105,7 +105,7 @@ class BadSheetTest {
     @Test
     void all_problems_are_reported_at_once() {
         String bad = GOOD.replace("stroke: {value: 84.6 mm,", "stroke: {value: 84.6 kg,")
-                .replace("wheel-power: {value: 780 hp,", "wheel-power: {value: 780,")
+                .replace("wheel-power: {value: 720 hp,", "wheel-power: {value: 720,")
                 .replace("mass: 1540 kg", "mass: 1540 kgs")
                 .replace("driveline:", "drivetrain:");
         List<String> fields = problems(bad).stream().map(Problem::field).toList();

@@ -72,11 +72,13 @@ class DemoSheetTest {
     }
 
     @Test
-    void saved_and_loaded_again_the_build_is_the_same(@TempDir Path folder) throws Exception {
+    void saved_and_loaded_again_the_job_is_the_same(@TempDir Path folder) throws Exception {
         Path copy = folder.resolve("job/job.yaml");
         job.save(copy);
         Job again = Job.load(folder.resolve("job"));
-        assertEquals(job, again);
+        assertEquals(job.target(), again.target());
+        assertEquals(job.setup(), again.setup());
+        assertEquals(job.cases(), again.cases());
         assertEquals(List.of(), job.differences(again));
         assertEquals(Files.readString(DEMO), Files.readString(copy), "comments and digits stay");
     }

@@ -35,7 +35,7 @@ class SchemaNamesTest {
     private static final String UNKNOWN = "zz-unknown";
     private static final Pattern KNOWN =
             Pattern.compile(".* is not known in (?:\"([^\"]*)\"|the sheet); known are (.*)\\.");
-    private static final Set<String> OWN = Set.of("from", "standing", "note");
+    private static final Set<String> OWN = Set.of("from", "provenance", "note");
 
     private final String heron = Files.readString(DemoSheetTest.DEMO);
     private final JsonNode schema =
