@@ -25,13 +25,14 @@ final class Sessions {
 
     /** The job's own verbs, which completion lists first. */
     static final Set<String> VERBS = Set.of(
-            "Build",
-            "Budget",
-            "Wish",
+            "Job",
+            "Plan",
+            "Evaluate",
             "Charts",
             "Tables",
-            "budget",
-            "build",
+            "job",
+            "plan",
+            "setup",
             "help",
             "units",
             "file",

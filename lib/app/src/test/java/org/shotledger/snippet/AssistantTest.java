@@ -50,10 +50,10 @@ class AssistantTest {
 
     @Test
     void eachOverloadHasItsOwnWords() {
-        String text = explained("Budget.plan(");
-        assertTrue(text.contains("a build's own target"), text);
-        assertTrue(text.contains("Makes the budget of a wish."), text);
-        assertTrue(text.contains("throws WishException"), text);
+        String text = explained("Job.load(");
+        assertTrue(text.contains("Path file"), text);
+        assertTrue(text.contains("String file"), text);
+        assertTrue(text.contains("throws SheetException"), text);
     }
 
     @Test
