@@ -5,7 +5,7 @@ import org.shotledger.logs.LogChannel;
 import org.shotledger.units.QuantityKind;
 
 /** What of a log is laid over the plan. */
-public enum Compared {
+public enum ComparedChannel {
     /** Power at the wheels, W. */
     WHEEL_POWER(LogChannel.WHEEL_POWER, "more", "less"),
     /** Power at the crankshaft, W. */
@@ -25,7 +25,7 @@ public enum Compared {
     private final String above;
     private final String below;
 
-    Compared(LogChannel channel, String above, String below) {
+    ComparedChannel(LogChannel channel, String above, String below) {
         this.channel = channel;
         this.above = above;
         this.below = below;
