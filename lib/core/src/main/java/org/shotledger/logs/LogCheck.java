@@ -1,8 +1,8 @@
 package org.shotledger.logs;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -57,9 +57,12 @@ public final class LogCheck {
                 .map(LogColumn::heading)
                 .findFirst()
                 .orElse(LogChannel.TIME.words());
-        try (var text = Files.newBufferedReader(file, StandardCharsets.UTF_8);
-                CsvRows rows = CsvRows.open(new CommentedLines(text, mapping.before()), name(file))) {
-            return rows.headings().stream().anyMatch(h -> h.name().equalsIgnoreCase(time));
+        try (BufferedReader text = LogText.open(file)) {
+            LogLayout layout = LayoutSearch.of(LogSample.of(text), mapping.before(), mapping.after());
+            try (CsvRows rows = CsvRows.open(text, name(file), layout.delimiter(), layout.before())) {
+                return LogHeadings.of(rows.headings(), layout).stream()
+                        .anyMatch(h -> h.name().equalsIgnoreCase(time));
+            }
         } catch (SheetException | IOException | UncheckedIOException unusable) {
             return false;
         }
