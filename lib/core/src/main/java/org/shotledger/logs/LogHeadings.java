@@ -86,7 +86,7 @@ final class LogHeadings {
                     "time",
                     "",
                     "The log has no time; name a column \"time [s]\", or say in a mapping beside the log which of its columns ("
-                            + names() + ") is the time.");
+                            + names() + ") is the time; a mapping can be proposed from the headings.");
         } else {
             problems.add(new Problem(
                     mapping.file(),

@@ -16,6 +16,8 @@ final class LogUnits {
             Map.entry("u/min", "rpm"),
             Map.entry("c", "degC"),
             Map.entry("f", "degF"),
+            Map.entry("\u00b0c", "degC"),
+            Map.entry("\u00b0f", "degF"),
             Map.entry("grad c", "degC"),
             Map.entry("deg.c", "degC"),
             Map.entry("deg.f", "degF"),
