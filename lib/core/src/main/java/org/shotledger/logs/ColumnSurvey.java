@@ -35,7 +35,10 @@ final class ColumnSurvey {
         }
         int n = 0;
         for (Row row = rows.next(); row != null && n < MOST_ROWS; row = rows.next(), n++) {
-            for (int i = 0; n >= layout.after() && i < Math.min(surveys.size(), row.cells().size()); i++) {
+            for (int i = 0;
+                    n >= layout.after()
+                            && i < Math.min(surveys.size(), row.cells().size());
+                    i++) {
                 surveys.get(i).add(row.cells().get(i));
             }
         }

@@ -16,17 +16,25 @@ final class HeadingWords {
     private static final Map<LogChannel, HeadingWords> ALL = new EnumMap<>(LogChannel.class);
 
     static {
-        add(LogChannel.TIME, "time|zeit|time ?stamp|clock|uhrzeit|elapsed|log time", "t|sec|seconds", "lap|shift|dead|inj|open|pulse");
+        add(
+                LogChannel.TIME,
+                "time|zeit|time ?stamp|clock|uhrzeit|elapsed|log time",
+                "t|sec|seconds",
+                "lap|shift|dead|inj|open|pulse");
         add(
                 LogChannel.ENGINE_SPEED,
                 "rpm|engine rpm|eng(ine)? (speed|spd|revs)|motor ?drehzahl|drehzahl|crank speed|revs",
                 "n|n mot",
                 "turbo|wheel|shaft|target|limit|pump|fan|ziel|aim|soll");
-        add(LogChannel.THROTTLE, "throttle|throttle pos(ition)?|tps|drosselklappe", "pedal|thr|accel pos", "target|soll|aim|volt");
+        add(
+                LogChannel.THROTTLE,
+                "throttle|throttle pos(ition)?|tps|drosselklappe",
+                "pedal|thr|accel pos",
+                "target|soll|aim|volt");
         add(
                 LogChannel.MANIFOLD_PRESSURE,
-                "map|boost|manifold " + PRESSURE + "|manifold|boost " + PRESSURE + "|intake " + PRESSURE
-                        + "|plenum " + PRESSURE + "|ladedruck|saugrohr ?druck",
+                "map|boost|manifold " + PRESSURE + "|manifold|boost " + PRESSURE + "|intake " + PRESSURE + "|plenum "
+                        + PRESSURE + "|ladedruck|saugrohr ?druck",
                 "inlet " + PRESSURE + "|charge " + PRESSURE,
                 "target|aim|control|duty|soll|temp|switch|fuel|map no");
         add(
@@ -41,7 +49,8 @@ final class HeadingWords {
                 "temp|target");
         add(
                 LogChannel.FUEL_PRESSURE,
-                "fuel " + PRESSURE + "|rail " + PRESSURE + "|fuel rail( " + PRESSURE + ")?|kraftstoff ?druck|benzindruck",
+                "fuel " + PRESSURE + "|rail " + PRESSURE + "|fuel rail( " + PRESSURE
+                        + ")?|kraftstoff ?druck|benzindruck",
                 "fp|f press",
                 NITROUS + "|wet|target|temp|soll");
         add(
@@ -58,21 +67,46 @@ final class HeadingWords {
         add(
                 LogChannel.CHARGE_TEMPERATURE,
                 "iat|mat|act|charge " + TEMPERATURE + "|charge air " + TEMPERATURE + "|intake( air)? " + TEMPERATURE
-                        + "|manifold( air)? " + TEMPERATURE + "|ladeluft ?temperatur|ansaugluft ?temperatur|air " + TEMPERATURE,
+                        + "|manifold( air)? " + TEMPERATURE + "|ladeluft ?temperatur|ansaugluft ?temperatur|air "
+                        + TEMPERATURE,
                 "inlet " + TEMPERATURE,
                 "ambient|oil|coolant|water|before|turbo");
-        add(LogChannel.BOTTLE_TEMPERATURE, "bottle " + TEMPERATURE + "|" + NITROUS + " " + TEMPERATURE, "flaschen " + TEMPERATURE, "fuel");
+        add(
+                LogChannel.BOTTLE_TEMPERATURE,
+                "bottle " + TEMPERATURE + "|" + NITROUS + " " + TEMPERATURE,
+                "flaschen " + TEMPERATURE,
+                "fuel");
         add(
                 LogChannel.BATTERY_VOLTAGE,
                 "batt|battery|battery (v|volt|volts|voltage)|batt (v|volt|volts|voltage)|vbat|bordspannung|batteriespannung",
                 "supply volts?|voltage|volts|ecu volts?",
                 "sensor|o2|tps|ref|throttle");
-        add(LogChannel.WHEEL_POWER, "wheel (power|pwr|hp|kw)|whp|power wheels?|rad ?leistung", "power|pwr|leistung|hp", "crank|engine|brake|flywheel|corr|steering");
+        add(
+                LogChannel.WHEEL_POWER,
+                "wheel (power|pwr|hp|kw)|whp|power wheels?|rad ?leistung",
+                "power|pwr|leistung|hp",
+                "crank|engine|brake|flywheel|corr|steering");
         add(LogChannel.CRANK_POWER, "(crank|engine|brake|flywheel) (power|pwr|hp|kw)|bhp|motor ?leistung", "", "wheel");
-        add(LogChannel.WHEEL_TORQUE, "wheel (torque|tq)|torque wheels?|rad ?drehmoment", "torque|tq|drehmoment", "crank|engine|brake|flywheel|limit|request");
-        add(LogChannel.CRANK_TORQUE, "(crank|engine|brake|flywheel) (torque|tq)|motor ?drehmoment", "", "wheel|limit|request");
-        add(LogChannel.INJECTOR_DUTY, "inj(ector)? (duty|dc|dty)( cycle)?|injector \\d duty|idc|einspritz tastverh\u00e4ltnis", "duty|duty cycle", "boost|wastegate|pump|fan|" + NITROUS);
-        add(LogChannel.SPARK, "spark|ign(ition)? (timing|adv|advance|angle)|spark (timing|adv|advance|angle)|timing|z\u00fcnd ?winkel|advance", "ign|ignition", "retard|trim|knock|corr|target");
+        add(
+                LogChannel.WHEEL_TORQUE,
+                "wheel (torque|tq)|torque wheels?|rad ?drehmoment",
+                "torque|tq|drehmoment",
+                "crank|engine|brake|flywheel|limit|request");
+        add(
+                LogChannel.CRANK_TORQUE,
+                "(crank|engine|brake|flywheel) (torque|tq)|motor ?drehmoment",
+                "",
+                "wheel|limit|request");
+        add(
+                LogChannel.INJECTOR_DUTY,
+                "inj(ector)? (duty|dc|dty)( cycle)?|injector \\d duty|idc|einspritz tastverh\u00e4ltnis",
+                "duty|duty cycle",
+                "boost|wastegate|pump|fan|" + NITROUS);
+        add(
+                LogChannel.SPARK,
+                "spark|ign(ition)? (timing|adv|advance|angle)|spark (timing|adv|advance|angle)|timing|z\u00fcnd ?winkel|advance",
+                "ign|ignition",
+                "retard|trim|knock|corr|target");
         add(
                 LogChannel.VEHICLE_SPEED,
                 "vehicle (speed|spd)|veh (speed|spd)|ground speed|gps speed|road speed|vss|fahr ?geschwindigkeit|geschwindigkeit",

@@ -116,9 +116,8 @@ public record MappingProposal(String file, String layout, List<Proposed> channel
         boolean rpm = channel == LogChannel.ENGINE_SPEED
                 && LogUnits.usual(survey.heading().unit()).equals("rpm")
                 && HeadingWords.names(channel, survey.heading().name() + " rpm") > 0;
-        boolean first = channel == LogChannel.TIME
-                && survey.heading().column() == 1
-                && (survey.rises() || survey.isClock());
+        boolean first =
+                channel == LogChannel.TIME && survey.heading().column() == 1 && (survey.rises() || survey.isClock());
         return words > 0 ? words : rpm || first ? 1 : 0;
     }
 
@@ -130,10 +129,11 @@ public record MappingProposal(String file, String layout, List<Proposed> channel
             default -> "the heading leaves it open";
         };
         Confidence by = c.words() == 3 ? Confidence.SURE : c.words() == 2 ? Confidence.LIKELY : Confidence.DOUBTFUL;
-        boolean unitSpeaks =
-                c.words() == 1 && c.guess().confidence() == Confidence.SURE && !c.guess().unit().isEmpty();
-        LogColumn column = new LogColumn(
-                c.channel(), heading, c.guess().unit(), c.guess().stoichiometric(), "", 0);
+        boolean unitSpeaks = c.words() == 1
+                && c.guess().confidence() == Confidence.SURE
+                && !c.guess().unit().isEmpty();
+        LogColumn column =
+                new LogColumn(c.channel(), heading, c.guess().unit(), c.guess().stoichiometric(), "", 0);
         return new Proposed(
                 column,
                 (unitSpeaks ? Confidence.LIKELY : by).and(c.guess().confidence()),

@@ -12,21 +12,32 @@ final class ProposalText {
 
     static String of(MappingProposal proposal) {
         StringBuilder text = new StringBuilder();
-        text.append("# Proposed for ").append(Excerpt.of(proposal.file())).append(": ").append(proposal.layout()).append(".\n");
-        text.append("# Look at every line before the log is used. Lines that are doubtful are comments: take the mark away where they"
-                + " are right.\n");
+        text.append("# Proposed for ")
+                .append(Excerpt.of(proposal.file()))
+                .append(": ")
+                .append(proposal.layout())
+                .append(".\n");
+        text.append(
+                "# Look at every line before the log is used. Lines that are doubtful are comments: take the mark away where they"
+                        + " are right.\n");
         List<Proposed> certain = proposal.channels().stream()
                 .filter(p -> p.confidence() != Confidence.DOUBTFUL)
                 .toList();
-        if (proposal.channels().stream().anyMatch(p -> FigureText.saysGauge(p.column().unit()))) {
-            text.append("# Gauge pressures stand above the pressure around them: write that of the day and the place.\n");
+        if (proposal.channels().stream()
+                .anyMatch(p -> FigureText.saysGauge(p.column().unit()))) {
+            text.append(
+                    "# Gauge pressures stand above the pressure around them: write that of the day and the place.\n");
             text.append("# ambient: 1.00 bar abs\n");
         }
         text.append(certain.isEmpty() ? "channels: {}\n" : "channels:\n");
         for (Proposed p : proposal.channels()) {
             boolean doubtful = p.confidence() == Confidence.DOUBTFUL;
             text.append(doubtful ? "#  " : "  ").append(line(p.column()));
-            text.append("  # ").append(p.confidence().word()).append(": ").append(p.reason()).append('\n');
+            text.append("  # ")
+                    .append(p.confidence().word())
+                    .append(": ")
+                    .append(p.reason())
+                    .append('\n');
         }
         if (!proposal.leftOver().isEmpty()) {
             text.append("# Not used: ")
@@ -37,7 +48,8 @@ final class ProposalText {
     }
 
     private static String line(LogColumn column) {
-        StringBuilder line = new StringBuilder(column.channel().key()).append(": {column: ").append(quoted(column.heading()));
+        StringBuilder line =
+                new StringBuilder(column.channel().key()).append(": {column: ").append(quoted(column.heading()));
         if (!column.unit().isEmpty()) {
             line.append(", unit: ").append(quoted(column.unit()));
         }

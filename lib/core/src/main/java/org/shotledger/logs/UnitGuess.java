@@ -79,7 +79,8 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
                     "",
                     PETROL,
                     Confidence.DOUBTFUL,
-                    range(column) + " is an air-fuel ratio, and the file does not say that at lambda 1; most displays are scaled"
+                    range(column)
+                            + " is an air-fuel ratio, and the file does not say that at lambda 1; most displays are scaled"
                             + " by 14.7"));
         }
         return Optional.empty();
@@ -109,7 +110,11 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
         }
         if (low < LEAST_ABSOLUTE) {
             return inRange(
-                    channel, column, unit + " gauge", by.and(Confidence.LIKELY), told + ", and it goes down to ambient or below");
+                    channel,
+                    column,
+                    unit + " gauge",
+                    by.and(Confidence.LIKELY),
+                    told + ", and it goes down to ambient or below");
         }
         Confidence open = low < 0.9 * AMBIENT ? Confidence.LIKELY : Confidence.DOUBTFUL;
         return inRange(
@@ -117,9 +122,10 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
                 column,
                 unit + " abs",
                 by.and(open),
-                told + (open == Confidence.LIKELY
-                        ? ", and its least value is that of an engine that draws against its throttle"
-                        : ", and it never shows the engine at part load, so that absolute or gauge stays open"));
+                told
+                        + (open == Confidence.LIKELY
+                                ? ", and its least value is that of an engine that draws against its throttle"
+                                : ", and it never shows the engine at part load, so that absolute or gauge stays open"));
     }
 
     private static String pressureUnit(LogChannel channel, double high) {
@@ -141,11 +147,17 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
         return switch (kind) {
             case ROTATION -> inRange(channel, column, "rpm", Confidence.LIKELY, range(column) + " fits rpm");
             case FRACTION, RATIO ->
-                inRange(channel, column, percent ? "%" : "", Confidence.LIKELY, range(column) + (percent ? " fits %" : " fits a fraction"));
+                inRange(
+                        channel,
+                        column,
+                        percent ? "%" : "",
+                        Confidence.LIKELY,
+                        range(column) + (percent ? " fits %" : " fits a fraction"));
             case COUNT -> inRange(channel, column, "", Confidence.LIKELY, range(column));
             case VOLTAGE -> inRange(channel, column, "V", Confidence.LIKELY, range(column) + " fits V");
             case CRANK_ANGLE -> inRange(channel, column, "deg", Confidence.LIKELY, range(column) + " fits degrees");
-            case TEMPERATURE -> inRange(channel, column, column.low() > 200 ? "K" : "degC", Confidence.DOUBTFUL, open(column));
+            case TEMPERATURE ->
+                inRange(channel, column, column.low() > 200 ? "K" : "degC", Confidence.DOUBTFUL, open(column));
             case POWER -> inRange(channel, column, "kW", Confidence.DOUBTFUL, open(column));
             case TORQUE -> inRange(channel, column, "N m", Confidence.DOUBTFUL, open(column));
             case SPEED -> inRange(channel, column, "km/h", Confidence.DOUBTFUL, open(column));

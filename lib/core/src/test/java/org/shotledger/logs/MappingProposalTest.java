@@ -48,7 +48,8 @@ class MappingProposalTest {
         assertEquals("bar gauge", units.get(LogChannel.FUEL_PRESSURE));
         assertEquals("degC", units.get(LogChannel.CHARGE_TEMPERATURE));
         assertEquals("km/h", units.get(LogChannel.VEHICLE_SPEED));
-        assertEquals("Lachgas aktiv", of(proposal, LogChannel.NITROUS_ON).column().heading());
+        assertEquals(
+                "Lachgas aktiv", of(proposal, LogChannel.NITROUS_ON).column().heading());
         assertEquals("[Bemerkung]", proposal.leftOver().toString());
         assertEquals(Confidence.SURE, of(proposal, LogChannel.ENGINE_SPEED).confidence());
         assertTrue(of(proposal, LogChannel.MANIFOLD_PRESSURE).reason().contains("down to ambient or below"));
@@ -77,8 +78,10 @@ class MappingProposalTest {
         assertEquals(Confidence.LIKELY, of(proposal, LogChannel.TIME).confidence());
         assertEquals(Confidence.LIKELY, of(proposal, LogChannel.ENGINE_SPEED).confidence());
         assertEquals(Confidence.DOUBTFUL, of(proposal, LogChannel.LAMBDA).confidence());
-        assertEquals(Confidence.DOUBTFUL, of(proposal, LogChannel.MANIFOLD_PRESSURE).confidence());
-        assertEquals(Confidence.DOUBTFUL, of(proposal, LogChannel.CHARGE_TEMPERATURE).confidence());
+        assertEquals(
+                Confidence.DOUBTFUL, of(proposal, LogChannel.MANIFOLD_PRESSURE).confidence());
+        assertEquals(
+                Confidence.DOUBTFUL, of(proposal, LogChannel.CHARGE_TEMPERATURE).confidence());
         assertEquals(2, LogMapping.read(proposal.yaml(), "m.yaml").columns().size(), proposal.yaml());
     }
 
@@ -92,7 +95,8 @@ class MappingProposalTest {
                 """);
         assertEquals("Lambda", of(proposal, LogChannel.LAMBDA).column().heading());
         assertEquals("MAP", of(proposal, LogChannel.MANIFOLD_PRESSURE).column().heading());
-        assertEquals("Engine RPM", of(proposal, LogChannel.ENGINE_SPEED).column().heading());
+        assertEquals(
+                "Engine RPM", of(proposal, LogChannel.ENGINE_SPEED).column().heading());
         assertEquals(3, proposal.leftOver().size(), proposal.yaml());
     }
 
@@ -113,6 +117,9 @@ class MappingProposalTest {
         Path file = folder.resolve("a.csv");
         Files.write(file, GERMAN.getBytes(StandardCharsets.ISO_8859_1));
         assertEquals(
-                "degC", of(MappingProposal.of(file), LogChannel.CHARGE_TEMPERATURE).column().unit());
+                "degC",
+                of(MappingProposal.of(file), LogChannel.CHARGE_TEMPERATURE)
+                        .column()
+                        .unit());
     }
 }
