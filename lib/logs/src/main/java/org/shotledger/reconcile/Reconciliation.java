@@ -14,6 +14,7 @@ import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.logs.Pull;
 import org.shotledger.logs.PullRule;
+import org.shotledger.logs.Pulls;
 import org.shotledger.logs.Series;
 import org.shotledger.units.UnitSystem;
 
@@ -112,12 +113,7 @@ public record Reconciliation(
     }
 
     static Pull pull(LogFindings findings) {
-        return Pull.in(findings, PullRule.USUAL).stream()
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("The log "
-                        + findings.log().file()
-                        + " has no pull: nowhere does the engine speed rise under load by "
-                        + Math.round(PullRule.USUAL.leastSpan()) + " rpm; log one from low speed to the limiter."));
+        return Pulls.in(findings, PullRule.USUAL).widest();
     }
 
     private static List<Optional<OperatingPoint>> points(RunGrid grid, Expectation expectation) {
@@ -141,7 +137,7 @@ public record Reconciliation(
             return new Lag(Double.NaN, Double.NaN, "The pull is too short to align lambda.");
         }
         Series logged = findings.series(LogChannel.LAMBDA)
-                .every(grid.step(), findings.longestStep())
+                .every(grid.step(), findings.longestStep(LogChannel.LAMBDA))
                 .between(times[0], times[times.length - 1]);
         double[] expected = new double[logged.size()];
         for (int k = 0; k < expected.length; k++) {
