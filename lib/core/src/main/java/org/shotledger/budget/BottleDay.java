@@ -3,18 +3,18 @@ package org.shotledger.budget;
 import java.util.ArrayList;
 import java.util.List;
 import org.shotledger.bottle.Charge;
-import org.shotledger.bottle.Draw;
 import org.shotledger.bottle.Emptying;
+import org.shotledger.bottle.HeatInput;
 import org.shotledger.bottle.History;
-import org.shotledger.bottle.Moment;
-import org.shotledger.bottle.Warmth;
+import org.shotledger.bottle.Outflow;
+import org.shotledger.bottle.Sample;
 import org.shotledger.build.BottleSheet;
 
 /**
  * One bottle over a day of passes, heated back between them.
  *
  * <p>A pass is taken as in the budget's own count: contents in equilibrium, no heat from the shell, which is the safe side. Between passes
- * shell, air and heater warm the bottle (lumped shell, {@link Warmth#surroundings}) until it is back at its start temperature.
+ * shell, air and heater warm the bottle (lumped shell, {@link HeatInput#surroundings}) until it is back at its start temperature.
  *
  * @param warmUp time from the temperature of the air to the start temperature before the first pass, s; NaN when it is never
  *     reached
@@ -62,7 +62,7 @@ public record BottleDay(double warmUp, List<Pass> passes) {
         BottleSheet sheet = budget.build().bottle();
         double air = budget.conditions().air().temperature();
         Charge charge = sheet.vessel().charged(sheet.charge(), sheet.startTemperature());
-        Draw draw = BottleRun.draw(budget.evaluator(), budget.peak());
+        Outflow draw = BottleRun.draw(budget.evaluator(), budget.peak());
         List<Pass> passes = new ArrayList<>();
         boolean goOn = true;
         while (goOn && passes.size() <= budget.wish().passes()) {
@@ -75,14 +75,14 @@ public record BottleDay(double warmUp, List<Pass> passes) {
         return new BottleDay(reheat(sheet, sheet.vessel().charged(sheet.charge(), start), air), passes);
     }
 
-    private static Pass pass(Budget budget, Charge charge, Draw draw, double air) {
+    private static Pass pass(Budget budget, Charge charge, Outflow draw, double air) {
         double seconds = budget.wish().passSeconds();
         History history = Emptying.of(charge, draw)
                 .withPressureLimit(budget.build().limits().bottlePressureLow())
                 .withDuration(seconds)
                 .equilibrium();
         double end = history.usableUntil();
-        Moment last = history.at(end);
+        Sample last = history.at(end);
         return new Pass(
                 history.first().mass(),
                 history.first().pressure(),
@@ -99,21 +99,21 @@ public record BottleDay(double warmUp, List<Pass> passes) {
         if (charge.temperature() >= goal) {
             return 0;
         }
-        Warmth warmth = Warmth.surroundings(air);
-        History history = Emptying.of(charge, Draw.none())
-                .withWarmth(sheet.heaterPower() > 0 ? heated(sheet, charge, warmth) : warmth)
+        HeatInput warmth = HeatInput.surroundings(air);
+        History history = Emptying.of(charge, Outflow.none())
+                .withHeat(sheet.heaterPower() > 0 ? heated(sheet, charge, warmth) : warmth)
                 .withRows(ROW)
                 .withDuration(LONGEST_WAIT)
                 .equilibrium();
         return history.moments().stream()
                 .filter(moment -> moment.temperature() >= goal)
                 .findFirst()
-                .map(Moment::time)
+                .map(Sample::time)
                 .orElse(Double.NaN);
     }
 
     /** The heater turns off at its temperature; a bottle that is then full of liquid stands above the saturation pressure. */
-    private static Warmth heated(BottleSheet sheet, Charge charge, Warmth warmth) {
+    private static HeatInput heated(BottleSheet sheet, Charge charge, HeatInput warmth) {
         double off = charge.bottle().charged(charge.mass(), sheet.heaterOff()).pressure();
         return warmth.withHeater(sheet.heaterPower(), off, 0.99 * off);
     }

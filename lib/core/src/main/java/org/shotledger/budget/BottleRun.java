@@ -3,9 +3,9 @@ package org.shotledger.budget;
 import java.util.ArrayList;
 import java.util.List;
 import org.shotledger.bottle.Charge;
-import org.shotledger.bottle.Draw;
 import org.shotledger.bottle.Emptying;
 import org.shotledger.bottle.History;
+import org.shotledger.bottle.Outflow;
 import org.shotledger.build.BottleSheet;
 import org.shotledger.build.Build;
 
@@ -15,7 +15,7 @@ final class BottleRun {
 
     private final Evaluator evaluator;
     private final Evaluation peak;
-    private final Draw draw;
+    private final Outflow draw;
 
     BottleRun(Evaluator evaluator, Evaluation peak) {
         this.evaluator = evaluator;
@@ -24,9 +24,9 @@ final class BottleRun {
     }
 
     /** What the chosen jets take at the power peak. */
-    static Draw draw(Evaluator evaluator, Evaluation peak) {
+    static Outflow draw(Evaluator evaluator, Evaluation peak) {
         Build build = evaluator.build();
-        return Draw.tabulated(
+        return Outflow.tabulated(
                 build.wetKit()
                         .nitrous()
                         .path(

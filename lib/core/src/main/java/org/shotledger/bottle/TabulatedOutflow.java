@@ -14,7 +14,7 @@ import org.shotledger.fluid.NitrousOxide;
  * point (the exponent of the coexistence curve is close to one third). It is a local one, because the flow has a kink wherever
  * the choking part changes. Other states are passed on to the path itself.
  */
-final class SaturatedDraw implements Draw {
+final class TabulatedOutflow implements Outflow {
     private static final int NODES = 61;
     /** Share of the critical temperature at the warm end; closer to it the flow bends too sharply for a table. */
     private static final double WARM_END = 0.99;
@@ -25,7 +25,7 @@ final class SaturatedDraw implements Draw {
     private final double downstreamPressure;
     private final PolynomialSplineFunction flow;
 
-    SaturatedDraw(FeedPath path, double downstreamPressure) {
+    TabulatedOutflow(FeedPath path, double downstreamPressure) {
         this.path = path;
         this.downstreamPressure = downstreamPressure;
         double cold = place(NitrousOxide.saturationTemperature(

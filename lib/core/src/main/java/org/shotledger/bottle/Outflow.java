@@ -5,7 +5,7 @@ import org.shotledger.fluid.FluidState;
 
 /** What is taken out of the bottle at a given state of its outlet. */
 @FunctionalInterface
-public interface Draw {
+public interface Outflow {
     /** Largest constant flow accepted, kg/s: a bottle is then empty within milliseconds, and the step control still holds. */
     double LARGEST_FLOW = 1000;
 
@@ -18,13 +18,16 @@ public interface Draw {
      */
     double massFlow(double time, FluidState outlet);
 
+    /** A closed bottle. */
+    Outflow NONE = (time, outlet) -> 0;
+
     /**
      * Nothing is taken.
      *
-     * @return a closed bottle
+     * @return a closed bottle, always the same one
      */
-    static Draw none() {
-        return (time, outlet) -> 0;
+    static Outflow none() {
+        return NONE;
     }
 
     /**
@@ -33,7 +36,7 @@ public interface Draw {
      * @param massFlow flow, kg/s
      * @return the draw
      */
-    static Draw constant(double massFlow) {
+    static Outflow constant(double massFlow) {
         if (!(massFlow >= 0 && massFlow <= LARGEST_FLOW)) {
             throw new IllegalArgumentException(
                     "Bottle: the flow taken is " + massFlow + " kg/s; allowed are 0 to " + LARGEST_FLOW + " kg/s.");
@@ -48,7 +51,7 @@ public interface Draw {
      * @param downstreamPressure absolute pressure behind the jets, Pa
      * @return the draw
      */
-    static Draw through(FeedPath path, double downstreamPressure) {
+    static Outflow through(FeedPath path, double downstreamPressure) {
         return (time, outlet) -> path.massFlow(outlet, downstreamPressure);
     }
 
@@ -61,7 +64,7 @@ public interface Draw {
      * @param downstreamPressure absolute pressure behind the jets, Pa, below the critical pressure by a factor of three
      * @return the draw
      */
-    static Draw tabulated(FeedPath path, double downstreamPressure) {
-        return new SaturatedDraw(path, downstreamPressure);
+    static Outflow tabulated(FeedPath path, double downstreamPressure) {
+        return new TabulatedOutflow(path, downstreamPressure);
     }
 }
