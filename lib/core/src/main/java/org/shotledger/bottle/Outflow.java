@@ -34,7 +34,7 @@ public interface Outflow {
      * The same flow whatever the pressure.
      *
      * @param massFlow flow, kg/s
-     * @return the draw
+     * @return the outflow
      */
     static Outflow constant(double massFlow) {
         if (!(massFlow >= 0 && massFlow <= LARGEST_FLOW)) {
@@ -49,20 +49,21 @@ public interface Outflow {
      *
      * @param path the feed path
      * @param downstreamPressure absolute pressure behind the jets, Pa
-     * @return the draw
+     * @return the outflow
      */
     static Outflow through(FeedPath path, double downstreamPressure) {
         return (time, outlet) -> path.massFlow(outlet, downstreamPressure);
     }
 
     /**
-     * The same for an outlet that mostly carries boiling liquid: its flow is tabulated over temperature once, which costs as
-     * much as about sixty calls. Within 1e-3 of {@link #through}, most of it where the choking part changes, for liquid that
-     * boils at 2.5 times the pressure behind the jets or more, and colder than 306 K; other states are not tabulated.
+     * The same for an outlet that mostly carries boiling liquid: its flow is tabulated over temperature and vapour share once, which
+     * costs as much as about 200 calls. Within 1e-3 of {@link #through} for saturated liquid and 1.2e-2 for liquid with up to 0.2 of
+     * vapour, most of it where the choking part changes, for liquid that boils at 2.5 times the pressure behind the jets or more, and
+     * colder than 306 K (304 K with vapour in it); other states are not tabulated.
      *
      * @param path the feed path
      * @param downstreamPressure absolute pressure behind the jets, Pa, below the critical pressure by a factor of three
-     * @return the draw
+     * @return the outflow
      */
     static Outflow tabulated(FeedPath path, double downstreamPressure) {
         return new TabulatedOutflow(path, downstreamPressure);

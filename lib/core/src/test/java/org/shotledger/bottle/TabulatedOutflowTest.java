@@ -26,6 +26,20 @@ class TabulatedOutflowTest {
         }
     }
 
+    // liquid that flashed after superheating, as the two-node bottle gives it
+    @ParameterizedTest
+    @CsvSource({"1.2e-3, 2.6e-3", "2.4e-3, 1.6e-3"})
+    void agreesWithThePathForWetOutlets(double jet, double solenoid) {
+        FeedPath path = path(jet, solenoid);
+        Outflow table = Outflow.tabulated(path, 2.8e5);
+        for (double t = 255; t < 303; t += 6.7) {
+            for (double x = 0.004; x < 0.2; x *= 2.3) {
+                FluidState wet = NitrousOxide.mixture(t, x);
+                assertEquals(1, table.massFlow(0, wet) / path.massFlow(wet, 2.8e5), 1.2e-2, t + " K " + x);
+            }
+        }
+    }
+
     @Test
     void passesOtherStatesOnToThePath() {
         FeedPath path = path(1.2e-3, 2.6e-3);
