@@ -1,7 +1,11 @@
 package org.shotledger.view;
 
 import java.util.List;
+import org.shotledger.bottle.ChargePressure;
+import org.shotledger.bottle.Cylinder;
+import org.shotledger.bottle.Figures;
 import org.shotledger.bottle.Filling;
+import org.shotledger.bottle.FillingCheck;
 import org.shotledger.budget.BottleDay;
 import org.shotledger.budget.BottlePlan;
 import org.shotledger.budget.Budget;
@@ -15,6 +19,23 @@ import org.shotledger.units.UnitSystem;
 
 /** The bottle over a pass and over a day. */
 public final class BottleViews {
+    private static final Figures FIGURES = new Figures() {
+        @Override
+        public String pressure(double pascal) {
+            return Both.of(QuantityKind.ABSOLUTE_PRESSURE, pascal);
+        }
+
+        @Override
+        public String temperature(double kelvin) {
+            return Both.of(QuantityKind.TEMPERATURE, kelvin);
+        }
+
+        @Override
+        public String mass(double kilogram) {
+            return Both.of(QuantityKind.MASS, kilogram);
+        }
+    };
+
     private BottleViews() {}
 
     /**
@@ -80,7 +101,6 @@ public final class BottleViews {
      */
     public static Listing filling(Budget budget, BottleDay day) {
         BottleSheet sheet = budget.build().bottle();
-        Filling filling = Filling.of(sheet.vessel(), sheet.charge(), sheet.reliefPressure());
         return Listing.titled("Filling and heating")
                 .words("Figure")
                 .mixed("Value")
@@ -88,13 +108,15 @@ public final class BottleViews {
                 .row("water capacity", new Cell.Figure(sheet.vessel().waterCapacity(), QuantityKind.VOLUME))
                 .row(
                         "charge per water capacity",
-                        new Cell.Figure(1000 * filling.fillingDensity(), QuantityKind.DENSITY))
+                        new Cell.Figure(1000 * sheet.vessel().fillingDensity(sheet.charge()), QuantityKind.DENSITY))
                 .row(
                         "allowed by 49 CFR 173.304a",
-                        new Cell.Figure(1000 * Filling.LARGEST_DENSITY, QuantityKind.DENSITY))
+                        new Cell.Figure(1000 * FillingCheck.LARGEST_DENSITY, QuantityKind.DENSITY))
                 .row(
                         "liquid fills the whole bottle at",
-                        new Cell.Figure(filling.liquidFullTemperature(), QuantityKind.TEMPERATURE))
+                        new Cell.Figure(
+                                ChargePressure.liquidFullTemperature(sheet.vessel(), sheet.charge()),
+                                QuantityKind.TEMPERATURE))
                 .row("start of each pass", new Cell.Figure(sheet.startTemperature(), QuantityKind.TEMPERATURE))
                 .row("relief disc opens at", new Cell.Figure(sheet.reliefPressure(), QuantityKind.ABSOLUTE_PRESSURE))
                 .row("heater", Math.round(sheet.heaterPower()) + " W")
@@ -109,16 +131,24 @@ public final class BottleViews {
      * @return sentences, perhaps none
      */
     public static List<String> warnings(Budget budget) {
+        return FillingCheck.of(filling(budget)).broken().stream()
+                .filter(limit -> !Double.isNaN(limit.margin()))
+                .map(limit -> limit.reason(FIGURES))
+                .toList();
+    }
+
+    /** The sheet knows the disc, not the marking of the cylinder. */
+    private static Filling filling(Budget budget) {
         BottleSheet sheet = budget.build().bottle();
-        Filling filling = Filling.of(sheet.vessel(), sheet.charge(), sheet.reliefPressure());
-        List<String> warnings = new java.util.ArrayList<>(filling.warnings());
-        if (filling.liquidFullTemperature() < sheet.startTemperature()) {
-            warnings.add("The full bottle has no vapour left at its start temperature: liquid fills it from "
-                    + Both.of(QuantityKind.TEMPERATURE, filling.liquidFullTemperature())
-                    + " on, and every further degree then raises the pressure steeply. Warm it no further than the plan, and watch"
-                    + " the gauge, not the clock.");
-        }
-        return warnings;
+        return Filling.of(
+                        sheet.vessel(),
+                        sheet.charge(),
+                        new Cylinder(Double.NaN, sheet.reliefPressure()),
+                        sheet.startTemperature(),
+                        sheet.hottestSoak(),
+                        budget.build().limits().bottlePressureLow(),
+                        budget.build().limits().bottlePressureHigh())
+                .withHeaterOff(sheet.heaterOff());
     }
 
     private static String minutes(double seconds) {

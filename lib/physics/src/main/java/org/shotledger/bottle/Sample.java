@@ -11,7 +11,7 @@ package org.shotledger.bottle;
  * @param massFlow flow out, kg/s
  * @param wallTemperature temperature of the shell, K
  */
-public record Moment(
+public record Sample(
         double time,
         double temperature,
         double pressure,
