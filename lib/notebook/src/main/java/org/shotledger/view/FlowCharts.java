@@ -50,8 +50,8 @@ public final class FlowCharts {
                         QuantityKind.ABSOLUTE_PRESSURE,
                         pressure,
                         sums(feeds, JetFlow::massFlow),
-                        sums(feeds, JetFlow::least),
-                        sums(feeds, JetFlow::most),
+                        sums(feeds, JetFlow::low),
+                        sums(feeds, JetFlow::high),
                         fuel[1],
                         fuel[0],
                         fuel[2])
