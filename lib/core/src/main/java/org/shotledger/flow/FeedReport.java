@@ -66,6 +66,9 @@ final class FeedReport {
                 addBranches(block, state, downstreamPressure);
                 return;
             }
+            if (jetInlet == null && element instanceof Orifice jet && leadsInto(jet, path, i)) {
+                jetInlet = state;
+            }
             boolean inside = limits && i < elements.size() - 1;
             FluidState next = inside
                     ? behindChoke(
@@ -79,6 +82,13 @@ final class FeedReport {
             state = next;
         }
         jetInlet = state;
+    }
+
+    /** A jet whose line behind is the last hole itself, the nozzle's passage: the state before the jet is the one to tell. */
+    private static boolean leadsInto(Orifice jet, FeedPath path, int at) {
+        return at == path.elements().size() - 2
+                && path.last() instanceof NitrousJet passage
+                && passage.bore() == jet.lineBore();
     }
 
     /** Behind a choke the pressure settles where the rest of the path passes exactly the choked flow. */

@@ -49,6 +49,8 @@ class SeriesPassagesTest {
         assertEquals("nozzle passage", narrow.chokingElement());
         FeedFlow wide = NITROUS.path(1, 0.8e-3, OptionalDouble.of(3e-3)).flow(BOTTLE, 2.5e5);
         assertEquals("nitrous jet", wide.chokingElement());
+        FeedFlow none = NITROUS.path(1, 0.8e-3).flow(BOTTLE, 2.5e5);
+        assertEquals(none.jetInlet().pressure(), wide.jetInlet().pressure(), 1e3, "the state before the jet is told");
     }
 
     @Test
