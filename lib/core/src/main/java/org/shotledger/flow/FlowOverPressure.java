@@ -18,6 +18,7 @@ import org.shotledger.fluid.NitrousOxide;
  * @param liquidDensity density of the bottle's liquid, kg/m3
  * @param measured what the measured holes of the nearest class say for the same jet area, at the pressure before the hole
  */
+@SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
 public record FlowOverPressure(
         double[] pressure,
         double[] low,
