@@ -1,5 +1,6 @@
 package org.shotledger.view;
 
+import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 import org.shotledger.budget.Budget;
 import org.shotledger.budget.Conditions;
@@ -9,7 +10,6 @@ import org.shotledger.budget.Evaluator;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.FeedFlowChart;
 import org.shotledger.flow.FeedFlow;
-import org.shotledger.flow.JetFlow;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.spread.Supply;
@@ -28,7 +28,7 @@ public final class FlowCharts {
      *
      * @param budget the budget
      * @param system the units
-     * @return the picture, with the bracket of the models, nowhere narrower than the expected error, and a fuel jet half a thou off
+     * @return the picture, with the predictive band of the jets, and a fuel jet half a thou off
      */
     public static ChartPicture overBottlePressure(Budget budget, UnitSystem system) {
         double low = budget.build().limits().bottlePressureLow();
@@ -49,9 +49,9 @@ public final class FlowCharts {
                         "Bottle pressure",
                         QuantityKind.ABSOLUTE_PRESSURE,
                         pressure,
-                        sums(feeds, JetFlow::massFlow),
-                        sums(feeds, JetFlow::least),
-                        sums(feeds, JetFlow::most),
+                        all(feeds, FeedFlow::massFlow),
+                        all(feeds, feed -> feed.massFlow() * feed.band().low()),
+                        all(feeds, feed -> feed.massFlow() * feed.band().high()),
                         fuel[1],
                         fuel[0],
                         fuel[2])
@@ -67,11 +67,7 @@ public final class FlowCharts {
         return evaluator.at(at, peak.rpm(), demand, feed).nitrousFuel().massFlow();
     }
 
-    private static double[] sums(FeedFlow[] feeds, ToDoubleFunction<JetFlow> part) {
-        double[] sums = new double[feeds.length];
-        for (int i = 0; i < feeds.length; i++) {
-            sums[i] = feeds[i].jets().stream().mapToDouble(part).sum();
-        }
-        return sums;
+    private static double[] all(FeedFlow[] feeds, ToDoubleFunction<FeedFlow> part) {
+        return Arrays.stream(feeds).mapToDouble(part).toArray();
     }
 }

@@ -10,10 +10,7 @@ import org.shotledger.fluid.NitrousOxide;
  * 90 % flash still follows homogeneous equilibrium within 1 % for saturated liquid to 293 K. Known error: that of
  * {@link HomogeneousEquilibrium} plus 1 %; several per cent near the critical point.
  */
-public final class Omega implements OrificeFlow {
-    /** The model as a swappable part. */
-    public static final Omega MODEL = new Omega();
-
+public final class Omega {
     private static final double FLASH = 0.9;
 
     private Omega() {}
@@ -73,28 +70,5 @@ public final class Omega implements OrificeFlow {
         }
         return new Throat(
                 flux, state.pressure(), state.temperature(), state.quality(), density, flux / density, choking);
-    }
-
-    @Override
-    public String title() {
-        return "omega method";
-    }
-
-    @Override
-    public String knownError() {
-        return "as homogeneous equilibrium, plus 1 % to 293 K and several per cent near the critical point";
-    }
-
-    @Override
-    public double flux(FluidState stagnation, double downstreamPressure) {
-        return massFlux(stagnation, downstreamPressure);
-    }
-
-    @Override
-    public Throat throat(FluidState stagnation, double downstreamPressure) {
-        OmegaFlow flow = of(stagnation);
-        double asked = Math.min(1, downstreamPressure / stagnation.pressure());
-        double critical = flow.criticalRatio();
-        return throat(stagnation, flow, Math.max(asked, critical), asked <= critical);
     }
 }
