@@ -10,8 +10,9 @@ import org.shotledger.units.Require;
  * that stand closer near stoichiometric, a polynomial in the nitrous share of the oxygen, and at each node quadratic in charge
  * temperature, logarithm of pressure and share of the second fuel, linear in water. A lookup allocates nothing.
  *
- * <p>Known error against the direct cycle: work within 0.4 %, peak pressure within 0.6 %, temperatures within 1 % over the
- * whole range; half of that inside lambda 0.6 to 1.2, 240 to 400 K, 0.8 to 4 bar (tested).
+ * <p>Known error against the direct cycle: work within 0.4 %, peak pressure and temperatures within 1 % at lambda 0.6 to 1.2,
+ * up to 60 % of the oxygen from nitrous oxide, 240 to 400 K, 0.8 to 4 bar; 1 % and 2 % over the whole range (tested). Made in
+ * 0.09 s of processor time by a virtual machine that has just started; a lookup takes 0.4 microseconds.
  *
  * <p>An instance may be shared between threads.
  */
@@ -21,6 +22,10 @@ public final class CycleTable {
         1.36, 1.55, 1.85, 2.3, 3.0
     };
     private static final double[] NITROUS = {0, 0.12, 0.35, 0.6, 0.8};
+    /** Every second of them carries the changes with temperature, pressure, water and fuel. */
+    private static final double[] COARSE = {NITROUS[0], NITROUS[2], NITROUS[4]};
+
+    private static final int STRIDE = 2;
     private static final double COLDEST = 180;
     private static final double HOTTEST = 480;
     private static final double LEAST_PRESSURE = 2e4;
@@ -32,7 +37,7 @@ public final class CycleTable {
     private static final double PRESSURE_STEP = Math.log(3.0);
     private static final double WATER_STEP = 0.03;
 
-    private static final int TERMS = 8;
+    private static final int TERMS = 7;
     private static final int WORK = 0;
     private static final int PEAK_PRESSURE = 1;
     private static final int PEAK_TEMPERATURE = 2;
@@ -42,8 +47,10 @@ public final class CycleTable {
     private final Fuel main;
     private final Fuel second;
     private final double compressionRatio;
-    /** By output, then lambda, nitrous share and term. */
-    private final double[][] terms = new double[OUTPUTS][LAMBDA.length * NITROUS.length * TERMS];
+    /** By output, then lambda and nitrous share. */
+    private final double[][] centres = new double[OUTPUTS][LAMBDA.length * NITROUS.length];
+    /** By output, then lambda, coarse nitrous share and term. */
+    private final double[][] terms = new double[OUTPUTS][LAMBDA.length * COARSE.length * TERMS];
 
     private CycleTable(Fuel main, Fuel second, double compressionRatio) {
         this.main = main;
@@ -74,6 +81,15 @@ public final class CycleTable {
 
     private void lay(int i, int j) {
         double[] centre = cycle(i, j, 0, 0, 0, 0);
+        for (int k = 0; k < OUTPUTS; k++) {
+            centres[k][i * NITROUS.length + j] = centre[k];
+        }
+        if (j % STRIDE == 0) {
+            layChanges(i, j, centre);
+        }
+    }
+
+    private void layChanges(int i, int j, double[] centre) {
         double[] cold = cycle(i, j, -1, 0, 0, 0);
         double[] hot = cycle(i, j, 1, 0, 0, 0);
         double[] thin = cycle(i, j, 0, -1, 0, 0);
@@ -85,15 +101,14 @@ public final class CycleTable {
         for (int k = 0; k < OUTPUTS; k++) {
             double c = centre[k];
             double[] to = terms[k];
-            int at = (i * NITROUS.length + j) * TERMS;
-            to[at] = c;
-            to[at + 1] = (hot[k] - cold[k]) / 2;
-            to[at + 2] = (hot[k] + cold[k]) / 2 - c;
-            to[at + 3] = (dense[k] - thin[k]) / 2;
-            to[at + 4] = (dense[k] + thin[k]) / 2 - c;
-            to[at + 5] = wet[k] - c;
-            to[at + 6] = 4 * half[k] - other[k] - 3 * c;
-            to[at + 7] = 2 * (other[k] + c) - 4 * half[k];
+            int at = (i * COARSE.length + j / STRIDE) * TERMS;
+            to[at] = (hot[k] - cold[k]) / 2;
+            to[at + 1] = (hot[k] + cold[k]) / 2 - c;
+            to[at + 2] = (dense[k] - thin[k]) / 2;
+            to[at + 3] = (dense[k] + thin[k]) / 2 - c;
+            to[at + 4] = wet[k] - c;
+            to[at + 5] = 4 * half[k] - other[k] - 3 * c;
+            to[at + 6] = 2 * (other[k] + c) - 4 * half[k];
         }
     }
 
@@ -112,10 +127,13 @@ public final class CycleTable {
                 second,
                 demand * share / second.oxygenDemand());
         double pressure = PRESSURE * Math.exp(denser * PRESSURE_STEP);
-        FuelAirCycle cycle =
-                FuelAirCycle.of(mixture, TEMPERATURE + warmer * TEMPERATURE_STEP, pressure, compressionRatio);
+        double temperature = TEMPERATURE + warmer * TEMPERATURE_STEP;
+        FuelAirCycle cycle = FuelAirCycle.of(mixture, temperature, pressure, compressionRatio);
         return new double[] {
-            cycle.workPerOxygen(), cycle.peakPressure() / pressure, cycle.peakTemperature(), cycle.endTemperature()
+            cycle.workPerOxygen(),
+            cycle.peakPressure() / pressure * temperature,
+            cycle.peakTemperature(),
+            cycle.endTemperature()
         };
     }
 
@@ -212,7 +230,7 @@ public final class CycleTable {
      * @return peak over initial pressure
      */
     public double peakPressureRatio(Point at) {
-        return look(PEAK_PRESSURE, at);
+        return look(PEAK_PRESSURE, at) / at.temperature;
     }
 
     /**
@@ -241,45 +259,52 @@ public final class CycleTable {
         while (i < LAMBDA.length - 3 && lambda > LAMBDA[i + 1]) {
             i++;
         }
-        double x0 = LAMBDA[i - 1];
-        double x1 = LAMBDA[i];
-        double x2 = LAMBDA[i + 1];
-        double x3 = LAMBDA[i + 2];
-        double z = at.nitrousShare;
+        double[] x = LAMBDA;
         double sum = 0;
         for (int j = 0; j < NITROUS.length; j++) {
-            double weight = 1;
-            for (int m = 0; m < NITROUS.length; m++) {
-                if (m != j) {
-                    weight *= (z - NITROUS[m]) / (NITROUS[j] - NITROUS[m]);
-                }
-            }
-            double f0 = node(output, i - 1, j, at);
-            double f1 = node(output, i, j, at);
-            double f2 = node(output, i + 1, j, at);
-            double f3 = node(output, i + 2, j, at);
-            sum += weight * cubic(lambda, x0, f0, x1, f1, x2, f2, x3, f3);
+            double[] c = centres[output];
+            int k = i * NITROUS.length + j;
+            int next = NITROUS.length;
+            sum += weight(NITROUS, j, at.nitrousShare)
+                    * cubic(lambda, x, i - 1, c[k - next], c[k], c[k + next], c[k + 2 * next]);
         }
-        return sum;
-    }
-
-    private double node(int output, int i, int j, Point at) {
-        double[] c = terms[output];
-        int k = (i * NITROUS.length + j) * TERMS;
         double t = (at.temperature - TEMPERATURE) / TEMPERATURE_STEP;
         double p = Math.log(at.pressure / PRESSURE) / PRESSURE_STEP;
         double w = at.water / WATER_STEP;
         double s = at.secondShare;
-        return c[k]
-                + t * (c[k + 1] + t * c[k + 2])
-                + p * (c[k + 3] + p * c[k + 4])
-                + w * c[k + 5]
-                + s * (c[k + 6] + s * c[k + 7]);
+        for (int j = 0; j < COARSE.length; j++) {
+            double f0 = change(output, i - 1, j, t, p, w, s);
+            double f1 = change(output, i, j, t, p, w, s);
+            double f2 = change(output, i + 1, j, t, p, w, s);
+            double f3 = change(output, i + 2, j, t, p, w, s);
+            sum += weight(COARSE, j, at.nitrousShare) * cubic(lambda, x, i - 1, f0, f1, f2, f3);
+        }
+        return sum;
     }
 
-    /** Newton's polynomial through four points. */
-    private static double cubic(
-            double x, double x0, double f0, double x1, double f1, double x2, double f2, double x3, double f3) {
+    /** Lagrange's weight of a node. */
+    private static double weight(double[] nodes, int j, double z) {
+        double weight = 1;
+        for (int m = 0; m < nodes.length; m++) {
+            if (m != j) {
+                weight *= (z - nodes[m]) / (nodes[j] - nodes[m]);
+            }
+        }
+        return weight;
+    }
+
+    private double change(int output, int i, int j, double t, double p, double w, double s) {
+        double[] c = terms[output];
+        int k = (i * COARSE.length + j) * TERMS;
+        return t * (c[k] + t * c[k + 1]) + p * (c[k + 2] + p * c[k + 3]) + w * c[k + 4] + s * (c[k + 5] + s * c[k + 6]);
+    }
+
+    /** Newton's polynomial through four nodes. */
+    private static double cubic(double x, double[] nodes, int from, double f0, double f1, double f2, double f3) {
+        double x0 = nodes[from];
+        double x1 = nodes[from + 1];
+        double x2 = nodes[from + 2];
+        double x3 = nodes[from + 3];
         double d01 = (f1 - f0) / (x1 - x0);
         double d12 = (f2 - f1) / (x2 - x1);
         double d23 = (f3 - f2) / (x3 - x2);

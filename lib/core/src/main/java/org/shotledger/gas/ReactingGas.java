@@ -183,7 +183,8 @@ public final class ReactingGas {
                     ? 1.5 * heatCapacity(t) / (energy ? 1 : t)
                     : (miss - missBefore) / (t - before);
             double step = rise > 0 ? -miss / rise : Double.NaN;
-            if (Math.abs(step) < 1e-9 * t || high - low < 1e-9 * t) {
+            // The secant step that would follow is smaller still.
+            if (Math.abs(step) < 2e-8 * t || high - low < 1e-9 * t) {
                 return s;
             }
             before = t;
