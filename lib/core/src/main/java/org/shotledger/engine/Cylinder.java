@@ -131,13 +131,32 @@ public final class Cylinder {
     }
 
     /**
+     * Knock integral of an end gas that was warmer or colder at the start than the charge's mean, under the pressure of the
+     * whole charge: compression multiplies both temperatures alike.
+     *
+     * @param in the cycle; its own octane number is not used
+     * @param octane octane number of the end gas, 60 to 130
+     * @param start temperature of the end gas at inlet valve closing, K, 150 to 700
+     * @return Livengood-Wu integral
+     */
+    public double knockIntegral(CycleInput in, double octane, double start) {
+        Require.within("temperature of the end gas at inlet valve closing", start, 150, 700, "K");
+        return run(in, null, start / in.temperature(), octane).knockIntegral();
+    }
+
+    /** Pressure when the intake valve closes, Pa. */
+    double closingPressure(CycleInput in) {
+        return in.mass() * in.unburned().gasConstant() * in.temperature() / volume[0];
+    }
+
+    /**
      * Runs one cycle.
      *
      * @param in what the cylinder holds and does
      * @return what it gave
      */
     public Cycle run(CycleInput in) {
-        return run(in, null);
+        return run(in, null, 1, in.octane());
     }
 
     /**
@@ -148,11 +167,11 @@ public final class Cylinder {
      */
     public CycleTrace trace(CycleInput in) {
         CycleTrace trace = new CycleTrace(angle.length);
-        run(in, trace);
+        run(in, trace, 1, in.octane());
         return trace;
     }
 
-    private Cycle run(CycleInput in, CycleTrace trace) {
+    private Cycle run(CycleInput in, CycleTrace trace, double endGasFactor, double octane) {
         double m = in.mass();
         double dt = step / (6 * in.rpm());
         double calm = heatTransfer.motoredSpeed(engine.meanPistonSpeed(in.rpm()));
@@ -162,7 +181,8 @@ public final class Cylinder {
         double t = in.temperature();
         double p0 = m * rUnburned * t / volume[0];
         double speedPerPressure = heatTransfer.combustionSpeed(engine.cylinderDisplacement(), t, p0, volume[0]);
-        double knockConstant = Math.log(dt / Knock.constant(in.octane()));
+        double knockConstant = Math.log(dt / Knock.constant(octane));
+        double activation = Knock.ACTIVATION / endGasFactor;
         double burnStart = in.burning().start();
         double p = p0;
         double logP = Math.log(p / Knock.ATMOSPHERE);
@@ -217,7 +237,7 @@ public final class Cylinder {
                 endGas *= expSmall(dLogP * rUnburned / (in.unburned().heatCapacity(endGas) + rUnburned));
             }
             if (angle[i] > KNOCK_FROM && x2 < KNOCK_TO_BURNED) {
-                knock += Math.exp(knockConstant + Knock.PRESSURE_EXPONENT * logP - Knock.ACTIVATION / endGas);
+                knock += Math.exp(knockConstant + Knock.PRESSURE_EXPONENT * logP - activation / endGas);
             }
             if (p2 > peakP) {
                 peakP = p2;
