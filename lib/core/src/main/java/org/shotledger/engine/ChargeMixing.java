@@ -36,13 +36,13 @@ public final class ChargeMixing {
     public static Charge mix(Intake intake, double breathedVolume) {
         Require.positive("breathed volume", breathedVolume, "m3/s");
         Intake closed = intake.withoutNitrous().withWarming(Intake.Warming.NONE);
-        MixingBooks plain = new MixingBooks(closed, breathedVolume, Double.NaN);
+        ChargeEnergyBalance plain = new ChargeEnergyBalance(closed, breathedVolume, Double.NaN);
         double plainTemperature = plain.temperature();
         double plainAir = plain.dryAir(plainTemperature);
         if (intake.nitrousFlow() == 0 && intake.nitrousFuelFlow() == 0) {
             return charge(intake, plain, plainTemperature, plainAir, 0);
         }
-        MixingBooks books = new MixingBooks(intake, breathedVolume, plainTemperature);
+        ChargeEnergyBalance books = new ChargeEnergyBalance(intake, breathedVolume, plainTemperature);
         double displaced = books.dryAir(plainTemperature);
         return charge(intake, books, books.temperature(), plainAir, displaced / plainAir - 1);
     }
@@ -64,7 +64,7 @@ public final class ChargeMixing {
     }
 
     private static Charge charge(
-            Intake in, MixingBooks books, double temperature, double plainAir, double displacement) {
+            Intake in, ChargeEnergyBalance books, double temperature, double plainAir, double displacement) {
         double air = books.dryAir(temperature);
         double cooling = air / plainAir / (1 + displacement) - 1;
         Mixture mixture = new Mixture(

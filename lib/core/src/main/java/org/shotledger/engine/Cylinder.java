@@ -131,17 +131,17 @@ public final class Cylinder {
     }
 
     /**
-     * Knock integral of an end gas that was warmer or colder at the start than the charge's mean, under the pressure of the
-     * whole charge: compression multiplies both temperatures alike.
+     * Runs one cycle with the knock integral of an end gas that was warmer or colder at the start than the charge's mean, under
+     * the pressure of the whole charge: compression multiplies both temperatures alike.
      *
      * @param in the cycle; its own octane number is not used
      * @param octane octane number of the end gas, 60 to 130
      * @param start temperature of the end gas at inlet valve closing, K, 150 to 700
-     * @return Livengood-Wu integral
+     * @return what it gave
      */
-    public double knockIntegral(CycleInput in, double octane, double start) {
+    public Cycle run(CycleInput in, double octane, double start) {
         Require.within("temperature of the end gas at inlet valve closing", start, 150, 700, "K");
-        return run(in, null, start / in.temperature(), octane).knockIntegral();
+        return run(in, null, start / in.temperature(), octane);
     }
 
     /** Pressure when the intake valve closes, Pa. */

@@ -63,7 +63,37 @@ public record KnockModel(
     }
 
     /**
-     * The index of a charge; only its ratio to that of a safe base on the same engine means something.
+     * Runs the cycle of a charge with the knock integral of its end gas; work, pressure and exhaust are those of
+     * {@link Cylinder#run(CycleInput)}.
+     *
+     * @param cylinder the cylinder
+     * @param gas the end gas
+     * @param input the cycle of the charge
+     * @return the cycle, ready for {@link #index(Cylinder, EndGas, CycleInput, Cycle)}
+     */
+    public Cycle cycle(Cylinder cylinder, EndGas gas, CycleInput input) {
+        double octane = gas.octane().orElse(UNKNOWN_OCTANE) + (gas.nitrous() ? octaneOffset : 0);
+        return cylinder.run(input, octane, gas.temperature(input.temperature(), credited(gas.fullCooling())));
+    }
+
+    /**
+     * The index of a cycle already run; only its ratio to that of a safe base on the same engine means something.
+     *
+     * @param cylinder the cylinder
+     * @param gas the end gas
+     * @param input the cycle of the charge
+     * @param cycle what {@link #cycle} gave for it
+     * @return a pure number
+     */
+    public double index(Cylinder cylinder, EndGas gas, CycleInput input, Cycle cycle) {
+        return cycle.knockIntegral()
+                * Math.pow(gas.oxygenRatio(), oxygenPower)
+                * Math.pow(gas.lambda(), -richnessPower)
+                * Math.pow(cylinder.closingPressure(input) / Knock.ATMOSPHERE, -pressureRelief);
+    }
+
+    /**
+     * The index of a charge, with its cycle run.
      *
      * @param cylinder the cylinder
      * @param gas the end gas
@@ -71,11 +101,7 @@ public record KnockModel(
      * @return a pure number
      */
     public double index(Cylinder cylinder, EndGas gas, CycleInput input) {
-        double octane = gas.octane().orElse(UNKNOWN_OCTANE) + (gas.nitrous() ? octaneOffset : 0);
-        return cylinder.knockIntegral(input, octane, gas.temperature(input.temperature(), credited(gas.fullCooling())))
-                * Math.pow(gas.oxygenRatio(), oxygenPower)
-                * Math.pow(gas.lambda(), -richnessPower)
-                * Math.pow(cylinder.closingPressure(input) / Knock.ATMOSPHERE, -pressureRelief);
+        return index(cylinder, gas, input, cycle(cylinder, gas, input));
     }
 
     /**

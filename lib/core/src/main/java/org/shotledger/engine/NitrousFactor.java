@@ -9,9 +9,10 @@ import org.shotledger.units.Require;
  * no published test of an engine with known nitrous flow was found. A pull with nitrous replaces it.
  *
  * <p>What the trade's "0.8 lb in 10 s for each 100 hp" (common practice, no source) means: by the cycle, all work arriving
- * and no retard, a charge cooled by its nitrous needs 0.77 to 0.82 lb for each 100 crank hp, nearly flat from lambda 0.70 to
- * 1.0. The rule therefore fits any mixture and a factor of 0.95 to 1.0; with 0.95 and 6 degrees of retard it takes
- * near 0.90 lb.
+ * and no retard, a charge cooled by its nitrous needs 0.77 to 0.83 lb for each 100 crank hp, nearly flat from lambda 0.70 to
+ * 1.0, in an engine that reaches 0.77 of the cycle's work, 9.2 hp from each lb/min of air (tested). The rule therefore fits
+ * any mixture and a factor of 0.95 to 1.0, not one of 0.8; with 0.95 and 6 degrees of retard it takes near 0.91 lb. An engine
+ * that makes a tenth more of its air needs a tenth less.
  *
  * <p>From outside: aero engines of the 1940s gained 120, 240 and 360 metric hp from 60, 100 and 150 g/s of liquid nitrous
  * oxide fed before the supercharger (secondary source, encyclopaedia articles): 1.12 to 0.93 lb in 10 s for each 100 hp, at
@@ -59,6 +60,7 @@ public record NitrousFactor(double value, double low, double high) {
     public static NitrousFactor calibrate(
             double measuredIndicated, double engineFactor, double cycleWork, double airWork, double uncertainty) {
         Require.within("uncertainty of the nitrous share", uncertainty, 0, 0.3, "");
+        Require.positive("work that nitrous oxide adds to the cycle", cycleWork - airWork, "W");
         double share = (measuredIndicated / engineFactor - airWork) / (cycleWork - airWork);
         Require.within("share of the nitrous work that arrives, from the pull", share, 0.5, 1.1, "");
         return new NitrousFactor(share, Math.max(0.5, share - uncertainty), Math.min(1.1, share + uncertainty));

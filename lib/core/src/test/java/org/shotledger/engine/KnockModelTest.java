@@ -10,10 +10,13 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.shotledger.curve.Bracket;
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.fuel.Blend;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
+import org.shotledger.fuel.Mixture;
 import org.shotledger.fuel.Octane;
 import org.shotledger.fuel.Oxidisers;
+import org.shotledger.fuel.Part;
 
 class KnockModelTest {
     private static final Fuel PETROL_98 =
@@ -171,5 +174,33 @@ class KnockModelTest {
         double twoHundred = shot(KnockModel.BEST, Fuels.GASOLINE, 6000, 0.08, base).retard;
         assertTrue(hundred >= 2 && hundred <= 6, "100 hp: " + hundred);
         assertTrue(twoHundred >= 4 && twoHundred <= 10, "200 hp: " + twoHundred);
+    }
+
+    /**
+     * A published blend (Kolodziej and Wallner 2017, table 5): 70 % of a reference fuel of octane 71 and 30 % ethanol by volume
+     * has RON 97.8. Blending by moles must not promise more, and not less than a test fuel's usual bonus of ten numbers.
+     */
+    @Test
+    void octane_by_moles_stays_below_a_measured_blend() {
+        Fuel blend = Blend.byVolume(
+                "71 with ethanol",
+                List.of(
+                        new Part(Fuels.ISO_OCTANE, 0.7 * 0.71),
+                        new Part(Fuels.N_HEPTANE, 0.7 * 0.29),
+                        new Part(Fuels.ETHANOL, 0.3)));
+        double octane = blend.octane().orElseThrow().research();
+        assertTrue(octane < 97.8 && octane > 87.8, "octane " + octane);
+    }
+
+    /** Two streams are one blend: the same moles give the same octane number. */
+    @Test
+    void two_streams_count_as_their_blend() {
+        double ethanol = 0.01;
+        double petrol = 0.02;
+        Octane streams = Octane.of(new Mixture(1, 0, 0, Fuels.GASOLINE, petrol, Fuels.ETHANOL, ethanol)).orElseThrow();
+        double volume = ethanol / Fuels.ETHANOL.density() + petrol / Fuels.GASOLINE.density();
+        double share = ethanol / Fuels.ETHANOL.density() / volume;
+        Octane blend = Fuels.ethanolBlend(share).octane().orElseThrow();
+        assertEquals(blend.research(), streams.research(), 1e-9);
     }
 }

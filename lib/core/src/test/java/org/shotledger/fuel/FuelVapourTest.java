@@ -3,6 +3,7 @@ package org.shotledger.fuel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.shotledger.fuel.FuelVapour.Component;
 
@@ -10,9 +11,16 @@ class FuelVapourTest {
     /** Normal boiling points, CRC Handbook, from memory: the constants must give one atmosphere there. */
     @Test
     void one_atmosphere_at_the_boiling_point() {
-        double[] boiling = {272.65, 309.2, 372.4, 383.8, 447.3, 351.4, 337.8};
+        Map<Component, Double> boiling = Map.of(
+                Component.BUTANE, 272.65,
+                Component.PENTANE, 309.2,
+                Component.ISO_OCTANE, 372.4,
+                Component.TOLUENE, 383.8,
+                Component.DECANE, 447.3,
+                Component.ETHANOL, 351.4,
+                Component.METHANOL, 337.8);
         for (Component c : Component.values()) {
-            assertEquals(1, c.pressure(boiling[c.ordinal()]) / 101325, 0.02, c.name());
+            assertEquals(1, c.pressure(boiling.get(c)) / 101325, 0.02, c.name());
         }
     }
 

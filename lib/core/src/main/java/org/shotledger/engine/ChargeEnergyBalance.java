@@ -7,8 +7,8 @@ import org.shotledger.gas.DryAir;
 import org.shotledger.gas.Gas;
 import org.shotledger.gas.Gases;
 
-/** The books of one intake, with what does not depend on the mixture's temperature worked out once. */
-final class MixingBooks {
+/** Energy and species balance of one intake, with what does not depend on the mixture's temperature worked out once. */
+final class ChargeEnergyBalance {
     private static final double COLDEST = 185;
     private static final double HOTTEST = 650;
 
@@ -33,7 +33,7 @@ final class MixingBooks {
      *
      * @param plainTemperature of the same charge without nitrous, from which walls work, K
      */
-    MixingBooks(Intake in, double volume, double plainTemperature) {
+    ChargeEnergyBalance(Intake in, double volume, double plainTemperature) {
         this.in = in;
         this.volume = volume;
         this.plainTemperature = plainTemperature;
