@@ -197,7 +197,8 @@ class KnockModelTest {
     void two_streams_count_as_their_blend() {
         double ethanol = 0.01;
         double petrol = 0.02;
-        Octane streams = Octane.of(new Mixture(1, 0, 0, Fuels.GASOLINE, petrol, Fuels.ETHANOL, ethanol)).orElseThrow();
+        Octane streams = Octane.of(new Mixture(1, 0, 0, Fuels.GASOLINE, petrol, Fuels.ETHANOL, ethanol))
+                .orElseThrow();
         double volume = ethanol / Fuels.ETHANOL.density() + petrol / Fuels.GASOLINE.density();
         double share = ethanol / Fuels.ETHANOL.density() / volume;
         Octane blend = Fuels.ethanolBlend(share).octane().orElseThrow();
