@@ -2,9 +2,6 @@ package org.shotledger.gas;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.LUDecomposition;
 import org.shotledger.units.Require;
 
 /**
@@ -61,25 +58,37 @@ public final class GasPolynomial {
     public static GasPolynomial reacting(
             GasPolynomial frozen, double[] temperature, double[] energy, double[] constant) {
         int n = temperature.length + 1;
-        double[][] powers = new double[n][n];
+        double[] x = new double[n];
         double[] u = new double[n];
         double[] r = new double[n];
         for (int i = 0; i < n; i++) {
-            double t = i == 0 ? JOINT : temperature[i - 1];
+            x[i] = i == 0 ? 1 : temperature[i - 1] / JOINT;
             u[i] = i == 0 ? frozen.energy(JOINT) : energy[i - 1];
             r[i] = i == 0 ? frozen.gasConstant : constant[i - 1];
-            for (int j = 0; j < n; j++) {
-                powers[i][j] = Math.pow(t / JOINT, j);
-            }
         }
-        LUDecomposition solved = new LUDecomposition(new Array2DRowRealMatrix(powers, false));
-        return new GasPolynomial(frozen, unscaled(solved, u), unscaled(solved, r));
+        return new GasPolynomial(frozen, through(x, u), through(x, r));
     }
 
-    private static double[] unscaled(LUDecomposition solved, double[] values) {
-        double[] c =
-                solved.getSolver().solve(new ArrayRealVector(values, false)).toArray();
-        for (int i = 0; i < c.length; i++) {
+    /**
+     * Coefficients of the polynomial through points, by Newton's divided differences; the abscissas are temperatures over that of
+     * the joint, the coefficients those of the temperature.
+     */
+    private static double[] through(double[] x, double[] values) {
+        int n = x.length;
+        double[] difference = values.clone();
+        for (int k = 1; k < n; k++) {
+            for (int i = n - 1; i >= k; i--) {
+                difference[i] = (difference[i] - difference[i - 1]) / (x[i] - x[i - k]);
+            }
+        }
+        double[] c = new double[n];
+        for (int i = n - 1; i >= 0; i--) {
+            for (int j = n - 1; j > 0; j--) {
+                c[j] = c[j - 1] - x[i] * c[j];
+            }
+            c[0] = difference[i] - x[i] * c[0];
+        }
+        for (int i = 0; i < n; i++) {
             c[i] /= Math.pow(JOINT, i);
         }
         return c;

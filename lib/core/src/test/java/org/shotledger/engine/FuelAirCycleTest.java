@@ -2,6 +2,7 @@ package org.shotledger.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
@@ -72,5 +73,19 @@ class FuelAirCycleTest {
     void soot_is_refused() {
         assertThrows(
                 IllegalArgumentException.class, () -> FuelAirCycle.of(mixture(Fuels.TOLUENE, 0.3, 0), 300, 1e5, 9));
+    }
+
+    /** Inert gas of the charge's own kind: colder peak, and the work of the fresh charge stays within a few per cent. */
+    @Test
+    void residual_gas_dilutes() {
+        Mixture mixture = mixture(Fuels.ISO_OCTANE, 0.9, 0.15);
+        FuelAirCycle pure = FuelAirCycle.of(mixture, 320, 2e5, 9);
+        double before = pure.peakTemperature();
+        for (double residual = 0.02; residual < 0.11; residual += 0.02) {
+            FuelAirCycle diluted = FuelAirCycle.of(mixture, 320, 2e5, 9, residual);
+            assertTrue(diluted.peakTemperature() < before);
+            assertEquals(1, diluted.workPerAir() / pure.workPerAir(), 0.04);
+            before = diluted.peakTemperature();
+        }
     }
 }

@@ -69,4 +69,47 @@ class ReactingGasTest {
         assertEquals(
                 1, (cold.energy() - frozen.energy()) / (0.5 * (cold.pressure() + frozen.pressure()) * 0.0001), 1e-5);
     }
+
+    /** The one-gas form goes through its states and joins the frozen gas without a jump. */
+    @Test
+    void a_reacting_polynomial_goes_through_its_states() {
+        GasPolynomial frozen = new GasPolynomial.Builder()
+                .add(Gases.N2, 0.75)
+                .add(Gases.CO2, 0.12)
+                .add(Gases.H2O, 0.13)
+                .build();
+        double[] t = {1350, 1700, 2200, 2700, 3200};
+        double[] energy = new double[t.length];
+        double[] constant = new double[t.length];
+        for (int i = 0; i < t.length; i++) {
+            energy[i] = frozen.energy(t[i]) * (1 + 0.03 * i);
+            constant[i] = frozen.gasConstant() * (1 + 0.005 * i);
+        }
+        GasPolynomial gas = GasPolynomial.reacting(frozen, t, energy, constant);
+        for (int i = 0; i < t.length; i++) {
+            assertEquals(1, gas.energy(t[i]) / energy[i], 1e-9);
+            assertEquals(1, gas.gasConstant(t[i]) / constant[i], 1e-9);
+            double slope = (gas.energy(t[i] + 0.5) - gas.energy(t[i] - 0.5));
+            assertEquals(1, gas.heatCapacity(t[i]) / slope, 1e-5);
+        }
+        assertEquals(gas.energy(1000), gas.energy(1000.001), 2);
+        assertEquals(frozen.energy(700), gas.energy(700), 0);
+    }
+
+    /** {@code T ds = du} at constant volume, and an isentrope returns where it came from. */
+    @Test
+    void volume_entropy_belongs_to_the_energy() {
+        GasPolynomial air = new GasPolynomial.Builder()
+                .add(Gases.N2, 0.79)
+                .add(Gases.O2, 0.21)
+                .build();
+        for (double t : new double[] {300, 600, 999, 1400}) {
+            double ds = air.volumeEntropy(t + 0.5) - air.volumeEntropy(t - 0.5);
+            assertEquals(1, ds * t / air.heatCapacity(t), 2e-4);
+        }
+        double compressed = air.isentropic(300, 0.1);
+        assertEquals(300, air.isentropic(compressed, 10), 1e-6);
+        // Air tables (Keenan and Kaye): v_r falls tenfold from 300 K to some 731 K.
+        assertEquals(731, compressed, 4);
+    }
 }
