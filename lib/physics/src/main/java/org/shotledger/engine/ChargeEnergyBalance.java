@@ -7,13 +7,14 @@ import org.shotledger.gas.DryAir;
 import org.shotledger.gas.Gas;
 import org.shotledger.gas.Gases;
 
-/** The books of one intake, with what does not depend on the mixture's temperature worked out once. */
-final class MixingBooks {
+/** Energy and species balance of one intake, with what does not depend on the mixture's temperature worked out once. */
+final class ChargeEnergyBalance {
     private static final double COLDEST = 185;
     private static final double HOTTEST = 650;
 
     private final Intake in;
     private final double volume;
+    private final double plainTemperature;
     private final double fuelPerAir;
     /** Amount of gas that nitrous oxide and its fuel take, mol/s. */
     private final double taken;
@@ -23,15 +24,25 @@ final class MixingBooks {
     private final double airEnthalpy;
     private final double steamEnthalpy;
     private final double nitrousEnthalpy;
+    private final double nitrousVapour;
+    /** Enthalpy flow that nitrous oxide still liquid keeps, W. */
+    private final double nitrousLiquid;
 
-    MixingBooks(Intake in, double volume) {
+    /**
+     * The books.
+     *
+     * @param plainTemperature of the same charge without nitrous, from which walls work, K
+     */
+    ChargeEnergyBalance(Intake in, double volume, double plainTemperature) {
         this.in = in;
         this.volume = volume;
+        this.plainTemperature = plainTemperature;
         FuelSupplied main = in.main();
         FuelSupplied extra = in.nitrousFuel();
         fuelPerAir =
                 Oxidisers.OXYGEN_IN_DRY_AIR / (in.mainLambda() * main.fuel().oxygenDemand());
-        taken = in.nitrousFlow() / Oxidisers.NITROUS_OXIDE_MOLAR_MASS
+        nitrousVapour = in.nitrousFlow() * in.warming().nitrousEvaporated();
+        taken = nitrousVapour / Oxidisers.NITROUS_OXIDE_MOLAR_MASS
                 + in.nitrousFuelFlow()
                         * extra.evaporatedFraction()
                         / extra.fuel().molarMass();
@@ -41,6 +52,8 @@ final class MixingBooks {
         airEnthalpy = DryAir.enthalpy(in.airTemperature());
         steamEnthalpy = Gases.H2O.enthalpy(in.airTemperature());
         nitrousEnthalpy = ChargeMixing.nitrousEnthalpy(in.nitrousEnthalpy());
+        double liquid = in.nitrousFlow() - nitrousVapour;
+        nitrousLiquid = liquid > 0 ? liquid * ChargeMixing.liquidNitrousEnthalpy(in.pressure()) : 0;
     }
 
     /** Main fuel for each kilogram of dry air, kg/kg. */
@@ -95,11 +108,24 @@ final class MixingBooks {
         double ofAir = (airEnthalpy - DryAir.enthalpy(t)) / DryAir.MOLAR_MASS
                 + in.humidityRatio() * (steamEnthalpy - Gases.H2O.enthalpy(t)) / Gases.H2O.molarMass()
                 + fuelPerAir * released(in.main(), t);
-        double sum = dryAir(t) * ofAir;
+        double air = dryAir(t);
+        double sum = air * ofAir + wallHeat(air, t);
         if (in.nitrousFlow() > 0) {
-            sum += in.nitrousFlow() * (nitrousEnthalpy - Gases.N2O.enthalpy(t) / Gases.N2O.molarMass());
+            sum += in.nitrousFlow() * nitrousEnthalpy
+                    - nitrousVapour * Gases.N2O.enthalpy(t) / Gases.N2O.molarMass()
+                    - nitrousLiquid;
         }
         return in.nitrousFuelFlow() > 0 ? sum + in.nitrousFuelFlow() * released(in.nitrousFuel(), t) : sum;
+    }
+
+    /** What the walls make good of the drop that the nitrous circuit causes, W. */
+    private double wallHeat(double air, double t) {
+        double share = in.warming().wallShare();
+        if (share == 0) {
+            return 0;
+        }
+        double gas = air * DryAir.specificHeat(t) + nitrousVapour * Gases.N2O.heatCapacity(t) / Gases.N2O.molarMass();
+        return share * gas * (plainTemperature - t);
     }
 
     /** Heat a kilogram of fuel gives to the charge; its liquid rest keeps to the charge's temperature. */
