@@ -65,8 +65,7 @@ final class LogNumber {
             return Double.NaN;
         }
         String whole = GAPS.matcher(plain).replaceAll("");
-        return Double.parseDouble(
-                decimalComma ? whole.replace(".", "").replace(',', '.') : whole.replace(",", ""));
+        return Double.parseDouble(decimalComma ? whole.replace(".", "").replace(',', '.') : whole.replace(",", ""));
     }
 
     /** Digits with a sign before and one mark between at most: what nearly all cells are, told without a pattern. */

@@ -46,7 +46,8 @@ final class LogShape {
             LogChannel.VEHICLE_SPEED, List.of(new Unit("km/h", 1 / 3.6, 0, 2), new Unit("mph", 0.44704, 0, 2)),
             LogChannel.NITROUS_ON, List.of(new Unit("", 1, 0, 0))));
     private static final String[] NOTHING = {"", "----", "NaN", "n/a", "-"};
-    private static final String[][] FLAGS = {{"off", "on"}, {"0", "1"}, {"FALSE", "TRUE"}, {"AUS", "EIN"}, {"no", "yes"}};
+    private static final String[][] FLAGS = {{"off", "on"}, {"0", "1"}, {"FALSE", "TRUE"}, {"AUS", "EIN"}, {"no", "yes"}
+    };
 
     private final Random random;
     private final char delimiter;
@@ -122,7 +123,9 @@ final class LogShape {
             }
             text.append("}\n");
         }
-        return foreign ? text.toString() : text.append("  time: {column: time}\n").toString();
+        return foreign
+                ? text.toString()
+                : text.append("  time: {column: time}\n").toString();
     }
 
     private String heading(LogChannel channel) {
@@ -132,7 +135,12 @@ final class LogShape {
     byte[] bytes() {
         StringBuilder text = new StringBuilder();
         for (int i = random.nextInt(5); i > 0; i--) {
-            text.append(List.of("Recorded at the strip", "Lane" + delimiter + "left", "# remark", "", "Ger\u00e4t: keines")
+            text.append(List.of(
+                                    "Recorded at the strip",
+                                    "Lane" + delimiter + "left",
+                                    "# remark",
+                                    "",
+                                    "Ger\u00e4t: keines")
                             .get(random.nextInt(5)))
                     .append('\n');
         }
@@ -160,7 +168,9 @@ final class LogShape {
     }
 
     private String unit(LogChannel channel) {
-        return channel == LogChannel.TIME && timeForm > 1 ? "" : units.get(channel).name();
+        return channel == LogChannel.TIME && timeForm > 1
+                ? ""
+                : units.get(channel).name();
     }
 
     private List<String> row(int i) {

@@ -36,7 +36,8 @@ class LogShapesTest {
 
     private static void compare(LogShape shape, LogFindings findings, String which) {
         double begins = findings.log().time()[0];
-        for (Map.Entry<LogChannel, TreeMap<Double, Double>> entry : shape.expected().entrySet()) {
+        for (Map.Entry<LogChannel, TreeMap<Double, Double>> entry :
+                shape.expected().entrySet()) {
             LogChannel channel = entry.getKey();
             Series read = findings.series(channel);
             assertEquals(entry.getValue().size(), read.size(), which + ", " + channel + "\n" + findings);
