@@ -1,5 +1,7 @@
 package org.shotledger.car;
 
+import java.util.Optional;
+import org.shotledger.curve.Curve;
 import org.shotledger.engine.BurnPhasing;
 import org.shotledger.engine.Cylinder;
 import org.shotledger.engine.Engine;
@@ -19,7 +21,7 @@ import org.shotledger.engine.NitrousFactor;
  * @param phasing when and how fast the charge burns
  * @param probe exhaust temperature before the turbine from that of the cylinder
  * @param knock knock against the base pull
- * @param baseKnock knock index of the base pull; NaN before calibration
+ * @param baseKnock knock index of the base pull over engine speed; empty before calibration
  * @param backPressure exhaust over plenum pressure at which the breathing table holds; NaN before calibration
  * @param cycles the fuel-air cycles of this engine
  */
@@ -31,7 +33,7 @@ public record EngineModel(
         BurnPhasing phasing,
         ExhaustProbe probe,
         KnockModel knock,
-        double baseKnock,
+        Optional<Curve> baseKnock,
         double backPressure,
         CycleTables cycles) {
     /** Burning with nitrous oxide takes this share of the usual time: common practice, no source. */
@@ -56,7 +58,7 @@ public record EngineModel(
                 BurnPhasing.USUAL,
                 ExhaustProbe.NOT_MEASURED,
                 KnockModel.BEST,
-                Double.NaN,
+                Optional.empty(),
                 Double.NaN,
                 new CycleTables(engine.compressionRatio()));
     }
@@ -98,12 +100,12 @@ public record EngineModel(
      * The same with what the base pull tells beside its power.
      *
      * @param exhaust exhaust temperature before the turbine
-     * @param knockIndex knock index of the pull
+     * @param knockIndex knock index of the pull over engine speed
      * @param pressureRatio exhaust over plenum pressure of the pull
      * @return the changed models
      */
-    public EngineModel withBase(ExhaustProbe exhaust, double knockIndex, double pressureRatio) {
+    public EngineModel withBase(ExhaustProbe exhaust, Curve knockIndex, double pressureRatio) {
         return new EngineModel(
-                factor, nitrous, friction, cylinder, phasing, exhaust, knock, knockIndex, pressureRatio, cycles);
+                factor, nitrous, friction, cylinder, phasing, exhaust, knock, Optional.of(knockIndex), pressureRatio, cycles);
     }
 }

@@ -1,11 +1,14 @@
 package org.shotledger.evaluate;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.exception.MathIllegalArgumentException;
 import org.shotledger.car.BasePull;
 import org.shotledger.car.Car;
 import org.shotledger.car.FuelStreams;
+import org.shotledger.curve.Curve;
 import org.shotledger.engine.Cylinder;
 import org.shotledger.engine.EngineFactor;
 import org.shotledger.engine.ExhaustProbe;
@@ -29,6 +32,10 @@ public final class Calibration {
     private static final double BOTTLE = 290;
     /** The cylinder's heat loss moves peak pressure and so friction a little. */
     private static final int ROUNDS = 2;
+    /** Engine speeds at which the pull's knock index is worked out, from this share of the highest. */
+    private static final int KNOCK_SPEEDS = 8;
+
+    private static final double LOWEST_SHARE = 0.3;
 
     private Calibration() {}
 
@@ -78,20 +85,49 @@ public final class Calibration {
         Cylinder cylinder = Cylinder.fitted(
                 car.engine(), point.cylinder().base(), point.power().indicated() / cycles);
         Car fitted = car.with(car.model().with(cylinder));
-        CylinderModel.Burned burned = new CylinderModel(fitted, fuels(car)).burn(
-                point.rpm(),
-                intake(car, point),
-                point.charge(),
-                point.shaft().exhaustPressure(),
-                0,
-                false);
-        ExhaustProbe probe = ExhaustProbe.calibrate(
-                car.turbo().exhaustTemperature(), burned.cycle().exhaustTemperature());
+        double exhaust = burned(fitted, point).cycle().exhaustTemperature();
         return fitted.with(fitted.model()
                 .withBase(
-                        probe,
-                        burned.index(),
+                        ExhaustProbe.calibrate(car.turbo().exhaustTemperature(), exhaust),
+                        knock(fitted, setup),
                         point.shaft().exhaustPressure() / point.plenumPressure()));
+    }
+
+    private static CylinderModel.Burned burned(Car car, OperatingPoint point) {
+        return new CylinderModel(car, fuels(car))
+                .burn(
+                        point.rpm(),
+                        intake(car, point),
+                        point.charge(),
+                        point.shaft().exhaustPressure(),
+                        0,
+                        false);
+    }
+
+    /** The pull over all engine speeds: where the turbocharger did not give its boost yet, with what it gave. */
+    private static Curve knock(Car car, Setup setup) {
+        Curve breathing = car.engine().volumetricEfficiency();
+        double high = Math.min(breathing.high(), car.engine().redLineRpm());
+        double low = Math.min(Math.max(breathing.low(), LOWEST_SHARE * high), high);
+        HeldBoost held = new HeldBoost(pullModel(car, setup), car.basePull().air().pressure());
+        List<OperatingPoint> points = new ArrayList<>();
+        for (int i = 0; i <= KNOCK_SPEEDS; i++) {
+            double rpm = low + (high - low) * i / KNOCK_SPEEDS;
+            double plenum = car.basePull().air().pressure() + boost(car.basePull(), rpm);
+            held.point(rpm, plenum, Mode.BOOST_ALONE).ifPresent(points::add);
+        }
+        return Curve.of(
+                "knock index of the base pull",
+                points.stream().mapToDouble(OperatingPoint::rpm).toArray(),
+                points.stream().mapToDouble(p -> burned(car, p).index()).toArray());
+    }
+
+    private static double boost(BasePull pull, double rpm) {
+        BasePull.Point nearest = pull.points().get(0);
+        for (BasePull.Point point : pull.points()) {
+            nearest = Math.abs(point.rpm() - rpm) < Math.abs(nearest.rpm() - rpm) ? point : nearest;
+        }
+        return nearest.gaugePressure();
     }
 
     private static Intake intake(Car car, OperatingPoint point) {
@@ -136,19 +172,22 @@ public final class Calibration {
      * @return the point; empty where the models have no answer
      */
     public static Optional<OperatingPoint> pulled(Car car, Setup setup, double rpm, double gaugePressure) {
+        try {
+            return Optional.of(pullModel(car, setup).at(rpm, car.basePull().air().pressure() + gaugePressure, Mode.BOOST_ALONE));
+        } catch (NoAnswerException none) {
+            return Optional.empty();
+        }
+    }
+
+    private static PointModel pullModel(Car car, Setup setup) {
         BasePull pull = car.basePull();
         Case day = Case.of("base pull", pull.air(), car.injection().voltage());
-        PointModel model = PointModel.of(
+        return PointModel.of(
                 car,
                 fuels(car),
                 setup.withMixture(pull.lambda()).withoutJets(),
                 day,
                 NitrousOxide.saturatedLiquid(BOTTLE));
-        try {
-            return Optional.of(model.at(rpm, pull.air().pressure() + gaugePressure, Mode.BOOST_ALONE));
-        } catch (NoAnswerException none) {
-            return Optional.empty();
-        }
     }
 
     private static double wheelPower(Car car, Setup setup, double share) {

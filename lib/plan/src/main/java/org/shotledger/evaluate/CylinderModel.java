@@ -41,7 +41,7 @@ final class CylinderModel {
      *
      * @param indicated gross indicated power of all cylinders, W, before the factors of a case
      * @param cycle the closed cycle of one cylinder with its own burning
-     * @param knock knock index over that of the base pull; NaN before calibration
+     * @param knock knock index over that of the base pull at the same speed; NaN before calibration
      * @param index knock index
      * @param heat released in all cylinders, W
      * @param base the cycle's input with the burning of the base pull
@@ -70,7 +70,7 @@ final class CylinderModel {
         return new Burned(
                 model.factor().value() * ratio * work,
                 cycle,
-                index / model.baseKnock(),
+                model.baseKnock().map(pull -> index / pull.clamped(rpm)).orElse(Double.NaN),
                 index,
                 trapped.heat() * cycles,
                 base);

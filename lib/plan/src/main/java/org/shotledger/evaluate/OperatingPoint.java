@@ -67,7 +67,7 @@ public record OperatingPoint(
      *
      * @param peakPressure peak pressure, Pa absolute
      * @param peakAngle crank angle of it, deg after top dead centre
-     * @param knock knock index over that of the base pull, which is known to be safe
+     * @param knock knock index over that of the base pull at the same speed, which is known to be safe
      * @param retard spark retard from the builder's own timing, crank degrees
      * @param base what the cylinder holds, with the burning of the base pull
      */
