@@ -70,10 +70,12 @@ public record Bottle(
                     + " L is not possible; allowed are above 0 to " + 1250 * waterCapacity + " kg.");
         }
         if (ChargePressure.of(this, mass, temperature).beyond()) {
-            throw new IllegalArgumentException("Bottle: a charge of " + mass + " kg in " + 1000 * waterCapacity + " L stands at more than "
-                    + ChargePressure.HIGHEST + " Pa at " + temperature + " K, beyond the equation of state and any cylinder; it may hold "
-                    + 1000 * FillingCheck.LARGEST_DENSITY * waterCapacity
-                    + " kg: change the bottle or the charge, this limit is not to be moved.");
+            throw new IllegalArgumentException(
+                    "Bottle: a charge of " + mass + " kg in " + 1000 * waterCapacity + " L stands at more than "
+                            + ChargePressure.HIGHEST + " Pa at " + temperature
+                            + " K, beyond the equation of state and any cylinder; it may hold "
+                            + 1000 * FillingCheck.LARGEST_DENSITY * waterCapacity
+                            + " kg: change the bottle or the charge, this limit is not to be moved.");
         }
         return new Charge(
                 this, mass, NitrousOxide.atTemperatureDensity(temperature, mass / waterCapacity), temperature);
