@@ -34,6 +34,7 @@ record ClassFit(
     private static final double CRITICAL_FADE = 0.05;
     /** Some 0.3 % of bubbles by volume: enough to begin the boiling (assumed). */
     private static final double BUBBLE_QUALITY = 0.0005;
+
     private static final double NOTHING = 1e-6;
 
     /**

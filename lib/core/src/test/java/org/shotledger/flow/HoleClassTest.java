@@ -76,8 +76,7 @@ class HoleClassTest {
     private static void add(Map<List<Object>, LeftOut> found, MeasuredHole h, ClassFit fit, Edge as) {
         HoleClass hole = new HoleClass(as, h.inlet());
         LeftOut one = found.computeIfAbsent(
-                List.of(hole, h.source()),
-                key -> new LeftOut(h.source(), hole, new ArrayList<>(), new ArrayList<>()));
+                List.of(hole, h.source()), key -> new LeftOut(h.source(), hole, new ArrayList<>(), new ArrayList<>()));
         one.errors().add(Math.log(h.share() / SourceFit.share(fit, h, as == Edge.UNKNOWN)));
         one.shares().add(h.share());
     }
