@@ -240,7 +240,7 @@ public final class Evaluate {
         List<Limit> all = new ArrayList<>();
         for (PointRule rule : PointRules.ALL) {
             points.stream()
-                    .filter(rule::concerns)
+                    .filter(point -> rule.concerns(car, point))
                     .min(Comparator.comparingDouble(point -> rule.margin(car, point)))
                     .ifPresent(point -> all.add(rule.at(car, point, at.name())));
         }

@@ -41,9 +41,6 @@ final class KitSections {
     /** Kv is counted in m3/h. */
     private static final double HOUR = 3600;
 
-    /** Hottest exhaust that turbine wheels of usual alloys bear for a pass, K (1050 degC): common practice, no source. */
-    private static final double USUAL_EXHAUST = 1323;
-
     /** Service pressure 1800 psi gauge, the least of 49 CFR 173.304a(a)(2), Pa absolute. */
     private static final double USUAL_MARKING = 125.1e5;
 
@@ -188,7 +185,9 @@ final class KitSections {
         double solenoid = s.figureOr("solenoid-share", FRACTION, 0.1, 2, 0.8, HABIT);
         double feed = s.figureOr("feed-loss", FRACTION, 0.02, 0.9, 0.25, HABIT);
         double passage = s.figureOr("passage-share", FRACTION, 0.1, 1, 0.8, HABIT);
-        double exhaust = s.figureOr("exhaust-temperature", TEMPERATURE, 900, 1700, USUAL_EXHAUST, HABIT);
+        double exhaust = s.has("exhaust-temperature")
+                ? s.figure("exhaust-temperature", TEMPERATURE, 900, 1700)
+                : Double.POSITIVE_INFINITY;
         double disc = s.figureOr("relief-share", FRACTION, 0.3, 1, 0.9, HABIT);
         ordered(s, "lambda-low", low, "lambda-high", high);
         ordered(s, "bottle-pressure-low", bottleLow, "bottle-pressure-high", bottleHigh);
