@@ -218,7 +218,7 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
                 first.place(),
                 first.caseName(),
                 Math.abs(100 * first.relativeMargin()),
-                first.relativeMargin() < 0 ? "too much" : "left",
+                first.relativeMargin() >= 0 ? "left" : first.side() == Side.AT_MOST ? "too much" : "missing",
                 passes());
     }
 

@@ -10,6 +10,7 @@ import org.shotledger.car.FuelStreams;
 import org.shotledger.engine.Cylinder;
 import org.shotledger.engine.Engine;
 import org.shotledger.engine.MoistAir;
+import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
 import org.shotledger.job.Job;
@@ -39,15 +40,20 @@ final class SeededCars {
         }
 
         OperatingPoint with(Setup other) {
-            return Evaluate.model(car, other, at).at(rpm, plenum, Mode.NITROUS);
+            return model(other, at).at(rpm, plenum, Mode.NITROUS);
         }
 
         OperatingPoint in(Case other) {
-            return Evaluate.model(car, setup, other).at(rpm, plenum, Mode.NITROUS);
+            return model(setup, other).at(rpm, plenum, Mode.NITROUS);
         }
 
         OperatingPoint at(double speed, double pressure) {
-            return Evaluate.model(car, setup, at).at(speed, pressure, Mode.NITROUS);
+            return model(setup, at).at(speed, pressure, Mode.NITROUS);
+        }
+
+        private PointModel model(Setup other, Case when) {
+            return PointModel.of(
+                    car, other, when, NitrousOxide.saturatedLiquid(when.bottle().temperature()));
         }
 
         JetPair jets() {

@@ -15,16 +15,16 @@ import org.shotledger.plan.Plan;
 
 /** What is recommended must do what it says: the changed job is planned again in full. */
 class WhatHelpsTest {
-    private static final Job JOB = Job.load(Path.of("../../data/whimbrel"));
+    private static final Job JOB = Job.load(Path.of("../../data/whimbrel")).with("target.passes", "2");
     private static final Job CHOKED = JOB.with("nitrous-system.fuel.solenoid.bore", "0.8 mm");
     private static final Plan BROKEN = Plan.find(CHOKED);
 
     @Test
     void the_change_found_lets_the_plan_be_made() {
         assertEquals(Verdict.BROKEN, BROKEN.verdict());
-        Change larger = Change.times("a larger fuel solenoid", "nitrous-system.fuel.solenoid.bore", Cost.SMALL_PART, 3.6);
+        Change larger = Change.times("a larger fuel solenoid", "nitrous-system.fuel.solenoid.bore", Cost.SMALL_PART, 3.75);
         WhatHelps search = WhatHelps.of(BROKEN, List.of(larger), 1);
-        Attempt found = search.cheapest().orElseThrow();
+        Attempt found = search.cheapest().orElseThrow(() -> new AssertionError(search.attempts().toString()));
         Plan mended = Plan.find(CHOKED.with(found.change().path(), found.after()));
         assertNotEquals(Verdict.BROKEN, mended.verdict(), found.toString());
         assertEquals(mended.stated().power() - BROKEN.stated().power(), found.powerGained(), 1e-6);
