@@ -65,10 +65,7 @@ class ConservationTest {
         double moles = 1e3 * m.dryAir() / (AIR_O2 * 2 * O + AIR_N2 * 2 * N + AIR_AR * 39.95)
                 + 1e3 * m.waterVapour() / (2 * H + O)
                 + 1e3 * m.nitrous() / (2 * N + O)
-                + vapour(
-                        m.mainFuel(),
-                        m.mainFlow(),
-                        drawn.car().fuels().mainEvaporated())
+                + vapour(m.mainFuel(), m.mainFlow(), drawn.car().fuels().mainEvaporated())
                 + vapour(
                         m.nitrousFuel(),
                         m.nitrousFuelFlow(),

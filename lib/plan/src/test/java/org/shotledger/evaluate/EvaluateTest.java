@@ -60,9 +60,11 @@ class EvaluateTest {
     void every_limit_is_held_against_every_outcome_with_nitrous() {
         for (Case at : JOB.cases()) {
             Outcome outcome = Evaluate.of(JOB.car(), SETUP, at);
-            Set<String> keys = outcome.limits().all().stream().map(Limit::key).collect(Collectors.toCollection(TreeSet::new));
+            Set<String> keys =
+                    outcome.limits().all().stream().map(Limit::key).collect(Collectors.toCollection(TreeSet::new));
             assertTrue(keys.containsAll(EXPECTED), at.name() + ": " + keys);
-            assertTrue(outcome.limits().all().stream().allMatch(limit -> limit.caseName().equals(at.name())));
+            assertTrue(outcome.limits().all().stream()
+                    .allMatch(limit -> limit.caseName().equals(at.name())));
         }
     }
 
@@ -71,7 +73,9 @@ class EvaluateTest {
         Set<String> keys = Evaluate.of(JOB.car(), SETUP.withoutJets(), JOB.stated()).limits().all().stream()
                 .map(Limit::key)
                 .collect(Collectors.toSet());
-        assertTrue(keys.containsAll(List.of("peak-pressure", "crank-torque", "lambda-lean", "main-pump")), keys.toString());
+        assertTrue(
+                keys.containsAll(List.of("peak-pressure", "crank-torque", "lambda-lean", "main-pump")),
+                keys.toString());
         assertTrue(!keys.contains("nitrous-solenoid") && !keys.contains("charge-cold"), keys.toString());
     }
 
@@ -80,7 +84,9 @@ class EvaluateTest {
         Limit peak = OUTCOME.limits().find("peak-pressure").orElseThrow();
         assertEquals(JOB.car().provenance("limits.peak-pressure"), peak.provenance());
         assertEquals(JOB.car().reason("limits.peak-pressure"), peak.reason());
-        assertEquals(Provenance.COMMON_PRACTICE, OUTCOME.limits().find("charge-cold").orElseThrow().provenance());
+        assertEquals(
+                Provenance.COMMON_PRACTICE,
+                OUTCOME.limits().find("charge-cold").orElseThrow().provenance());
         assertTrue(OUTCOME.limits().find("relief-disc").orElseThrow().hard());
     }
 
@@ -102,8 +108,7 @@ class EvaluateTest {
         double lean = 0;
         for (double temperature = 283; temperature <= 303; temperature += 4) {
             Case at = JOB.stated().withBottle(BottleState.at(temperature));
-            OperatingPoint point =
-                    Evaluate.at(JOB.car(), SETUP, at, 7000).orElseThrow();
+            OperatingPoint point = Evaluate.at(JOB.car(), SETUP, at, 7000).orElseThrow();
             assertTrue(point.nitrous().massFlow() >= last, temperature + " K");
             assertTrue(point.lambda() >= lean, temperature + " K");
             last = point.nitrous().massFlow();
@@ -130,7 +135,9 @@ class EvaluateTest {
     void more_ethanol_gives_more_power_at_one_boost() {
         double last = 0;
         for (double share : new double[] {0.30, 0.50, 0.70, 0.85}) {
-            double power = Evaluate.of(JOB.car(), SETUP.withoutJets(), JOB.stated().withFuel(share)).power();
+            double power = Evaluate.of(
+                            JOB.car(), SETUP.withoutJets(), JOB.stated().withFuel(share))
+                    .power();
             assertTrue(power > last, "ethanol " + share);
             last = power;
         }
@@ -150,7 +157,8 @@ class EvaluateTest {
     @Test
     void nitrous_for_its_power_lies_beside_the_figures_of_the_trade() {
         OperatingPoint on = OUTCOME.strongest().orElseThrow();
-        OperatingPoint off = Evaluate.model(JOB.car(), SETUP, JOB.stated()).at(on.rpm(), on.plenumPressure(), Mode.ARMED);
+        OperatingPoint off =
+                Evaluate.model(JOB.car(), SETUP, JOB.stated()).at(on.rpm(), on.plenumPressure(), Mode.ARMED);
         double crank = on.power().brake() - off.power().brake();
         double pounds = 10 * on.nitrous().massFlow() / 0.45359237 / (crank / 74569.987);
         assertTrue(pounds > 0.6 && pounds < 1.25, "lb in 10 s per 100 hp: " + pounds);
@@ -171,7 +179,8 @@ class EvaluateTest {
     @Test
     void one_speed_asked_alone_is_that_of_the_outcome() {
         for (OperatingPoint point : OUTCOME.withNitrous()) {
-            assertEquals(point.wheelPower(), OUTCOME.at(point.rpm()).orElseThrow().wheelPower(), 1e-9 * point.wheelPower());
+            assertEquals(
+                    point.wheelPower(), OUTCOME.at(point.rpm()).orElseThrow().wheelPower(), 1e-9 * point.wheelPower());
         }
     }
 }

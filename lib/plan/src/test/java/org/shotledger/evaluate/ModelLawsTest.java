@@ -28,7 +28,8 @@ class ModelLawsTest {
     @Test
     void a_larger_fuel_jet_runs_richer() {
         each((drawn, point) -> {
-            OperatingPoint more = with(drawn, drawn.jets().nitrousBore(), drawn.jets().fuelBore() * 1.03);
+            OperatingPoint more =
+                    with(drawn, drawn.jets().nitrousBore(), drawn.jets().fuelBore() * 1.03);
             boolean flows = point.nitrousFuel().massFlow() > 0;
             assertTrue(flows ? more.lambda() < point.lambda() : more.lambda() == point.lambda());
         });

@@ -66,7 +66,8 @@ final class SeededCars {
         MoistAir air = MoistAir.atAltitude(between(0, 2500), between(272, 312), between(0.1, 0.9));
         Case at = Case.of("drawn", air, between(12.5, 14)).withBottle(BottleState.at(between(278, 306)));
         int nozzles = car.nitrous().nozzles();
-        JetPair jets = new JetPair(Math.sqrt(between(2e-6, 7e-6) / nozzles), Math.sqrt(between(0.7e-6, 2e-6) / nozzles));
+        JetPair jets =
+                new JetPair(Math.sqrt(between(2e-6, 7e-6) / nozzles), Math.sqrt(between(0.7e-6, 2e-6) / nozzles));
         double plenum = air.pressure() + between(0.5e5, 1.5e5);
         Regulator regulator = new Regulator("nitrous fuel regulator", between(2.5e5, 4.5e5), random.nextInt(2));
         return new Drawn(
@@ -124,8 +125,8 @@ final class SeededCars {
 
     private WetKit kit(WetKit k) {
         Solenoid solenoid = new Solenoid(between(2.2e-3, 4e-3), 0.65, 0.012, 0.010);
-        FuelCircuit fuel =
-                new FuelCircuit(k.fuel().pumps(), solenoid, between(0.7, 0.9), k.fuel().cellVolume());
+        FuelCircuit fuel = new FuelCircuit(
+                k.fuel().pumps(), solenoid, between(0.7, 0.9), k.fuel().cellVolume());
         return new WetKit(k.position(), 1 + random.nextInt(8), k.nitrous(), fuel, k.ladder(), Optional.empty());
     }
 

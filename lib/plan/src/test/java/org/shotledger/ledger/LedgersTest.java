@@ -35,8 +35,7 @@ class LedgersTest {
                 continue;
             }
             double again = ledger.recomputed(entry.key()).orElseThrow();
-            assertEquals(
-                    entry.value(), again, entry.tolerance() * Math.abs(entry.value()), where + ": " + entry.key());
+            assertEquals(entry.value(), again, entry.tolerance() * Math.abs(entry.value()), where + ": " + entry.key());
         }
     }
 
@@ -146,8 +145,7 @@ class LedgersTest {
         Ledger ledger = Ledgers.of(outcome);
         Entry wheel = ledger.find("wheel-power").orElseThrow();
         double off = ledger.find("off-power").orElseThrow().value();
-        assertEquals(
-                PowerUncertainty.of(JOB.car(), outcome.strongest().orElseThrow(), off), wheel.uncertainty());
+        assertEquals(PowerUncertainty.of(JOB.car(), outcome.strongest().orElseThrow(), off), wheel.uncertainty());
         assertTrue(wheel.uncertainty() > JOB.car().basePull().uncertainty() * off);
         assertFalse(wheel.uncertainty() > 0.1 * wheel.value(), "a tenth of the power would be no estimate");
     }

@@ -31,9 +31,14 @@ class PlanTest {
         Plan again = Plan.of(JOB, PLAN.setup());
         for (int i = 0; i < PLAN.outcomes().size(); i++) {
             assertEquals(PLAN.outcomes().get(i).power(), again.outcomes().get(i).power());
-            assertEquals(PLAN.outcomes().get(i).limits(), again.outcomes().get(i).limits());
+            assertEquals(
+                    PLAN.outcomes().get(i).limits(), again.outcomes().get(i).limits());
             var alone = Evaluate.of(JOB.car(), PLAN.setup(), JOB.cases().get(i));
-            assertEquals(alone.power(), PLAN.outcomes().get(i).power(), 1e-9 * alone.power(), JOB.cases().get(i).name());
+            assertEquals(
+                    alone.power(),
+                    PLAN.outcomes().get(i).power(),
+                    1e-9 * alone.power(),
+                    JOB.cases().get(i).name());
         }
         assertEquals(PLAN.limits(), again.limits());
         assertEquals(PLAN.verdictLine(), again.verdictLine());
@@ -82,7 +87,8 @@ class PlanTest {
         assertEquals(Verdict.BROKEN, far.verdict());
         assertTrue(far.verdictLine().contains("960 hp"), far.verdictLine());
         assertFalse(far.outcomes().isEmpty());
-        Plan least = Plan.find(JOB.with("fuels.main.ethanol", "30 %").with(JOB.target().withWheelPower(960 * HP)));
+        Plan least = Plan.find(
+                JOB.with("fuels.main.ethanol", "30 %").with(JOB.target().withWheelPower(960 * HP)));
         assertEquals(Verdict.BROKEN, least.verdict());
     }
 
@@ -106,8 +112,10 @@ class PlanTest {
     @Test
     void every_figure_is_explained_down_to_what_was_given() {
         Ledger ledger = PLAN.ledger();
-        assertEquals(PLAN.stated().power(), ledger.find("wheel-power").orElseThrow().value());
-        assertEquals(PLAN.target().wheelPower(), ledger.find("target").orElseThrow().value());
+        assertEquals(
+                PLAN.stated().power(), ledger.find("wheel-power").orElseThrow().value());
+        assertEquals(
+                PLAN.target().wheelPower(), ledger.find("target").orElseThrow().value());
         assertTrue(PLAN.why("wheel-power").size() > 40);
     }
 
@@ -115,7 +123,10 @@ class PlanTest {
     void the_same_plan_does_not_differ_from_itself_and_a_changed_figure_is_named_as_the_reason() {
         assertEquals(0, Comparison.of(PLAN, PLAN).moved().lines().size());
         Job colder = JOB.with("bottle.start-temperature", "24 degC");
-        Comparison moved = Comparison.of(Plan.of(JOB, PLAN.setup()), Plan.of(colder, PLAN.setup().withBottle(colder.setup().bottle()))).moved();
+        Comparison moved = Comparison.of(
+                        Plan.of(JOB, PLAN.setup()),
+                        Plan.of(colder, PLAN.setup().withBottle(colder.setup().bottle())))
+                .moved();
         var flow = moved.lines().stream()
                 .filter(line -> line.key().equals("nitrous-flow"))
                 .findFirst()
@@ -160,7 +171,9 @@ class PlanTest {
 
     private static String times(String path, double factor) {
         String[] words = JOB.car().origin(path).orElseThrow().text().split(" ", 2);
-        String unit = words.length == 1 ? "" : words[1].replaceFirst(" *\\+/-.*", "").replaceFirst("^\\+/-.*", "");
-        return String.format(Locale.ROOT, "%.6f %s", Double.parseDouble(words[0]) * factor, unit).trim();
+        String unit =
+                words.length == 1 ? "" : words[1].replaceFirst(" *\\+/-.*", "").replaceFirst("^\\+/-.*", "");
+        return String.format(Locale.ROOT, "%.6f %s", Double.parseDouble(words[0]) * factor, unit)
+                .trim();
     }
 }
