@@ -3,17 +3,19 @@ package org.shotledger.ledger;
 import static org.shotledger.units.QuantityKind.FRACTION;
 import static org.shotledger.units.QuantityKind.MASS_FLOW;
 import static org.shotledger.units.QuantityKind.POWER;
+import static org.shotledger.units.QuantityKind.RATIO;
 import static org.shotledger.units.QuantityKind.ROTATION;
 import static org.shotledger.units.QuantityKind.TEMPERATURE;
+import static org.shotledger.units.QuantityKind.VOLUME_FLOW;
 
 import org.shotledger.boost.Compressor;
 import org.shotledger.boost.CompressorPoint;
 import org.shotledger.car.SheetPaths;
 import org.shotledger.car.Turbo;
-import org.shotledger.engine.MoistAir;
+import org.shotledger.engine.Charge;
 import org.shotledger.evaluate.OperatingPoint;
-import org.shotledger.flow.FeedFlow;
-import org.shotledger.nitrous.FuelCircuit.FuelFlow;
+import org.shotledger.gas.Gas;
+import org.shotledger.setup.Factor;
 
 /** Air from the compressor to the plenum. */
 final class AirEntries {
@@ -28,18 +30,11 @@ final class AirEntries {
         CompressorPoint compressor = p.compressor();
         pen.calculated("compressor-flow", "moist air through the compressor", "m_C", MASS_FLOW, compressor.flow())
                 .by(
-                        "solved so that compressor, cooler, mixed charge and what the engine breathes agree",
+                        "solved so that compressor, cooler, mixed charge, back pressure and what the engine breathes agree",
                         LedgerPen.HEYWOOD + "section 6.2; the car's compressor map")
-                .on(
-                        "engine-speed",
-                        "plenum-pressure",
-                        "ambient-pressure",
-                        "ambient-temperature",
-                        "humidity",
-                        "lambda-main",
-                        "nitrous-flow",
-                        "nitrous-fuel-flow")
-                .from(x -> breathed(from, x));
+                .on(Subject.RUN)
+                .from(x -> from.again(x).compressor().flow());
+        breathing(pen, from);
         compressor(pen, from, compressor);
         double effectiveness = from.car().turbo().cooler().effectiveness();
         pen.sheet(
@@ -77,18 +72,24 @@ final class AirEntries {
                 .from(x -> compressed(from, x).power());
     }
 
-    private static double breathed(Subject from, double... x) {
-        OperatingPoint p = from.point();
-        FeedFlow feed = x[6] == p.nitrous().massFlow()
-                ? p.nitrous()
-                : p.nitrous().times(x[6] / p.nitrous().massFlow());
-        FuelFlow fuel = x[7] == p.nitrousFuel().massFlow()
-                ? p.nitrousFuel()
-                : p.nitrousFuel().times(x[7] / p.nitrousFuel().massFlow());
-        return from.in(new MoistAir(x[2], x[3], x[4]), x[5])
-                .at(x[0], x[1], p.mode(), feed, fuel)
-                .compressor()
-                .flow();
+    /** The table holds at the back pressure of the base pull; another one changes what is breathed. */
+    private static void breathing(LedgerPen pen, Subject from) {
+        double factor = from.factor(Factor.BREATHING);
+        double tabled = from.car().engine().breathedVolume(from.point().rpm()) * factor;
+        double volume = volume(from.point());
+        pen.calculated("back-pressure-factor", "what the back pressure does to the breathing", "", RATIO, volume / tabled)
+                .by("residual gas by exhaust over plenum pressure, against that of the base pull", LedgerPen.HEYWOOD + "section 6.2")
+                .on(Subject.RUN)
+                .from(x -> volume(from.again(x)) / (from.car().engine().breathedVolume(x[0]) * factor));
+        pen.calculated("breathed-volume", "charge breathed at plenum conditions", "V", VOLUME_FLOW, volume)
+                .by("eta_v V_d N/2 times the factor of the back pressure" + EngineEntries.times(factor), LedgerPen.HEYWOOD + "section 2.10")
+                .on("volumetric-efficiency", "displacement", "engine-speed", "back-pressure-factor")
+                .from(x -> x[0] * x[1] * x[2] / 120 * factor * x[3]);
+    }
+
+    private static double volume(OperatingPoint point) {
+        Charge charge = point.charge();
+        return charge.gasFlow() * Gas.MOLAR_CONSTANT * charge.temperature() / charge.pressure();
     }
 
     private static CompressorPoint compressed(Subject from, double... x) {

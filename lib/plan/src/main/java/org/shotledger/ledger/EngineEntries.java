@@ -4,13 +4,11 @@ import static org.shotledger.units.QuantityKind.COUNT;
 import static org.shotledger.units.QuantityKind.LENGTH;
 import static org.shotledger.units.QuantityKind.RATIO;
 import static org.shotledger.units.QuantityKind.VOLUME;
-import static org.shotledger.units.QuantityKind.VOLUME_FLOW;
 
 import org.shotledger.car.SheetPaths;
 import org.shotledger.engine.Engine;
-import org.shotledger.setup.Factor;
 
-/** The engine as the sheet gives it, and the volume it breathes. */
+/** The engine as the sheet gives it. */
 final class EngineEntries {
     private EngineEntries() {}
 
@@ -37,12 +35,6 @@ final class EngineEntries {
                         "the car")
                 .on("engine-speed")
                 .from(x -> engine.volumetricEfficiency().at(x[0]));
-        double factor = from.factor(Factor.BREATHING);
-        double volume = engine.breathedVolume(rpm) * factor;
-        pen.calculated("breathed-volume", "charge breathed at plenum conditions", "V", VOLUME_FLOW, volume)
-                .by("eta_v V_d N/2" + times(factor), LedgerPen.HEYWOOD + "section 2.10")
-                .on("volumetric-efficiency", "displacement", "engine-speed")
-                .from(x -> x[0] * x[1] * x[2] / 120 * factor);
     }
 
     /** The words for a factor of the case, none for 1. */

@@ -8,6 +8,7 @@ import static org.shotledger.units.QuantityKind.RATIO;
 import org.shotledger.car.SheetPaths;
 import org.shotledger.nitrous.FuelCircuit.FuelFlow;
 import org.shotledger.nitrous.FuelCircuit.Pressures;
+import org.shotledger.nitrous.JetPair;
 import org.shotledger.nitrous.WetKit;
 import org.shotledger.setup.Factor;
 import org.shotledger.supply.Regulator;
@@ -70,6 +71,6 @@ final class FuelCircuitEntries {
     private static FuelFlow flow(Subject from, double... x) {
         WetKit kit = from.car().nitrous();
         Regulator regulator = new Regulator(from.setup().nitrousRegulator().name(), x[1], x[2]);
-        return kit.fuel().flow(x[4], kit.nozzles(), x[5], new Pressures(x[0], x[3], x[3]), regulator, x[6]);
+        return kit.fuelFlow(x[4], new JetPair(x[5], x[5]), new Pressures(x[0], x[3], x[3]), regulator, x[6]);
     }
 }

@@ -46,7 +46,6 @@ public final class Ledgers {
         AirEntries.write(pen, subject);
         MixtureEntries.write(pen, subject);
         HeatEntries.write(pen, subject);
-        CylinderEntries.write(pen, subject);
         PowerEntries.write(pen, subject);
         if (subject.nitrous()) {
             BottleEntries.write(pen, subject);

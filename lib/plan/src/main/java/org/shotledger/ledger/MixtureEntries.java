@@ -94,7 +94,8 @@ final class MixtureEntries {
                 new FuelSupplied(fuels.main(), x[7], x[8]),
                 x[5] / from.factor(Factor.MAIN_FUEL),
                 new FuelSupplied(fuels.nitrous(), x[7], fuels.nitrousEvaporated()),
-                x[6]);
+                x[6],
+                Intake.Warming.USUAL);
         return ChargeMixing.mix(intake, x[9]);
     }
 

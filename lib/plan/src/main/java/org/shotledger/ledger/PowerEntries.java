@@ -5,6 +5,8 @@ import static org.shotledger.units.QuantityKind.POWER;
 import static org.shotledger.units.QuantityKind.RATIO;
 import static org.shotledger.units.QuantityKind.TORQUE;
 
+import java.util.Arrays;
+import java.util.stream.Stream;
 import org.shotledger.car.BasePull;
 import org.shotledger.car.Car;
 import org.shotledger.car.EngineModel;
@@ -13,6 +15,7 @@ import org.shotledger.drive.Driveline;
 import org.shotledger.evaluate.Calibration;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.limits.Provenance;
 import org.shotledger.setup.Factor;
 
 /** From heat to power at the wheels. */
@@ -43,12 +46,12 @@ final class PowerEntries {
                 .enter();
         pen.calculated(
                         "cycle-share",
-                        "share of the constant-volume cycle",
+                        "share of the fuel-air cycle",
                         "f",
                         RATIO,
-                        car.model().efficiency().fraction())
+                        car.model().factor().value())
                 .uncertain(
-                        car.basePull().uncertainty() * car.model().efficiency().fraction())
+                        car.basePull().uncertainty() * car.model().factor().value())
                 .by("solved so that the model gives the base pull's wheel power", "calibration on the car's own pull")
                 .on("base-power")
                 .within(CALIBRATION)
@@ -67,30 +70,23 @@ final class PowerEntries {
                 pull.uncertainty());
         return Calibration.of(from.car().with(scaled), from.setup())
                 .model()
-                .efficiency()
-                .fraction();
+                .factor().value();
     }
 
     private static void crank(LedgerPen pen, Subject from) {
         OperatingPoint p = from.point();
         EngineModel model = from.car().model();
-        double efficiency = p.cylinder().indicatedEfficiency();
-        pen.calculated(
-                        "indicated-efficiency",
-                        "share of the heat that becomes indicated work",
-                        "eta_i",
-                        RATIO,
-                        efficiency)
-                .by(
-                        "f (1 - r^(1-g)) (1 - c retard^2)",
-                        LedgerPen.HEYWOOD + "chapter 5; spark: common practice, no source")
-                .on("cycle-share", "compression-ratio", "spark-retard")
-                .from(x -> model.efficiency().withFraction(x[0]).at(x[1], x[2]));
+        share(pen, from);
         double factor = from.factor(Factor.ENGINE_WORK);
+        String[] inputs = Stream.concat(Stream.of("cycle-share", "nitrous-work-share"), Stream.of(Subject.RUN))
+                .toArray(String[]::new);
         pen.calculated("indicated", "indicated power", "P_i", POWER, p.power().indicated())
-                .by("eta_i Q_w" + EngineEntries.times(factor), "definition")
-                .on("indicated-efficiency", "working-heat")
-                .from(x -> x[0] * factor * x[1]);
+                .by(
+                        "f (W_air + k_N (W - W_air)) of the fuel-air cycle, times what the spark leaves of it"
+                                + EngineEntries.times(factor),
+                        LedgerPen.HEYWOOD + "chapter 5; calibration on the car's own pull")
+                .on(inputs)
+                .from(x -> from.again(x[0], x[1], Arrays.copyOfRange(x, 2, x.length)).power().indicated());
         pen.calculated("friction", "friction power", "P_f", POWER, p.power().friction())
                 .by(
                         "friction mean effective pressure times V_d N/2",
@@ -115,6 +111,19 @@ final class PowerEntries {
                 .by("P_b / (pi N / 30)", "definition")
                 .on("brake", "engine-speed")
                 .from(x -> x[0] / (Math.PI * x[1] / 30));
+    }
+
+    private static void share(LedgerPen pen, Subject from) {
+        pen.calculated(
+                        "nitrous-work-share",
+                        "share of the work that nitrous adds which arrives",
+                        "k_N",
+                        RATIO,
+                        from.car().model().nitrous().value())
+                .uncertain(PowerUncertainty.nitrousShare(from.car()))
+                .by("not measured, a band; to be replaced by this engine's own pulls", "our choice, no source")
+                .provenance(Provenance.ASSUMED)
+                .enter();
     }
 
     private static void wheels(LedgerPen pen, Subject from) {

@@ -7,16 +7,10 @@ import org.shotledger.flow.JetFlow;
 /**
  * How well the power at the wheels is known: the one figure that plan, step-up and document share.
  *
- * <p>The base pull carries the power without nitrous; the flow of the jets and the share of the nitrous heat that works carry what
+ * <p>The base pull carries the power without nitrous; the flow of the jets and the share of the nitrous work that arrives carry what
  * nitrous adds. The three are taken as independent, {@code u = sqrt((u_0 P_off)^2 + P_N^2 (u_m^2 + u_k^2))} (JCGM 100, 5.1.2).
  */
 public final class PowerUncertainty {
-    /**
-     * Standard uncertainty of the share of the nitrous heat that works: our reading of the trade's 0.8 to 1.0 lb of nitrous oxide in
-     * 10 s for each 100 hp; common practice, no source.
-     */
-    public static final double NITROUS_SHARE = 0.1;
-
     private PowerUncertainty() {}
 
     /**
@@ -30,7 +24,7 @@ public final class PowerUncertainty {
     public static double of(Car car, OperatingPoint point, double offPower) {
         double base = car.basePull().uncertainty() * offPower;
         double added = point.wheelPower() - offPower;
-        double work = NITROUS_SHARE / car.model().nitrousShare();
+        double work = nitrousShare(car) / car.model().nitrous().value();
         return Math.sqrt(base * base + added * added * (square(nitrousFlow(point)) + square(work)));
     }
 
@@ -45,6 +39,17 @@ public final class PowerUncertainty {
                 .mapToDouble(JetFlow::expectedError)
                 .max()
                 .orElse(0);
+    }
+
+    /**
+     * One standard uncertainty of the share of the nitrous work that arrives: its band, every value in it equally likely (JCGM 100,
+     * 4.3.7).
+     *
+     * @param car what is built
+     * @return of the share itself
+     */
+    public static double nitrousShare(Car car) {
+        return (car.model().nitrous().high() - car.model().nitrous().low()) / Math.sqrt(12);
     }
 
     private static double square(double x) {

@@ -3,14 +3,18 @@ package org.shotledger.ledger;
 import org.shotledger.bottle.Charge;
 import org.shotledger.car.Car;
 import org.shotledger.car.FuelStreams;
+import org.shotledger.engine.EngineFactor;
 import org.shotledger.engine.MoistAir;
+import org.shotledger.engine.NitrousFactor;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.evaluate.PointModel;
+import org.shotledger.flow.FeedFlow;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.nitrous.FuelCircuit.FuelFlow;
 import org.shotledger.nitrous.NitrousCircuit;
 import org.shotledger.nitrous.Solenoid;
 import org.shotledger.nitrous.WetKit;
@@ -89,9 +93,47 @@ record Subject(Outcome outcome, OperatingPoint point, PointModel model, double o
         return Evaluate.of(car(), setup().withBottle(new BottleFill(charge, temperature)), at());
     }
 
-    /** The models in other air with another mixture of the main fuel. */
-    PointModel in(MoistAir air, double lambda) {
-        return PointModel.of(car(), setup().withMixture(lambda), at().withAir(air), point.bottle());
+    /** The inputs of {@link #again}: a point made anew by the models, as they are coupled. */
+    static final String[] RUN = {
+        "engine-speed",
+        "plenum-pressure",
+        "ambient-pressure",
+        "ambient-temperature",
+        "humidity",
+        "lambda-main",
+        "nitrous-flow",
+        "nitrous-fuel-flow",
+        "spark-retard"
+    };
+
+    OperatingPoint again(double... x) {
+        return run(car(), x);
+    }
+
+    /** The same with another share of the cycle and of the nitrous work. */
+    OperatingPoint again(double share, double nitrousShare, double... x) {
+        NitrousFactor band = car().model().nitrous();
+        return run(
+                car().with(car().model()
+                        .with(new EngineFactor(share))
+                        .with(new NitrousFactor(nitrousShare, band.low(), band.high()))),
+                x);
+    }
+
+    private OperatingPoint run(Car with, double... x) {
+        Setup set = setup().withMixture(x[5]);
+        PointModel made = PointModel.of(
+                with,
+                nitrous() ? set.withRetard(x[8]) : set,
+                at().withAir(new MoistAir(x[2], x[3], x[4])),
+                point.bottle());
+        FeedFlow feed = x[6] == point.nitrous().massFlow()
+                ? point.nitrous()
+                : point.nitrous().times(x[6] / point.nitrous().massFlow());
+        FuelFlow fuel = x[7] == point.nitrousFuel().massFlow()
+                ? point.nitrousFuel()
+                : point.nitrousFuel().times(x[7] / point.nitrousFuel().massFlow());
+        return made.at(x[0], x[1], point.mode(), feed, fuel);
     }
 
     /** The car with another hole of its nitrous solenoid. */
@@ -107,7 +149,7 @@ record Subject(Outcome outcome, OperatingPoint point, PointModel model, double o
                 new Solenoid(bore, s.dischargeCoefficient(), s.openingDelay(), s.closingDelay()),
                 n.lineBore(),
                 n.lineLength(),
-                n.jetDischargeCoefficient());
+                n.jet());
         return car().with(new WetKit(kit.position(), kit.nozzles(), changed, kit.fuel(), kit.ladder(), kit.passages()));
     }
 }

@@ -3,7 +3,6 @@ package org.shotledger.stepup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.ledger.PowerUncertainty;
 import org.shotledger.plan.Plan;
@@ -110,10 +109,7 @@ public record StepUp(double offPower, List<Shot> shots) {
                 added,
                 low,
                 high,
-                SparkAdvice.of(
-                        Evaluate.model(step.car(), step.setup(), step.stated().at()),
-                        point,
-                        step.car().limits().peakPressure()),
+                SparkAdvice.of(step.stated(), point),
                 new Checkpoints(step.stated(), point).all(low, high));
     }
 
