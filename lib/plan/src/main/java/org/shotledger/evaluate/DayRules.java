@@ -9,7 +9,6 @@ import static org.shotledger.units.QuantityKind.VOLUME;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.shotledger.bottle.Figures;
 import org.shotledger.bottle.FillingCheck;
 import org.shotledger.bottle.FillingLimit;
 import org.shotledger.bottle.Pass;
@@ -22,31 +21,9 @@ import org.shotledger.nitrous.JetPair;
 import org.shotledger.nitrous.Solenoid;
 import org.shotledger.setup.Setup;
 import org.shotledger.units.QuantityKind;
-import org.shotledger.units.UnitSystem;
 
 /** Every limit of bottle, nozzles and supply that does not ask at which engine speed; the one place that lists them. */
 final class DayRules {
-    /** Both unit systems, as everywhere outside a table. */
-    private static final Figures WORDS = new Figures() {
-        @Override
-        public String pressure(double pascal) {
-            return both(ABSOLUTE_PRESSURE, pascal);
-        }
-
-        @Override
-        public String temperature(double kelvin) {
-            return both(TEMPERATURE, kelvin);
-        }
-
-        @Override
-        public String mass(double kilogram) {
-            return both(QuantityKind.MASS, kilogram);
-        }
-
-        private String both(QuantityKind kind, double value) {
-            return kind.text(value, UnitSystem.US) + " (" + kind.text(value, UnitSystem.SI) + ")";
-        }
-    };
     /** Pressure of a bottle 1 K below the critical temperature, above which there is no liquid, Pa. */
     private static final double WARMEST_LIQUID = NitrousOxide.saturationPressure(NitrousOxide.CRITICAL_TEMPERATURE - 1);
     /** Difference of temperature that counts as much as a whole bound, K: our choice, so that less than 3 K is called tight. */
@@ -126,7 +103,7 @@ final class DayRules {
                     true,
                     "the bottle can burst, or empty itself into the car",
                     Provenance.PUBLISHED,
-                    limit.reason(WORDS),
+                    limit.reason(BothUnits.FIGURES),
                     "the bottle as charged",
                     caseName,
                     scale(limit)));

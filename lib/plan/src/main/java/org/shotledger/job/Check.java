@@ -7,6 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.shotledger.bottle.FillingCheck;
+import org.shotledger.bottle.FillingLimit;
+import org.shotledger.car.Origin;
+import org.shotledger.evaluate.BothUnits;
 import org.shotledger.sheet.CsvColumn;
 import org.shotledger.sheet.CsvRows;
 import org.shotledger.sheet.CsvTable;
@@ -54,7 +58,8 @@ public final class Check {
         String lower = name.toLowerCase(Locale.ROOT);
         try {
             if (Files.isDirectory(file) || lower.endsWith(".yaml") || lower.endsWith(".yml")) {
-                return new Result(List.of(), Job.load(file).notices());
+                Job job = Job.load(file);
+                return new Result(filling(job), job.notices());
             }
             if (lower.endsWith(".csv")) {
                 table(file, file.getFileName().toString());
@@ -67,6 +72,28 @@ public final class Check {
         } catch (SheetException e) {
             return new Result(e.problems(), List.of());
         }
+    }
+
+    /** What nobody may loosen about the filling of the bottle; the working band is the builder's own and stands in the plan. */
+    private static List<Problem> filling(Job job) {
+        return FillingCheck.of(job.car()
+                        .bottle()
+                        .filling(
+                                job.setup().bottle().charge(),
+                                job.setup().bottle().startTemperature(),
+                                job.car().limits()))
+                .broken()
+                .stream()
+                .filter(limit -> limit.kind() != FillingLimit.Kind.START_PRESSURE_HIGH
+                        && limit.kind() != FillingLimit.Kind.START_PRESSURE_LOW)
+                .map(limit -> new Problem(
+                        job.source().file(),
+                        job.car().origin("bottle.charge").map(Origin::line).orElse(1),
+                        0,
+                        "bottle.charge",
+                        "",
+                        limit.reason(BothUnits.FIGURES)))
+                .toList();
     }
 
     private static void table(Path file, String name) {

@@ -21,7 +21,7 @@ import org.shotledger.setup.Factor;
 /** From heat to power at the wheels. */
 final class PowerEntries {
     /** Absolute accuracy of the root search of the calibration. */
-    private static final double CALIBRATION = 2e-6;
+    private static final double CALIBRATION = 1e-5;
 
     private PowerEntries() {}
 

@@ -33,7 +33,7 @@ class EvaluateTest {
             "piston-speed",
             "lambda-lean",
             "lambda-rich",
-            "charge-cold",
+            "knock",
             "compressor-choke",
             "compressor-surge",
             "turbo-speed",
@@ -45,9 +45,17 @@ class EvaluateTest {
             "kit-pump",
             "feed-loss",
             "bottle-low",
-            "bottle-high",
             "bottle-hot",
-            "relief-disc",
+            "filling-density",
+            "service-pressure",
+            "pressure-at-21",
+            "disc-rating",
+            "start-temperature",
+            "start-pressure-high",
+            "start-pressure-low",
+            "start-pressure-disc",
+            "soak-pressure-disc",
+            "heater-off",
             "passes",
             "fuel-cell",
             "nitrous-solenoid",
@@ -76,7 +84,7 @@ class EvaluateTest {
         assertTrue(
                 keys.containsAll(List.of("peak-pressure", "crank-torque", "lambda-lean", "main-pump")),
                 keys.toString());
-        assertTrue(!keys.contains("nitrous-solenoid") && !keys.contains("charge-cold"), keys.toString());
+        assertTrue(!keys.contains("nitrous-solenoid") && !keys.contains("filling-density"), keys.toString());
     }
 
     @Test
@@ -86,8 +94,8 @@ class EvaluateTest {
         assertEquals(JOB.car().reason("limits.peak-pressure"), peak.reason());
         assertEquals(
                 Provenance.COMMON_PRACTICE,
-                OUTCOME.limits().find("charge-cold").orElseThrow().provenance());
-        assertTrue(OUTCOME.limits().find("relief-disc").orElseThrow().hard());
+                OUTCOME.limits().find("knock").orElseThrow().provenance());
+        assertTrue(OUTCOME.limits().find("soak-pressure-disc").orElseThrow().hard());
     }
 
     @Test

@@ -57,6 +57,17 @@ final class SeededCars {
                     car, other, when, NitrousOxide.saturatedLiquid(when.bottle().temperature()));
         }
 
+        /** The breathing table taken as it stands. */
+        Drawn withoutBackPressure() {
+            var model = car.model();
+            return new Drawn(
+                    car.with(model.withBase(model.probe(), model.baseKnock().orElseThrow(), Double.NaN)),
+                    setup,
+                    at,
+                    rpm,
+                    plenum);
+        }
+
         JetPair jets() {
             return setup.jets().orElseThrow();
         }

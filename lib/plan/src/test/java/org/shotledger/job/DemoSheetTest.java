@@ -32,7 +32,7 @@ class DemoSheetTest {
         assertEquals(15.0 / 590 / Math.sqrt(3), job.car().basePull().uncertainty(), 1e-9, "band of JCGM 100, 4.3.7");
         assertEquals(160e5, job.car().limits().peakPressure());
         assertEquals(900, job.car().limits().crankTorque());
-        assertEquals(4.5359237, job.setup().bottle().charge(), 1e-12);
+        assertEquals(6.80388555, job.setup().bottle().charge(), 1e-12);
         assertEquals(118_000, job.car().turbo().map().maximumRpm());
         assertEquals(2, job.car().injection().pumps().pumps().size());
         assertEquals(1.02, job.car().engine().volumetricEfficiency().at(6200));
@@ -99,16 +99,16 @@ class DemoSheetTest {
     @Test
     void one_value_is_changed_and_the_rest_stays() {
         Job changed =
-                job.with("nitrous-system.fuel.regulator.boost-reference", "0").with("engine.bore", "3.3268 in");
+                job.with("nitrous-system.fuel.regulator.boost-reference", "0").with("engine.bore", "3.3583 in");
         assertEquals(0, changed.setup().nitrousRegulator().boostReference());
-        assertEquals(0.08450072, changed.car().engine().bore(), 1e-12);
+        assertEquals(0.08530082, changed.car().engine().bore(), 1e-12);
         assertTrue(changed.source().text().contains("# 1 follows the boost, 0 does not; compare both"));
         assertEquals(
                 List.of(
-                        "engine.bore: 85.3 mm +/- 0.02 mm -> 3.3268 in (+0.0 %); reason: measured: bore gauge -> assumed: changed"
-                                + " from 85.3 mm +/- 0.02 mm, no reason given",
                         "nitrous-system.fuel.regulator.boost-reference: 1 -> 0 (-100.0 %); reason: assumed -> assumed: changed from 1,"
-                                + " no reason given"),
+                                + " no reason given",
+                        "engine.bore: 85.3 mm +/- 0.02 mm -> 3.3583 in (+0.0 %); reason: measured: bore gauge -> assumed: changed"
+                                + " from 85.3 mm +/- 0.02 mm, no reason given"),
                 job.differences(changed).stream().map(Difference::toString).toList());
     }
 
@@ -150,7 +150,7 @@ class DemoSheetTest {
     void the_same_figure_in_another_unit_is_no_difference() {
         assertEquals(
                 List.of(),
-                job.differences(job.with("bottle.charge", "4.5359237 kg").with("vehicle.mass", "1540000 g")));
+                job.differences(job.with("bottle.charge", "6.80388555 kg").with("vehicle.mass", "1540000 g")));
     }
 
     @Test
