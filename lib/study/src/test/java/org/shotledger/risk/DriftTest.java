@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Limit;
-import org.shotledger.budget.Verdict;
+import org.shotledger.plan.Plan;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Verdict;
 
 /** The drift of the invented demo build: the physics behind it and the edges of the safe region. */
 class DriftTest {
@@ -17,7 +17,7 @@ class DriftTest {
 
     @Test
     void without_drift_the_plan_comes_back() {
-        Outcome planned = DRIFT.planned();
+        FaultOutcome planned = DRIFT.planned();
         assertEquals(BUDGET.peak().wheelPower(), planned.wheelPower(), 1e-6 * planned.wheelPower());
         assertEquals(BUDGET.peak().lambda(), planned.lambda(), 1e-9);
         assertTrue(planned.safe(), planned.firstWords());
@@ -59,8 +59,8 @@ class DriftTest {
         BoostReference shifts = BoostReference.of(BUDGET, List.of(-0.2e5, 0.0, 0.2e5));
         for (BoostReference.Row row : shifts.rows()) {
             double factor = Math.sqrt(1 - row.boostShift() / shifts.drop());
-            var plan = Situation.of(BUDGET);
-            var point = Trial.run(
+            var plan = Scenario.of(BUDGET);
+            var point = Simulation.run(
                             plan.withBoostShift(row.boostShift()),
                             BoostLine.at(shifts.rpm(), shifts.planPlenumPressure()))
                     .peak()
@@ -99,13 +99,13 @@ class DriftTest {
         double last = 0;
         for (double bottle : DriftMap.grid(45e5, 67e5, 12)) {
             double lambda =
-                    Trial.run(DRIFT.plan().withBottlePressure(bottle), one).lambda();
+                    Simulation.run(DRIFT.plan().withBottlePressure(bottle), one).lambda();
             assertTrue(lambda > last, "at " + bottle);
             last = lambda;
         }
         last = Double.POSITIVE_INFINITY;
         for (double fuel : DriftMap.grid(2.5e5, 4.2e5, 12)) {
-            double lambda = Trial.run(DRIFT.plan().withFuelPressure(fuel), one).lambda();
+            double lambda = Simulation.run(DRIFT.plan().withFuelPressure(fuel), one).lambda();
             assertTrue(lambda < last, "at " + fuel);
             last = lambda;
         }
@@ -115,10 +115,10 @@ class DriftTest {
     void every_limit_is_kept_at_an_edge_and_one_is_broken_beyond() {
         for (DriftEdge edge : DriftMap.of(BUDGET).edges()) {
             assertTrue(edge.found(), edge.input() + " has an edge");
-            Outcome at = edge.input().at(DRIFT, edge.value());
+            FaultOutcome at = edge.input().at(DRIFT, edge.value());
             assertTrue(at.safe(), edge.input() + " at the edge: " + at.firstWords());
             double step = 1e-3 * edge.input().band(DRIFT) * (edge.up() ? 1 : -1);
-            Outcome beyond = edge.input().at(DRIFT, edge.value() + step);
+            FaultOutcome beyond = edge.input().at(DRIFT, edge.value() + step);
             assertFalse(beyond.safe(), edge.input() + " beyond the edge");
             edge.limit()
                     .ifPresent(l -> assertEquals(
@@ -132,8 +132,8 @@ class DriftTest {
     void safe_on_the_map_means_every_limit_kept() {
         DriftMap map = DriftMap.of(DRIFT, 0, DriftMap.grid(45e5, 72e5, 7), DriftMap.grid(1.8e5, 5e5, 7));
         int safe = 0;
-        for (List<Outcome> row : map.outcomes()) {
-            for (Outcome outcome : row) {
+        for (List<FaultOutcome> row : map.outcomes()) {
+            for (FaultOutcome outcome : row) {
                 boolean kept = outcome.refusal().isEmpty()
                         && outcome.limits().all().stream().allMatch((Limit l) -> l.margin() >= 0);
                 assertEquals(kept, outcome.safe());

@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Evaluation;
-import org.shotledger.budget.Verdict;
+import org.shotledger.plan.Plan;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.limits.Verdict;
 import org.shotledger.fuel.Fuels;
 import org.shotledger.fuel.Mixture;
-import org.shotledger.risk.Catch.Answer;
+import org.shotledger.risk.Detection.Answer;
 
 /** Faults of the invented demo build. */
 class FaultsTest {
@@ -21,10 +21,10 @@ class FaultsTest {
     @Test
     void a_blocked_fuel_jet_leans_its_cylinder_as_the_oxygen_books_say() {
         var stop = BoostLine.of(BUDGET).stops().get(0);
-        Situation plan = Situation.of(BUDGET);
-        Situation blocked = plan.withOpenJets(6, 5);
+        Scenario plan = Scenario.of(BUDGET);
+        Scenario blocked = plan.withOpenJets(6, 5);
         Cylinders at =
-                Cylinders.of(blocked, stop.rpm(), stop.plenumPressure(), Trial.feed(blocked, stop.plenumPressure()));
+                Cylinders.of(blocked, stop.rpm(), stop.plenumPressure(), Simulation.feed(blocked, stop.plenumPressure()));
         assertEquals(2, at.groups().size());
         Cylinders.Group starved = at.groups().get(0);
         assertEquals(1, starved.count());
@@ -36,7 +36,7 @@ class FaultsTest {
         assertEquals(byHand, starved.asIfAll().lambda(), 1e-6 * byHand);
         assertEquals(
                 byHand,
-                Trial.run(blocked, BoostLine.at(stop.rpm(), stop.plenumPressure()))
+                Simulation.run(blocked, BoostLine.at(stop.rpm(), stop.plenumPressure()))
                         .leanest(),
                 1e-9);
     }
@@ -46,11 +46,11 @@ class FaultsTest {
         // one solenoid in series with n jets: m ~ 1/sqrt(1/S^2 + 1/(n J)^2), so one jet less costs less than its share
         var circuit = BUDGET.build().wetKit().fuel();
         double s = circuit.solenoid().effectiveArea();
-        double bore = Situation.of(BUDGET).jets().fuelBore();
+        double bore = Scenario.of(BUDGET).jets().fuelBore();
         double j = circuit.jetArea(bore);
         double ratio = Math.hypot(1 / s, 1 / (6 * j)) / Math.hypot(1 / s, 1 / (5 * j));
-        Evaluation sound = peak(Situation.of(BUDGET));
-        Evaluation blocked = peak(Situation.of(BUDGET).withOpenJets(6, 5));
+        OperatingPoint sound = peak(Scenario.of(BUDGET));
+        OperatingPoint blocked = peak(Scenario.of(BUDGET).withOpenJets(6, 5));
         assertEquals(
                 ratio, blocked.nitrousFuel().massFlow() / sound.nitrousFuel().massFlow(), 1e-9);
     }
@@ -68,9 +68,9 @@ class FaultsTest {
     @Test
     void cylinders_together_carry_what_the_circuits_pass() {
         var stop = BoostLine.of(BUDGET).stops().get(2);
-        Situation blocked = Situation.of(BUDGET).withOpenJets(5, 4);
+        Scenario blocked = Scenario.of(BUDGET).withOpenJets(5, 4);
         Cylinders at =
-                Cylinders.of(blocked, stop.rpm(), stop.plenumPressure(), Trial.feed(blocked, stop.plenumPressure()));
+                Cylinders.of(blocked, stop.rpm(), stop.plenumPressure(), Simulation.feed(blocked, stop.plenumPressure()));
         double nitrous = 0;
         double fuel = 0;
         int count = 0;
@@ -94,7 +94,7 @@ class FaultsTest {
 
     @Test
     void what_the_cut_off_cannot_close_it_does_not_catch() {
-        Catch caught = effect("nitrous solenoid sticks open").caught();
+        Detection caught = effect("nitrous solenoid sticks open").caught();
         assertEquals(Answer.UNSTOPPABLE, caught.answer());
         assertEquals(Double.POSITIVE_INFINITY, caught.cutTime());
     }
@@ -110,19 +110,19 @@ class FaultsTest {
     void a_full_bottle_grown_warm_stands_above_its_vapour_pressure() {
         // 4.536 kg in 6.7 L is denser than the saturated liquid at 32 degC (658.7 kg/m3), so the vessel is full of
         // liquid
-        Situation warm = Situation.of(BUDGET).withBottleTemperature(305.15 + 2);
+        Scenario warm = Scenario.of(BUDGET).withBottleTemperature(305.15 + 2);
         double vapour = org.shotledger.fluid.NitrousOxide.saturationPressure(307.15);
         assertTrue(warm.conditions().bottleLiquid().pressure() > 1.02 * vapour);
     }
 
     @Test
     void a_growing_fault_is_cut_when_gate_sensor_controller_solenoid_and_lines_have_had_their_time() {
-        // a ramp of fuel pressure to 1 bar in 10 s passes the gate at a known moment
-        Gate gate = FAULTS.window().find("fuel-pressure").orElseThrow();
-        double set = Situation.of(BUDGET).fuelPressure();
+        // a ramp of fuel pressure to 1 bar in 10 s passes the interlock at a known moment
+        Interlock interlock = FAULTS.window().find("fuel-pressure").orElseThrow();
+        double set = Scenario.of(BUDGET).fuelPressure();
         Fault ramp = Fault.growing("ramp", 10, (s, x) -> s.withFuelPressure(set + x * (1e5 - set)));
-        Catch caught = FAULTS.bench().effect(ramp).caught();
-        double passes = 10 * (set - gate.low()) / (set - 1e5);
+        Detection caught = FAULTS.bench().effect(ramp).caught();
+        double passes = 10 * (set - interlock.low()) / (set - 1e5);
         double sensor = 0.03;
         assertEquals("fuel pressure before the solenoid", caught.channel());
         assertEquals(passes + sensor + CutOff.of(BUDGET).time(), caught.cutTime(), 10 / 256.0);
@@ -131,7 +131,7 @@ class FaultsTest {
     @Test
     void lines_behind_the_solenoid_empty_in_their_content_over_the_flow() {
         // six lines of 4 mm and 0.35 m hold 26.39 cm3; the content is that volume times the density at the jets
-        Evaluation peak = BUDGET.peak();
+        OperatingPoint peak = BUDGET.peak();
         double content =
                 6 * Math.PI / 4 * 16e-6 * 0.35 * peak.nitrous().jetInlet().density();
         assertEquals(content / peak.nitrous().massFlow(), CutOff.of(BUDGET).emptying(), 1e-9);
@@ -149,7 +149,7 @@ class FaultsTest {
     void wrong_fuel_in_the_main_tank_keeps_its_volume() {
         // lambda changes by density times stoichiometric air, for the injectors meter volume
         var fuels = BUDGET.build().fuels();
-        Situation wrong = Situation.of(BUDGET).withOpenJets(0, 0).withMainFuel(Fuels.METHANOL);
+        Scenario wrong = Scenario.of(BUDGET).withOpenJets(0, 0).withMainFuel(Fuels.METHANOL);
         double t = fuels.temperature();
         double factor = fuels.main().density(t)
                 * fuels.main().stoichiometricAirFuel()
@@ -181,9 +181,9 @@ class FaultsTest {
                 .orElseThrow();
     }
 
-    private static Evaluation peak(Situation s) {
+    private static OperatingPoint peak(Scenario s) {
         var stop = BoostLine.of(BUDGET).stops().get(2);
-        return Trial.run(s, BoostLine.at(stop.rpm(), stop.plenumPressure()))
+        return Simulation.run(s, BoostLine.at(stop.rpm(), stop.plenumPressure()))
                 .peak()
                 .orElseThrow();
     }

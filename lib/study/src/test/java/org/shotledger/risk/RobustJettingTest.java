@@ -6,26 +6,26 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import org.shotledger.budget.Budget;
+import org.shotledger.plan.Plan;
 
-/** The most forgiving jets of the invented demo build. */
+/** The most robust jets of the invented demo build. */
 class ForgivingTest {
     private static final Budget BUDGET = Heron.BUDGET;
-    private static final Forgiving FORGIVING = Forgiving.of(BUDGET);
+    private static final RobustJetting FORGIVING = RobustJetting.of(BUDGET);
 
     @Test
     void the_most_forgiving_setting_bears_at_least_what_the_plan_bears_and_meets_the_wish() {
-        Forgiving.Choice plan = FORGIVING.plan();
-        Forgiving.Choice best = FORGIVING.meeting();
-        assertTrue(best.excursion() >= plan.excursion());
-        assertTrue(best.excursion() > plan.excursion() || best.boostHeld() >= plan.boostHeld());
+        RobustJetting.Choice plan = FORGIVING.plan();
+        RobustJetting.Choice best = FORGIVING.meeting();
+        assertTrue(best.tolerance() >= plan.tolerance());
+        assertTrue(best.tolerance() > plan.tolerance() || best.boostHeld() >= plan.boostHeld());
         assertTrue(BUDGET.wish().metBy(best.wheelPower()));
     }
 
     @Test
     void no_setting_is_leaner_than_the_tune_wants() {
         double leanest = BUDGET.mixtureGoal().value(); // the demo's goal is a total lambda
-        for (Forgiving.Choice choice : FORGIVING.byNitrousJet()) {
+        for (RobustJetting.Choice choice : FORGIVING.byNitrousJet()) {
             assertTrue(choice.lambda() <= leanest, choice.toString());
         }
     }
@@ -34,13 +34,13 @@ class ForgivingTest {
     void no_point_inside_the_box_breaks_a_limit_that_the_corners_keep() {
         // the measure rests on monotone behaviour: corners and sides are asked, the inside is not; here it is
         Drift drift = Drift.of(BUDGET);
-        double size = Excursion.of(drift).size();
+        double size = Tolerance.of(drift).size();
         DriftBand band = drift.band();
         double high = BUDGET.build().limits().bottlePressureHigh() * (1 - 1e-9);
         SplittableRandom random = new SplittableRandom(55);
         for (int i = 0; i < 400; i++) {
             double bottle = drift.bottlePressure() + random.nextDouble(-size, size) * band.bottlePressure();
-            Outcome inside = drift.at(
+            FaultOutcome inside = drift.at(
                     Math.min(bottle, high),
                     drift.fuelPressure() + random.nextDouble(-size, size) * band.fuelPressure(),
                     random.nextDouble(-size, size) * band.boost());
@@ -51,9 +51,9 @@ class ForgivingTest {
     @Test
     void the_box_ends_where_it_says() {
         Drift drift = Drift.of(BUDGET);
-        Excursion found = Excursion.of(drift);
-        assertTrue(Excursion.holds(drift, found.size()));
-        assertFalse(Excursion.holds(drift, found.size() + 0.02));
+        Tolerance found = Tolerance.of(drift);
+        assertTrue(Tolerance.holds(drift, found.size()));
+        assertFalse(Tolerance.holds(drift, found.size() + 0.02));
         assertFalse(found.stoppedBy().isEmpty());
     }
 
@@ -61,16 +61,16 @@ class ForgivingTest {
     void twice_the_band_halves_the_excursion() {
         DriftBand band = DriftBand.of(BUDGET.build());
         DriftBand twice = new DriftBand(2 * band.bottlePressure(), 2 * band.fuelPressure(), 2 * band.boost(), "");
-        double one = Excursion.of(Drift.of(BUDGET, band)).size();
-        double two = Excursion.of(Drift.of(BUDGET, twice)).size();
+        double one = Tolerance.of(Drift.of(BUDGET, band)).size();
+        double two = Tolerance.of(Drift.of(BUDGET, twice)).size();
         assertEquals(one / 2, two, 0.02);
     }
 
     @Test
     void a_setting_that_keeps_a_share_of_the_wish_gives_at_least_that_power() {
-        Forgiving.Choice kept = FORGIVING.keeping(0.95).orElseThrow();
+        RobustJetting.Choice kept = FORGIVING.keeping(0.95).orElseThrow();
         assertTrue(kept.wheelPower() >= 0.95 * FORGIVING.wish());
-        assertTrue(kept.excursion() >= FORGIVING.meeting().excursion());
+        assertTrue(kept.tolerance() >= FORGIVING.meeting().tolerance());
         assertTrue(FORGIVING.keeping(2).isEmpty());
     }
 }

@@ -7,35 +7,35 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.shotledger.budget.Budget;
+import org.shotledger.plan.Plan;
 import org.shotledger.budget.LimitSheet;
-import org.shotledger.budget.Verdict;
+import org.shotledger.limits.Verdict;
 
 /** The window of the invented demo build. */
 class NitrousWindowTest {
     private static final Budget BUDGET = Heron.BUDGET;
-    private static final NitrousWindow WINDOW = NitrousWindow.of(BUDGET);
+    private static final ArmingConditions WINDOW = ArmingConditions.of(BUDGET);
 
     @ParameterizedTest
     @ValueSource(
             strings = {"rpm", "throttle", "boost", "lambda", "fuel-pressure", "bottle-pressure", "voltage", "gear"})
     void every_gate_stands_around_the_plan_with_a_reason(String key) {
-        Gate gate = WINDOW.find(key).orElseThrow();
-        assertFalse(gate.lowReason().isEmpty(), key);
-        if (!Double.isNaN(gate.planned())) {
-            assertFalse(gate.closesAt(gate.planned()), key + " does not close the plan");
-            assertTrue(key.equals("rpm") || gate.opensAt(gate.planned()), key + " opens at the plan");
+        Interlock interlock = WINDOW.find(key).orElseThrow();
+        assertFalse(interlock.lowReason().isEmpty(), key);
+        if (!Double.isNaN(interlock.planned())) {
+            assertFalse(interlock.closesAt(interlock.planned()), key + " does not close the plan");
+            assertTrue(key.equals("rpm") || interlock.opensAt(interlock.planned()), key + " opens at the plan");
         }
     }
 
     @Test
     void a_gate_opens_later_than_it_closes() {
-        Gate gate = WINDOW.find("bottle-pressure").orElseThrow();
-        double just = gate.low() + 0.5 * gate.hysteresis();
-        assertFalse(gate.closesAt(just));
-        assertFalse(gate.opensAt(just));
-        assertTrue(gate.closesAt(gate.low() * 0.999));
-        assertTrue(gate.opensAt(gate.low() + 1.01 * gate.hysteresis()));
+        Interlock interlock = WINDOW.find("bottle-pressure").orElseThrow();
+        double just = interlock.low() + 0.5 * interlock.hysteresis();
+        assertFalse(interlock.closesAt(just));
+        assertFalse(interlock.opensAt(just));
+        assertTrue(interlock.closesAt(interlock.low() * 0.999));
+        assertTrue(interlock.opensAt(interlock.low() + 1.01 * interlock.hysteresis()));
     }
 
     @Test
@@ -54,24 +54,24 @@ class NitrousWindowTest {
 
     @Test
     void the_bottle_gate_does_not_reach_beyond_the_sheet() {
-        Gate gate = WINDOW.find("bottle-pressure").orElseThrow();
-        assertTrue(gate.low() >= BUDGET.build().limits().bottlePressureLow());
-        assertTrue(gate.high() <= BUDGET.build().limits().bottlePressureHigh());
+        Interlock interlock = WINDOW.find("bottle-pressure").orElseThrow();
+        assertTrue(interlock.low() >= BUDGET.build().limits().bottlePressureLow());
+        assertTrue(interlock.high() <= BUDGET.build().limits().bottlePressureHigh());
     }
 
     @Test
     void a_window_written_too_wide_is_told() {
         Budget wide = Budget.plan(BUDGET.build().with("wet-kit.window.rpm-low", "5000 rpm"), BUDGET.wish());
-        String words = NitrousWindow.of(wide).comparison();
+        String words = ArmingConditions.of(wide).comparison();
         assertTrue(words.contains("too far down"), words);
         assertTrue(WINDOW.comparison().endsWith("lies inside."), WINDOW.comparison());
     }
 
     @Test
     void the_mixture_gate_is_that_of_the_builder() {
-        Gate gate = WINDOW.find("lambda").orElseThrow();
-        assertEquals(BUDGET.build().limits().lambdaHigh(), gate.high());
-        assertEquals(BUDGET.build().limits().lambdaLow(), gate.low());
+        Interlock interlock = WINDOW.find("lambda").orElseThrow();
+        assertEquals(BUDGET.build().limits().lambdaHigh(), interlock.high());
+        assertEquals(BUDGET.build().limits().lambdaLow(), interlock.low());
     }
 
     private static boolean safe(double rpm) {

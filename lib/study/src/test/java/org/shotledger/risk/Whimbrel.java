@@ -1,7 +1,7 @@
 package org.shotledger.risk;
 
 import java.nio.file.Path;
-import org.shotledger.budget.Budget;
+import org.shotledger.plan.Plan;
 import org.shotledger.build.Build;
 
 /** The plan of the invented demo build, made once for all tests of this room. */
