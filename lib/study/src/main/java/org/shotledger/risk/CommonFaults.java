@@ -80,9 +80,14 @@ public final class CommonFaults {
             return s;
         }
         var circuit = s.car().nitrous().fuel();
-        double bore = s.jets().fuelBore();
-        double jets = s.fuelOpen() * circuit.jetArea(bore);
-        double whole = 1 / Math.hypot(1 / jets, 1 / circuit.solenoid().effectiveArea());
+        double jets = s.fuelOpen() * circuit.jetArea(s.jets().fuelBore());
+        double passages = s.car()
+                .nitrous()
+                .passages()
+                .map(p -> s.fuelOpen() * circuit.jetArea(p.fuelBore()))
+                .orElse(Double.POSITIVE_INFINITY);
+        double behind = 1 / Math.hypot(1 / jets, 1 / passages);
+        double whole = 1 / Math.hypot(1 / behind, 1 / circuit.solenoid().effectiveArea());
         return s.withFuelRestriction(whole / Math.sqrt(3 * severity));
     }
 
