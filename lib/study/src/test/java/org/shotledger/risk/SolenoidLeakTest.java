@@ -11,8 +11,8 @@ class LeakThroughTest {
 
     @Test
     void an_intake_holds_what_the_gas_law_says() {
-        SolenoidLeak leak = SolenoidLeak.of(Heron.BUDGET, 0.1e-3, 6e-3, 600);
-        var air = Heron.BUDGET.conditions().air();
+        SolenoidLeak leak = SolenoidLeak.of(Whimbrel.PLAN, 0.1e-3, 6e-3, 600);
+        var air = Whimbrel.PLAN.stated().at().air();
         double moles = air.pressure() * 6e-3 / (8.314462618 * air.temperature());
         assertEquals(moles * 44.013e-3, leak.fillMass(), 1e-4 * leak.fillMass());
         assertEquals(leak.fillMass() / leak.flow(), leak.fillSeconds(), 1e-9);
@@ -20,8 +20,8 @@ class LeakThroughTest {
 
     @Test
     void four_times_the_hole_fills_sixteen_times_faster() {
-        double one = SolenoidLeak.of(Heron.BUDGET, 0.1e-3, 6e-3, 600).fillSeconds();
-        double four = SolenoidLeak.of(Heron.BUDGET, 0.4e-3, 6e-3, 600).fillSeconds();
+        double one = SolenoidLeak.of(Whimbrel.PLAN, 0.1e-3, 6e-3, 600).fillSeconds();
+        double four = SolenoidLeak.of(Whimbrel.PLAN, 0.4e-3, 6e-3, 600).fillSeconds();
         assertEquals(16, one / four, 1e-9);
     }
 

@@ -1,12 +1,12 @@
 package org.shotledger.risk;
 
 import java.nio.file.Path;
+import org.shotledger.job.Job;
 import org.shotledger.plan.Plan;
-import org.shotledger.build.Build;
 
-/** The plan of the invented demo build, made once for all tests of this room. */
-final class Heron {
-    static final Budget BUDGET = Budget.plan(Build.load(Path.of("../../data/heron/build.yaml")));
+/** The plan of the invented demo car, made once for all tests of this room. */
+final class Whimbrel {
+    static final Plan PLAN = Plan.find(Job.load(Path.of("../../data/whimbrel/job.yaml")));
 
-    private Heron() {}
+    private Whimbrel() {}
 }
