@@ -13,7 +13,7 @@ import org.shotledger.nitrous.ActivationWindow;
 import org.shotledger.plan.Plan;
 
 /** The arming conditions of the invented demo car. */
-class NitrousWindowTest {
+class ArmingConditionsTest {
     private static final Plan PLAN = Whimbrel.PLAN;
     private static final ActivationWindow EVERYWHERE = new ActivationWindow(1, 20_000);
     private static final ArmingConditions ARMING = ArmingConditions.of(PLAN);

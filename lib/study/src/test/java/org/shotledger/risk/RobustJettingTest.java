@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.shotledger.plan.Plan;
 
 /** The most robust jets of the invented demo car. */
-class ForgivingTest {
+class RobustJettingTest {
     private static final Plan PLAN = Whimbrel.PLAN;
     private static final RobustJetting ROBUST = RobustJetting.of(PLAN);
 

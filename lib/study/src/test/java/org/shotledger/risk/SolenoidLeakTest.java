@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.shotledger.fuel.Fuels;
 
 /** Nitrous oxide that seeps into a standing engine. */
-class LeakThroughTest {
+class SolenoidLeakTest {
 
     @Test
     void an_intake_holds_what_the_gas_law_says() {
