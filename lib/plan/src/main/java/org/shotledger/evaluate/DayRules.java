@@ -74,6 +74,13 @@ final class DayRules {
         return rules.limits;
     }
 
+    /** The limits of the sizes of jets, solenoids and nozzles alone. */
+    static List<Limit> sizes(Car car, Setup setup, String caseName) {
+        DayRules rules = new DayRules(car, setup, caseName);
+        rules.holes();
+        return rules.limits;
+    }
+
     private void bottle(Day day) {
         Pass last = day.last(setup.passes().count());
         add(

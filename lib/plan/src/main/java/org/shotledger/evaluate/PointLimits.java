@@ -3,6 +3,7 @@ package org.shotledger.evaluate;
 import java.util.List;
 import org.shotledger.car.Car;
 import org.shotledger.limits.Limit;
+import org.shotledger.setup.Setup;
 
 /** How close operating points come to the limits, for searches that look at many points. */
 public final class PointLimits {
@@ -73,6 +74,18 @@ public final class PointLimits {
                 .filter(rule -> rule.concerns(point))
                 .map(rule -> rule.at(car, point, caseName))
                 .toList();
+    }
+
+    /**
+     * The limits of the sizes of jets against solenoids and nozzle passages, which no operating point moves.
+     *
+     * @param car what is built
+     * @param setup what is set, with jets
+     * @param caseName what the case is called
+     * @return in the order of the list
+     */
+    public static List<Limit> sizes(Car car, Setup setup, String caseName) {
+        return DayRules.sizes(car, setup, caseName);
     }
 
     /**

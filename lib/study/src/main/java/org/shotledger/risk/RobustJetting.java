@@ -15,11 +15,11 @@ import org.shotledger.units.UnitSystem;
  * <p>The boost table stays as planned. Of settings that bear the same the one that bears more of bottle and fuel
  * pressure alone is taken. No setting is leaner than the mixture the target wants with nitrous: room on the rich side is not to be
  * bought with room on the lean side. A setting becomes {@code meeting} only when
- * the whole plan with it, every case and every limit, is not broken. Fuel pressures from 2 to 6 bar in steps of a quarter bar: common practice, no source.
+ * the whole plan with it, in every case, breaks no limit that the plan itself keeps. Fuel pressures from 2 to 6 bar in steps of a quarter bar: common practice, no source.
  *
  * @param asked wheel power asked for, W
  * @param plan the setting of the plan
- * @param meeting the most robust setting that still gives the power asked for and keeps every limit in every case
+ * @param meeting the most robust setting that still gives the power asked for and, in every case, breaks no limit that the plan keeps
  * @param byNitrousJet the most robust setting of each nitrous jet around the plan's, smallest jet first
  * @param band the expected bands in which a tolerance counts
  */

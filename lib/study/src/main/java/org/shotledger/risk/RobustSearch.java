@@ -2,13 +2,14 @@ package org.shotledger.risk;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import org.shotledger.plan.Plan;
+import org.shotledger.evaluate.PointLimits;
+import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.nitrous.MixtureGoal;
@@ -18,7 +19,7 @@ import org.shotledger.setup.Setup;
 /**
  * Searches jets and fuel pressures. Every setting of the ladder around the plan is tried; one that does not bear the best
  * tolerance found so far is dropped after one question, so the search is exhaustive at little more than one evaluation of the
- * box for each setting. One that would win is first worked out as a plan, in every case.
+ * box for each setting. Those that win are then worked out as whole plans, in every case.
  */
 final class RobustSearch {
     private static final int RUNGS_BELOW = 6;
@@ -32,7 +33,6 @@ final class RobustSearch {
     private final Drift drift;
     private final double[] ladder;
     private final double leanest;
-    private final Map<Setup, Boolean> held = new HashMap<>();
 
     /** A setting that keeps every limit as planned. */
     private record Candidate(Drift drift, FaultOutcome planned) {}
@@ -57,26 +57,32 @@ final class RobustSearch {
     }
 
     RobustJetting search() {
-        Borne plain = borne(new Candidate(drift, drift.planned()));
-        Borne meeting = plain;
+        List<Borne> meeting = new ArrayList<>(List.of(borne(new Candidate(drift, drift.planned()))));
         List<RobustJetting.Choice> rows = new ArrayList<>();
         for (double bore : nitrousBores()) {
             List<Candidate> candidates = candidates(bore);
-            best(candidates, Optional.empty(), c -> true).ifPresent(b -> rows.add(choice(b)));
-            meeting = best(
-                            candidates,
-                            Optional.of(meeting),
-                            c -> plan.target().reachedBy(c.planned().wheelPower()))
-                    .orElse(meeting);
+            List<Borne> own = new ArrayList<>();
+            improve(own, candidates, c -> true);
+            own.stream().reduce((a, b) -> b).ifPresent(b -> rows.add(choice(b)));
+            improve(meeting, candidates, c -> plan.target().reachedBy(c.planned().wheelPower()));
         }
-        return new RobustJetting(plan.target().wheelPower(), choice(plain), choice(meeting), rows, drift.band());
+        return new RobustJetting(
+                plan.target().wheelPower(), choice(meeting.get(0)), choice(proven(meeting)), rows, drift.band());
     }
 
-    /** Whether the whole plan with a candidate's jets and fuel pressure breaks no limit of a part in any case. */
-    private boolean holdsInEveryCase(Candidate candidate) {
-        Setup setup = candidate.drift().sound().setup();
-        return held.computeIfAbsent(
-                setup, s -> Plan.of(plan.job(), s).parts().verdict() != Verdict.BROKEN);
+    /** The most robust of those found one after the other that, as a whole plan, breaks nothing that the plan itself keeps. */
+    private Borne proven(List<Borne> found) {
+        for (int i = found.size() - 1; i > 0; i--) {
+            Setup setup = found.get(i).candidate().drift().sound().setup();
+            if (broken(plan).containsAll(broken(Plan.of(plan.job(), setup)))) {
+                return found.get(i);
+            }
+        }
+        return found.get(0);
+    }
+
+    private static Set<String> broken(Plan of) {
+        return of.limits().broken().stream().map(Limit::key).collect(Collectors.toSet());
     }
 
     private double[] nitrousBores() {
@@ -93,7 +99,7 @@ final class RobustSearch {
                 for (double pressure : pressures()) {
                     Drift other = drift.with(drift.sound().withJets(pair).withFuelPressure(pressure));
                     FaultOutcome outcome = other.planned();
-                    if (outcome.safe() && outcome.leanest() <= leanest) {
+                    if (outcome.safe() && outcome.leanest() <= leanest && fits(other.sound())) {
                         kept.add(new Candidate(other, outcome));
                     }
                 }
@@ -111,19 +117,22 @@ final class RobustSearch {
                 .toArray();
     }
 
-    private Optional<Borne> best(
-            List<Candidate> candidates, Optional<Borne> from, Predicate<Candidate> allowed) {
-        Optional<Borne> best = from;
+    private static boolean fits(Scenario s) {
+        return PointLimits.sizes(s.car(), s.setup(), s.at().name()).stream()
+                .noneMatch(l -> l.verdict() == Verdict.BROKEN);
+    }
+
+    /** Adds to a list each candidate that is more robust than the last of the list. */
+    private static void improve(List<Borne> found, List<Candidate> candidates, Predicate<Candidate> allowed) {
         for (Candidate candidate : candidates) {
             if (allowed.test(candidate)
-                    && best.map(b -> mayBeat(candidate.drift(), b)).orElse(true)) {
+                    && (found.isEmpty() || mayBeat(candidate.drift(), found.get(found.size() - 1)))) {
                 Borne borne = borne(candidate);
-                if ((best.isEmpty() || borne.betterThan(best.get())) && holdsInEveryCase(candidate)) {
-                    best = Optional.of(borne);
+                if (found.isEmpty() || borne.betterThan(found.get(found.size() - 1))) {
+                    found.add(borne);
                 }
             }
         }
-        return best;
     }
 
     private static boolean mayBeat(Drift drift, Borne best) {
