@@ -49,6 +49,8 @@ final class DayRules {
     };
     /** Pressure of a bottle 1 K below the critical temperature, above which there is no liquid, Pa. */
     private static final double WARMEST_LIQUID = NitrousOxide.saturationPressure(NitrousOxide.CRITICAL_TEMPERATURE - 1);
+    /** Difference of temperature that counts as much as a whole bound, K: our choice, so that less than 3 K is called tight. */
+    private static final double TEMPERATURE_SCALE = 60;
     /** Share of the fuel cell that the pump can take out: common practice, no source. */
     private static final double USABLE_CELL = 0.9;
 
@@ -69,15 +71,8 @@ final class DayRules {
         rules.bottle(day);
         rules.filling();
         rules.fuel(fuelVolumeFlow);
-        rules.holes();
+        rules.holes(setup.jets().orElseThrow());
         rules.window();
-        return rules.limits;
-    }
-
-    /** The limits of the sizes of jets, solenoids and nozzles alone. */
-    static List<Limit> sizes(Car car, Setup setup, String caseName) {
-        DayRules rules = new DayRules(car, setup, caseName);
-        rules.holes();
         return rules.limits;
     }
 
@@ -133,8 +128,18 @@ final class DayRules {
                     Provenance.PUBLISHED,
                     limit.reason(WORDS),
                     "the bottle as charged",
-                    caseName));
+                    caseName,
+                    scale(limit)));
         }
+    }
+
+    /** A marking suffices or does not; a temperature has no zero of its own; all else is compared with its bound. */
+    private static double scale(FillingLimit limit) {
+        return switch (limit.kind()) {
+            case SERVICE_PRESSURE, DISC_RATING -> Math.max(Math.abs(limit.margin()), Double.MIN_NORMAL);
+            case START_TEMPERATURE, HEATER_OFF -> TEMPERATURE_SCALE;
+            default -> Math.abs(limit.bound());
+        };
     }
 
     private static QuantityKind kind(FillingLimit.Kind kind) {
@@ -158,8 +163,14 @@ final class DayRules {
                 "all passes");
     }
 
-    private void holes() {
-        JetPair pair = setup.jets().orElseThrow();
+    /** The limits on sizes alone. */
+    static List<Limit> sizes(Car car, Setup setup, JetPair pair) {
+        DayRules rules = new DayRules(car, setup, "");
+        rules.holes(pair);
+        return rules.limits;
+    }
+
+    private void holes(JetPair pair) {
         share(
                 "nitrous-solenoid",
                 "nitrous jets against their solenoid",
@@ -243,6 +254,7 @@ final class DayRules {
                 car.provenance(path),
                 car.reason(path),
                 place,
-                caseName));
+                caseName,
+                Math.abs(bound)));
     }
 }

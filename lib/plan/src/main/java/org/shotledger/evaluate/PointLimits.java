@@ -3,6 +3,7 @@ package org.shotledger.evaluate;
 import java.util.List;
 import org.shotledger.car.Car;
 import org.shotledger.limits.Limit;
+import org.shotledger.nitrous.JetPair;
 import org.shotledger.setup.Setup;
 
 /** How close operating points come to the limits, for searches that look at many points. */
@@ -40,7 +41,7 @@ public final class PointLimits {
     public static Closest of(Car car, OperatingPoint point) {
         Closest closest = Closest.NONE;
         for (PointRule rule : PointRules.ALL) {
-            if (rule.concerns(point)) {
+            if (rule.concerns(car, point)) {
                 double margin = rule.margin(car, point);
                 closest = margin < closest.margin ? new Closest(rule.name(), margin) : closest;
             }
@@ -57,7 +58,7 @@ public final class PointLimits {
      */
     public static double[] margins(Car car, OperatingPoint point) {
         return PointRules.ALL.stream()
-                .mapToDouble(rule -> rule.concerns(point) ? rule.margin(car, point) : Double.POSITIVE_INFINITY)
+                .mapToDouble(rule -> rule.concerns(car, point) ? rule.margin(car, point) : Double.POSITIVE_INFINITY)
                 .toArray();
     }
 
@@ -71,21 +72,23 @@ public final class PointLimits {
      */
     public static List<Limit> all(Car car, OperatingPoint point, String caseName) {
         return PointRules.ALL.stream()
-                .filter(rule -> rule.concerns(point))
+                .filter(rule -> rule.concerns(car, point))
                 .map(rule -> rule.at(car, point, caseName))
                 .toList();
     }
 
     /**
-     * The limits of the sizes of jets against solenoids and nozzle passages, which no operating point moves.
+     * Which limit on sizes a pair of jets is closest to.
      *
      * @param car what is built
-     * @param setup what is set, with jets
-     * @param caseName what the case is called
-     * @return in the order of the list
+     * @param setup what is set; its jets do not matter
+     * @param pair the jets of every nozzle
+     * @return the limit
      */
-    public static List<Limit> sizes(Car car, Setup setup, String caseName) {
-        return DayRules.sizes(car, setup, caseName);
+    public static Closest sizes(Car car, Setup setup, JetPair pair) {
+        return DayRules.sizes(car, setup, pair).stream()
+                .map(limit -> new Closest(limit.name(), limit.relativeMargin()))
+                .reduce(Closest.NONE, Closest::or);
     }
 
     /**

@@ -10,7 +10,6 @@ import java.util.stream.DoubleStream;
 import org.shotledger.plan.Plan;
 import org.shotledger.evaluate.PointLimits;
 import org.shotledger.limits.Limit;
-import org.shotledger.limits.Verdict;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.nitrous.MixtureGoal;
 import org.shotledger.plan.Plan;
@@ -118,8 +117,7 @@ final class RobustSearch {
     }
 
     private static boolean fits(Scenario s) {
-        return PointLimits.sizes(s.car(), s.setup(), s.at().name()).stream()
-                .noneMatch(l -> l.verdict() == Verdict.BROKEN);
+        return PointLimits.sizes(s.car(), s.setup(), s.jets()).margin() >= 0;
     }
 
     /** Adds to a list each candidate that is more robust than the last of the list. */
