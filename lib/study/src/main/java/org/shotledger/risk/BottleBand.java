@@ -44,6 +44,7 @@ final class BottleBand {
                 s.car().provenance(path),
                 s.car().reason(path),
                 "nitrous on",
-                s.at().name());
+                s.at().name(),
+                bound);
     }
 }

@@ -131,14 +131,14 @@ public record DriftMap(
     }
 
     /**
-     * The end-gas integral of an outcome against that of the plan, a relative measure: above one the end gas is nearer to
+     * The knock index of an outcome against that of the plan, a relative measure: above one the end gas is nearer to
      * knock than planned.
      *
      * @param outcome an outcome of this map
-     * @return ratio of the highest integrals; NaN without an answer
+     * @return ratio of the highest indices; NaN without an answer
      */
     public double knockAgainstPlan(FaultOutcome outcome) {
-        return outcome.knockIntegral() / planned.knockIntegral();
+        return outcome.knock() / planned.knock();
     }
 
     /**

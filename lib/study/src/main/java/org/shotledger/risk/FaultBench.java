@@ -63,7 +63,7 @@ public record FaultBench(
         FaultOutcome outcome = at(fault, severity);
         Optional<Limit> broken =
                 damage.harmful(outcome).or(() -> outcome.first().filter(l -> l.verdict() == Verdict.BROKEN));
-        double knock = outcome.knockIntegral() / planned.knockIntegral();
+        double knock = outcome.knock() / planned.knock();
         return new FaultEffect(fault, severity, outcome, knock, broken, detection(fault, severity, outcome));
     }
 

@@ -10,7 +10,7 @@ import org.shotledger.limits.Verdict;
  * @param fault the fault
  * @param severity how far it was followed, 0 to 1; below 1 where the models end before its full size
  * @param outcome the engine at that severity
- * @param knock end-gas integral of the worst cylinder against that of the plan, a relative measure; above one is nearer to
+ * @param knock knock index of the worst cylinder against that of the plan, a relative measure; above one is nearer to
  *     knock
  * @param broken the broken limit that hurts soonest, else the one with the smallest margin; empty when none is broken
  * @param detection what catches it, and whether in time

@@ -16,7 +16,7 @@ import org.shotledger.limits.Verdict;
  * @param wheelPower most wheel power over the speeds, W
  * @param peakPressure highest cylinder pressure over speeds and cylinders, Pa absolute
  * @param crankTorque highest torque at the crankshaft, N m
- * @param knockIntegral highest end-gas integral of any cylinder; to be compared only with that of the plan
+ * @param knock highest knock index over that of the base pull, of any cylinder
  * @param limits every limit, each where it is closest; of the mixture and the pressure, in the worst cylinder
  * @param refusal why the models have no answer at one speed or more, which then count in nothing else; empty when they have one
  *     at every speed
@@ -29,7 +29,7 @@ public record FaultOutcome(
         double wheelPower,
         double peakPressure,
         double crankTorque,
-        double knockIntegral,
+        double knock,
         Limits limits,
         String refusal) {
 

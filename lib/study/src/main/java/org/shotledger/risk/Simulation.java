@@ -24,7 +24,7 @@ import org.shotledger.limits.Limits;
 final class Simulation {
     /** Limits that one bad cylinder breaks although the engine as a whole keeps them. */
     private static final Set<String> OF_A_CYLINDER =
-            Set.of("peak-pressure", "lambda-lean", "lambda-rich", "charge-cold");
+            Set.of("peak-pressure", "knock", "lambda-lean", "lambda-rich", "charge-cold");
 
     private final Scenario scenario;
     private final FeedFlow feed;
@@ -106,7 +106,7 @@ final class Simulation {
                 leanest = Math.max(leanest, as.lambda());
                 richest = Math.min(richest, as.lambda());
                 pressure = Math.max(pressure, as.cylinder().peakPressure());
-                knock = Math.max(knock, as.cylinder().knockIntegral());
+                knock = Math.max(knock, as.cylinder().knock());
                 if (at.groups().size() > 1) {
                     limits(as).stream().filter(l -> OF_A_CYLINDER.contains(l.key())).forEach(limits::add);
                 }

@@ -21,7 +21,7 @@ import org.shotledger.limits.Verdict;
 public record TimeToDamage(Map<String, Double> seconds, double overload, double unmapped) {
     /**
      * Common practice, no source: a builder's limit on pressure or torque holds a reserve of a tenth for a second and none beyond;
-     * a lean mixture under nitrous burns a piston in a few tenths of a second; a rich one misfires for seconds before it washes a
+     * a lean mixture under nitrous burns a piston in a few tenths of a second, and hard knock breaks ring lands as soon; a rich one misfires for seconds before it washes a
      * bore; an overspeeding or surging compressor stands half a second.
      */
     public static final TimeToDamage USUAL = new TimeToDamage(
@@ -29,6 +29,7 @@ public record TimeToDamage(Map<String, Double> seconds, double overload, double 
                     "peak-pressure", 1.0,
                     "crank-torque", 1.0,
                     "lambda-lean", 0.3,
+                    "knock", 0.5,
                     "turbo-speed", 0.5,
                     "compressor-surge", 0.5,
                     "lambda-rich", 5.0),
