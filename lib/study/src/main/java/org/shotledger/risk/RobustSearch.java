@@ -1,0 +1,161 @@
+package org.shotledger.risk;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import org.shotledger.plan.Plan;
+import org.shotledger.evaluate.PointLimits;
+import org.shotledger.limits.Limit;
+import org.shotledger.nitrous.JetPair;
+import org.shotledger.nitrous.MixtureGoal;
+import org.shotledger.plan.Plan;
+import org.shotledger.setup.Setup;
+
+/**
+ * Searches jets and fuel pressures. Every setting of the ladder around the plan is tried; one that does not bear the best
+ * tolerance found so far is dropped after one question, so the search is exhaustive at little more than one evaluation of the
+ * box for each setting. Those that win are then worked out as whole plans, in every case.
+ */
+final class RobustSearch {
+    private static final int RUNGS_BELOW = 6;
+    private static final int RUNGS_ABOVE = 2;
+    private static final double FUEL_SHARE = 0.3;
+    private static final double LOWEST_PRESSURE = 2e5;
+    private static final double HIGHEST_PRESSURE = 6e5;
+    private static final double PRESSURE_STEP = 0.25e5;
+
+    private final Plan plan;
+    private final Drift drift;
+    private final double[] ladder;
+    private final double leanest;
+
+    /** A setting that keeps every limit as planned. */
+    private record Candidate(Drift drift, FaultOutcome planned) {}
+
+    /** A candidate with what it bears, in steps. */
+    private record Borne(Candidate candidate, Tolerance all, Tolerance boostHeld) {
+        boolean betterThan(Borne other) {
+            if (all.steps() != other.all.steps()) {
+                return all.steps() > other.all.steps();
+            }
+            return boostHeld.steps() > other.boostHeld.steps();
+        }
+    }
+
+    RobustSearch(Plan plan, Drift drift) {
+        this.plan = plan;
+        this.drift = drift;
+        this.ladder = plan.car().nitrous().ladder().bores();
+        MixtureGoal goal = plan.target().mixture();
+        double planned = plan.stated().strongest().orElseThrow().lambda();
+        this.leanest = goal.kind() == MixtureGoal.Kind.TOTAL_LAMBDA ? Math.max(goal.value(), planned) : planned;
+    }
+
+    RobustJetting search() {
+        List<Borne> meeting = new ArrayList<>(List.of(borne(new Candidate(drift, drift.planned()))));
+        List<RobustJetting.Choice> rows = new ArrayList<>();
+        for (double bore : nitrousBores()) {
+            List<Candidate> candidates = candidates(bore);
+            List<Borne> own = new ArrayList<>();
+            improve(own, candidates, c -> true);
+            own.stream().reduce((a, b) -> b).ifPresent(b -> rows.add(choice(b)));
+            improve(meeting, candidates, c -> plan.target().reachedBy(c.planned().wheelPower()));
+        }
+        return new RobustJetting(
+                plan.target().wheelPower(), choice(meeting.get(0)), choice(proven(meeting)), rows, drift.band());
+    }
+
+    /** The most robust of those found one after the other that, as a whole plan, breaks nothing that the plan itself keeps. */
+    private Borne proven(List<Borne> found) {
+        for (int i = found.size() - 1; i > 0; i--) {
+            Setup setup = found.get(i).candidate().drift().sound().setup();
+            if (broken(plan).containsAll(broken(Plan.of(plan.job(), setup)))) {
+                return found.get(i);
+            }
+        }
+        return found.get(0);
+    }
+
+    private static Set<String> broken(Plan of) {
+        return of.limits().broken().stream().map(Limit::key).collect(Collectors.toSet());
+    }
+
+    private double[] nitrousBores() {
+        int at = Math.abs(Arrays.binarySearch(ladder, drift.sound().jets().nitrousBore()));
+        return Arrays.copyOfRange(ladder, Math.max(0, at - RUNGS_BELOW), Math.min(ladder.length, at + RUNGS_ABOVE + 1));
+    }
+
+    private List<Candidate> candidates(double nitrousBore) {
+        double planned = drift.sound().jets().fuelBore();
+        List<Candidate> kept = new ArrayList<>();
+        for (double fuelBore : ladder) {
+            if (Math.abs(fuelBore / planned - 1) <= FUEL_SHARE) {
+                JetPair pair = new JetPair(nitrousBore, fuelBore);
+                for (double pressure : pressures()) {
+                    Drift other = drift.with(drift.sound().withJets(pair).withFuelPressure(pressure));
+                    FaultOutcome outcome = other.planned();
+                    if (outcome.safe() && outcome.leanest() <= leanest && fits(other.sound())) {
+                        kept.add(new Candidate(other, outcome));
+                    }
+                }
+            }
+        }
+        return kept;
+    }
+
+    private double[] pressures() {
+        int steps = (int) Math.round((HIGHEST_PRESSURE - LOWEST_PRESSURE) / PRESSURE_STEP);
+        DoubleStream grid =
+                DoubleStream.iterate(LOWEST_PRESSURE, p -> p + PRESSURE_STEP).limit(steps + 1L);
+        return DoubleStream.concat(grid, DoubleStream.of(drift.fuelPressure()))
+                .distinct()
+                .toArray();
+    }
+
+    private static boolean fits(Scenario s) {
+        return PointLimits.sizes(s.car(), s.setup(), s.jets()).margin() >= 0;
+    }
+
+    /** Adds to a list each candidate that is more robust than the last of the list. */
+    private static void improve(List<Borne> found, List<Candidate> candidates, Predicate<Candidate> allowed) {
+        for (Candidate candidate : candidates) {
+            if (allowed.test(candidate)
+                    && (found.isEmpty() || mayBeat(candidate.drift(), found.get(found.size() - 1)))) {
+                Borne borne = borne(candidate);
+                if (found.isEmpty() || borne.betterThan(found.get(found.size() - 1))) {
+                    found.add(borne);
+                }
+            }
+        }
+    }
+
+    private static boolean mayBeat(Drift drift, Borne best) {
+        int same = best.all().steps();
+        return Tolerance.holds(drift, true, same)
+                && (Tolerance.holds(drift, false, best.boostHeld().steps() + 1)
+                        || Tolerance.holds(drift, true, same + 1));
+    }
+
+    private static Borne borne(Candidate candidate) {
+        return new Borne(candidate, Tolerance.of(candidate.drift()), Tolerance.withBoostHeld(candidate.drift()));
+    }
+
+    private static RobustJetting.Choice choice(Borne b) {
+        FaultOutcome planned = b.candidate().planned();
+        Scenario setting = b.candidate().drift().sound();
+        return new RobustJetting.Choice(
+                setting.jets(),
+                setting.fuelPressure(),
+                planned.lambda(),
+                planned.wheelPower(),
+                planned.minMargin(),
+                b.all().size(),
+                b.boostHeld().size(),
+                b.all().stoppedBy(),
+                b.boostHeld().stoppedBy());
+    }
+}
