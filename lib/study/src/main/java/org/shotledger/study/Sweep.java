@@ -13,8 +13,13 @@ import org.shotledger.study.BottleSide.Closest;
 
 /** Goes through the combinations of one mixture, spark and boost after the other; in each, rows in parallel. */
 final class Sweep {
-    /** Nodes lie a third of the plan's own flow apart: our choice, by the differences from exact outcomes. */
-    private static final int PARTS = 3;
+    /**
+     * Nodes for the plan's own flow: our choice, by the differences from exact outcomes. Fuel has more because power turns round
+     * within little of it, near lambda 1.
+     */
+    private static final int NITROUS_NODES = 3;
+
+    private static final int FUEL_NODES = 8;
     /** Any number: the combinations that are checked are the same in every run. */
     private static final long SEED = 20240607;
 
@@ -64,11 +69,11 @@ final class Sweep {
         stopIfAsked();
         FuelSide fuel = FuelSide.of(space, names, sites, setup);
         Lattice nitrous = Lattice.over(
-                like(space).nitrous().massFlow() / PARTS,
+                like(space).nitrous().massFlow() / NITROUS_NODES,
                 bottle.rows().stream().mapToDouble(row -> Arrays.stream(row.flow()).min().orElseThrow()).min().orElseThrow(),
                 bottle.rows().stream().mapToDouble(row -> Arrays.stream(row.flow()).max().orElseThrow()).max().orElseThrow());
         Lattice extra = Lattice.over(
-                like(space).nitrousFuel().massFlow() / PARTS,
+                like(space).nitrousFuel().massFlow() / FUEL_NODES,
                 Arrays.stream(fuel.flow()).flatMapToDouble(Arrays::stream).min().orElseThrow(),
                 Arrays.stream(fuel.flow()).flatMapToDouble(Arrays::stream).max().orElseThrow());
         Engine engine = Engine.of(space.plan(), names, sites, setup, nitrous, extra);
