@@ -99,7 +99,8 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
                 stated.strongest()
                         .map(point -> String.format(Locale.ROOT, "%,.0f rpm", point.rpm()))
                         .orElse("no engine speed"),
-                stated.at().name());
+                stated.at().name(),
+                target.wheelPower());
     }
 
     /**
