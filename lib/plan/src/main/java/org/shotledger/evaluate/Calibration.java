@@ -61,6 +61,9 @@ public final class Calibration {
                 car.basePull().points().stream().mapToDouble(BasePull.Point::wheelPower).sum();
         double low = wheelPower(car, setup, LEAST);
         double high = wheelPower(car, setup, MOST);
+        if (Double.isNaN(low + high)) {
+            throw new IllegalArgumentException(outside(car, setup));
+        }
         if (!(low <= measured && measured <= high)) {
             throw new IllegalArgumentException(misfit(car, measured, low, high));
         }
@@ -147,6 +150,23 @@ public final class Calibration {
 
     private static FuelStreams fuels(Car car) {
         return car.fuels().withMain(car.basePull().fuel());
+    }
+
+    /** The first point of the pull without an answer, and why. */
+    private static String outside(Car car, Setup setup) {
+        PointModel model = pullModel(car, setup);
+        for (BasePull.Point point : car.basePull().points()) {
+            try {
+                model.at(point.rpm(), car.basePull().air().pressure() + point.gaugePressure(), Mode.BOOST_ALONE);
+            } catch (NoAnswerException none) {
+                return "The base pull at " + QuantityKind.ROTATION.text(point.rpm(), UnitSystem.SI) + " and "
+                        + QuantityKind.GAUGE_PRESSURE.text(point.gaugePressure(), UnitSystem.US) + " ("
+                        + QuantityKind.GAUGE_PRESSURE.text(point.gaugePressure(), UnitSystem.SI)
+                        + ") has no answer: " + none.getMessage()
+                        + ". Check boost (gauge or absolute), weather, volumetric efficiency, displacement and compressor map.";
+            }
+        }
+        return "The base pull has no answer at the ends of what an engine's work can be; check its figures.";
     }
 
     private static String misfit(Car car, double measured, double low, double high) {

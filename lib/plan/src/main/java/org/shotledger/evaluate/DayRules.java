@@ -71,7 +71,7 @@ final class DayRules {
         rules.bottle(day);
         rules.filling();
         rules.fuel(fuelVolumeFlow);
-        rules.holes();
+        rules.holes(setup.jets().orElseThrow());
         rules.window();
         return rules.limits;
     }
@@ -163,8 +163,14 @@ final class DayRules {
                 "all passes");
     }
 
-    private void holes() {
-        JetPair pair = setup.jets().orElseThrow();
+    /** The limits on sizes alone. */
+    static List<Limit> sizes(Car car, Setup setup, JetPair pair) {
+        DayRules rules = new DayRules(car, setup, "");
+        rules.holes(pair);
+        return rules.limits;
+    }
+
+    private void holes(JetPair pair) {
         share(
                 "nitrous-solenoid",
                 "nitrous jets against their solenoid",

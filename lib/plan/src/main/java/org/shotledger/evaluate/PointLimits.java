@@ -1,6 +1,8 @@
 package org.shotledger.evaluate;
 
 import org.shotledger.car.Car;
+import org.shotledger.nitrous.JetPair;
+import org.shotledger.setup.Setup;
 
 /** How close operating points come to the limits, for searches that look at many points. */
 public final class PointLimits {
@@ -56,6 +58,20 @@ public final class PointLimits {
         return PointRules.ALL.stream()
                 .mapToDouble(rule -> rule.concerns(car, point) ? rule.margin(car, point) : Double.POSITIVE_INFINITY)
                 .toArray();
+    }
+
+    /**
+     * Which limit on sizes a pair of jets is closest to.
+     *
+     * @param car what is built
+     * @param setup what is set; its jets do not matter
+     * @param pair the jets of every nozzle
+     * @return the limit
+     */
+    public static Closest sizes(Car car, Setup setup, JetPair pair) {
+        return DayRules.sizes(car, setup, pair).stream()
+                .map(limit -> new Closest(limit.name(), limit.relativeMargin()))
+                .reduce(Closest.NONE, Closest::or);
     }
 
     /**

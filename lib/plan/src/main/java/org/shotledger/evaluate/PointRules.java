@@ -71,9 +71,10 @@ final class PointRules {
                             MASS_FLOW,
                             "turbo.turbine.effective-area",
                             "the turbine cannot drive the compressor: the boost is not reached")
-                    // a turbocharger that is not up to speed yet, without nitrous, is no fault: the point is where it just holds
-                    .value((car, p) -> spooling(p) ? 0 : p.shaft().turbineFlow())
-                    .bound((car, p) -> p.charge().mixture().totalFlow()),
+                    .value((car, p) -> p.shaft().turbineFlow())
+                    .bound((car, p) -> p.charge().mixture().totalFlow())
+                    // without nitrous a turbocharger that is not up to speed gives less boost, and that is no fault
+                    .withNitrousOnly(),
             atMost(
                             "boost-reached",
                             "boost missing with nitrous",
@@ -110,8 +111,4 @@ final class PointRules {
             .toList();
 
     private PointRules() {}
-
-    private static boolean spooling(OperatingPoint point) {
-        return !point.mode().nitrousFlows() && point.plenumPressure() < point.wanted();
-    }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.PointLimits;
 import org.shotledger.job.Job;
 import org.shotledger.nitrous.JetLadder;
 import org.shotledger.nitrous.JetPair;
@@ -73,8 +74,7 @@ final class RungSearch {
     }
 
     private Optional<Candidate> pair(JetPair pair, Shot shot, double near) {
-        double top = speeds[speeds.length - 1];
-        CaseModel heaviest = caps.heaviest(top, near, shot);
+        CaseModel[] heaviest = shots.heaviest(near, shot);
         double level = Rising.meet(
                 gauge -> power(gauge, shot, heaviest),
                 job.target().wheelPower(),
@@ -92,11 +92,11 @@ final class RungSearch {
                 power,
                 Double.NaN,
                 shot,
-                shots.closest(boost, shot),
+                shots.closest(boost, shot).or(PointLimits.sizes(car, job.setup(), pair)),
                 job.target().reachedBy(power)));
     }
 
-    private double power(double level, Shot shot, CaseModel heaviest) {
+    private double power(double level, Shot shot, CaseModel[] heaviest) {
         BoostTarget boost = shots.boost(level, shot, heaviest);
         double most = 0;
         for (double rpm : speeds) {

@@ -82,10 +82,11 @@ final class ShotSearch {
     /** What the last round found, from which the next one starts. */
     private static final class Mixture {
         private double fuelPerNitrous = 0.15;
-        private CaseModel heaviest;
+        private CaseModel[] heaviest;
     }
 
-    private record Weighed(Shot shot, double power, double rpm, CaseModel heaviest) {}
+    @SuppressWarnings("ArrayRecordComponent") // one case a speed, never compared
+    private record Weighed(Shot shot, double power, double rpm, CaseModel[] heaviest) {}
 
     private Optional<Weighed> weigh(double level, double flow, Mixture mixture) {
         double top = speeds[speeds.length - 1];
@@ -95,19 +96,28 @@ final class ShotSearch {
         }
         Shot shot = new Shot(flow, bore.getAsDouble());
         if (mixture.heaviest == null) {
-            mixture.heaviest = caps.heaviest(top, held(level, top), shot);
+            mixture.heaviest = heaviest(level, shot);
         }
-        CaseModel heaviest = mixture.heaviest;
+        CaseModel[] heaviest = mixture.heaviest;
         double most = 0;
         double at = top;
         for (int i = speeds.length - 1; i >= speeds.length / 2; i--) {
-            double power = power(speeds[i], level, shot, heaviest);
+            double power = power(speeds[i], level, shot, heaviest[i]);
             if (power > most) {
                 most = power;
                 at = speeds[i];
             }
         }
         return most > 0 ? Optional.of(new Weighed(shot, most, at, heaviest)) : Optional.empty();
+    }
+
+    /** The case that loads the engine most, by engine speed. */
+    CaseModel[] heaviest(double level, Shot shot) {
+        CaseModel[] heaviest = new CaseModel[speeds.length];
+        for (int i = 0; i < speeds.length; i++) {
+            heaviest[i] = caps.heaviest(speeds[i], held(level, speeds[i]), shot);
+        }
+        return heaviest;
     }
 
     private double power(double rpm, double level, Shot shot, CaseModel heaviest) {
@@ -163,12 +173,13 @@ final class ShotSearch {
     }
 
     /** The boost of a level, taken back with the shot where it must be; below the range as at its lower end. */
-    BoostTarget boost(double level, Shot shot, CaseModel heaviest) {
+    BoostTarget boost(double level, Shot shot, CaseModel[] heaviest) {
         List<BoostTable.Step> steps = new ArrayList<>();
         double tolerance = BoostTarget.USUAL_TOLERANCE;
-        for (double rpm : speeds) {
-            double over = rpm == speeds[0] ? tolerance : 0;
-            double gauge = caps.withShot(rpm, held(level, rpm) + over, shot, heaviest) - over;
+        for (int i = 0; i < speeds.length; i++) {
+            double rpm = speeds[i];
+            double over = i == 0 ? tolerance : 0;
+            double gauge = caps.withShot(rpm, held(level, rpm) + over, shot, heaviest[i]) - over;
             steps.add(new BoostTable.Step(rpm, Math.max(0, Math.min(gauge, held(level, rpm)))));
         }
         double first = steps.get(0).gaugePressure();

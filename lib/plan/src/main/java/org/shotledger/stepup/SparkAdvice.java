@@ -1,9 +1,10 @@
 package org.shotledger.stepup;
 
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Demand;
-import org.shotledger.budget.Evaluation;
-import org.shotledger.engine.Cycle;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.Mode;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.PointModel;
 
 /** Computes the retard of a shot and sets the habit of the trade beside it. */
 final class SparkAdvice {
@@ -11,30 +12,31 @@ final class SparkAdvice {
     private static final double HABIT_LOW = 1;
     private static final double HABIT_HIGH = 2;
     private static final double MOST_RETARD = 25;
-    private static final double STEP = 0.5;
+    private static final double STEP = 1;
 
     private SparkAdvice() {}
 
-    static Spark of(Budget budget, Evaluation on) {
-        Evaluation off = budget.evaluator()
-                .at(on.conditions(), on.rpm(), Demand.boost(on.demand().plenumPressure()));
-        double crank = on.power().brake() - off.power().brake();
-        double fifties = crank / FIFTY_HORSEPOWER;
-        double base = off.cylinder().knockIntegral();
+    static Spark of(Outcome outcome, OperatingPoint on) {
+        PointModel model = Evaluate.model(outcome.car(), outcome.setup(), outcome.at());
+        OperatingPoint off = model.at(on.rpm(), on.plenumPressure(), Mode.ARMED);
+        double fifties = (on.power().brake() - off.power().brake()) / FIFTY_HORSEPOWER;
         return new Spark(
                 HABIT_LOW * fifties,
                 HABIT_HIGH * fifties,
-                computed(budget, on, base),
+                computed(outcome, on, off.cylinder().knock()),
                 on.cylinder().retard(),
                 on.cylinder().peakPressure(),
-                on.cylinder().knockIntegral() / base);
+                on.cylinder().knock() / off.cylinder().knock());
     }
 
-    private static double computed(Budget budget, Evaluation on, double base) {
-        double allowed = budget.build().limits().peakPressure();
+    private static double computed(Outcome outcome, OperatingPoint on, double base) {
+        double allowed = outcome.car().limits().peakPressure();
         for (double retard = 0; retard <= MOST_RETARD; retard += STEP) {
-            Cycle cycle = budget.evaluator().cycle(on, retard);
-            if (cycle.peakPressure() <= allowed && cycle.knockIntegral() <= base) {
+            PointModel model = PointModel.of(
+                    outcome.car(), outcome.setup().withRetard(retard), outcome.at(), on.bottle());
+            OperatingPoint tried =
+                    model.at(on.rpm(), on.plenumPressure(), Mode.NITROUS, on.nitrous(), on.nitrousFuel());
+            if (tried.cylinder().peakPressure() <= allowed && tried.cylinder().knock() <= base) {
                 return retard;
             }
         }
