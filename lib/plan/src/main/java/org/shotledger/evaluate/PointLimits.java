@@ -1,5 +1,6 @@
 package org.shotledger.evaluate;
 
+import java.util.List;
 import org.shotledger.car.Car;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.setup.Setup;
@@ -72,6 +73,15 @@ public final class PointLimits {
         return DayRules.sizes(car, setup, pair).stream()
                 .map(limit -> new Closest(limit.name(), limit.relativeMargin()))
                 .reduce(Closest.NONE, Closest::or);
+    }
+
+    /**
+     * Stable names of the limits, as {@link org.shotledger.limits.Limit#key} has them.
+     *
+     * @return in the order of {@link #margins}
+     */
+    public static List<String> keys() {
+        return PointRules.ALL.stream().map(PointRule::key).toList();
     }
 
     /**

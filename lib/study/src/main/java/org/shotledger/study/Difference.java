@@ -15,7 +15,7 @@ import java.util.Locale;
 public record Difference(int checks, double power, double margin, double lambda, int verdicts) {
     private static final double CONFIDENCE = 0.95;
     /** Beyond this a margin is only "far broken", and how far is not compared. */
-    private static final double FAR = -0.25;
+    private static final double FAR = -0.1;
 
     /**
      * A combination as the table has it.

@@ -36,7 +36,7 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
     static final double COOL = 278;
 
     private static final double WARM = 303;
-    /** A margin that never decides. */
+    /** Stands for a limit that concerns nothing here; below zero for one without a value. */
     private static final double FAR = 1e3;
 
     static Engine of(Plan plan, Names names, List<Site> sites, Setup setup, Lattice nitrous, Lattice fuel) {
@@ -85,7 +85,10 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
     }
 
     private static void fill(double[] values, int at, Car car, OperatingPoint point) {
-        System.arraycopy(PointLimits.margins(car, point), 0, values, at, MARGINS);
+        double[] margins = PointLimits.margins(car, point);
+        for (int i = 0; i < MARGINS; i++) {
+            values[at + i] = Math.max(-FAR, Math.min(FAR, margins[i]));
+        }
         values[at + POWER] = point.mode() == Mode.NITROUS ? point.wheelPower() : 0;
         values[at + LAMBDA] = point.lambda();
     }

@@ -1,9 +1,9 @@
 package org.shotledger.study;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.shotledger.evaluate.PointLimits;
-import org.shotledger.limits.Limit;
 import org.shotledger.plan.Plan;
 
 /** The limits of a study by number: those of operating points in the order of {@link PointLimits#margins}, then the others. */
@@ -12,18 +12,11 @@ record Names(List<String> keys, List<String> words) {
     static final String NO_ANSWER = "no-answer";
 
     static Names of(Plan plan) {
-        List<Limit> limits = plan.outcomes().stream()
-                .filter(outcome -> !outcome.withNitrous().isEmpty())
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("The models answer no engine speed with nitrous of the plan of "
-                        + plan.job().name() + "; a study begins at a setup that they answer."))
-                .limits()
-                .all();
-        List<String> keys = new ArrayList<>(limits.stream().map(Limit::key).toList());
-        List<String> words = new ArrayList<>(limits.stream().map(Limit::name).toList());
-        keys.add(NO_ANSWER);
-        words.add("no answer of the models");
-        return new Names(keys, words);
+        Map<String, String> words = new LinkedHashMap<>();
+        PointLimits.keys().forEach(key -> words.put(key, key));
+        plan.outcomes().forEach(outcome -> outcome.limits().all().forEach(limit -> words.put(limit.key(), limit.name())));
+        words.put(NO_ANSWER, "no answer of the models");
+        return new Names(List.copyOf(words.keySet()), List.copyOf(words.values()));
     }
 
     int of(String key) {

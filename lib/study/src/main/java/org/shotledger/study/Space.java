@@ -34,9 +34,10 @@ public record Space(Plan plan, Map<Axis, List<Double>> axes) {
      */
     public static Space of(Plan plan) {
         Setup setup = plan.setup();
-        if (setup.jets().isEmpty()) {
+        if (plan.outcomes().stream().allMatch(outcome -> outcome.withNitrous().isEmpty())) {
             throw new IllegalArgumentException("The plan of " + plan.job().name()
-                    + " uses no nitrous; a study begins at a setup with jets: give one to Plan.of(job, setup).");
+                    + " uses no nitrous, or the models answer no engine speed with it; a study begins at a setup with jets: give one to"
+                    + " Plan.of(job, setup).");
         }
         Map<Axis, List<Double>> axes = new EnumMap<>(Axis.class);
         for (Axis axis : Axis.values()) {
