@@ -92,6 +92,15 @@ public final class PointLimits {
     }
 
     /**
+     * Stable names of the limits, as {@link org.shotledger.limits.Limit#key} has them.
+     *
+     * @return in the order of {@link #margins}
+     */
+    public static List<String> keys() {
+        return PointRules.ALL.stream().map(PointRule::key).toList();
+    }
+
+    /**
      * How many limits the list has.
      *
      * @return length of {@link #margins}

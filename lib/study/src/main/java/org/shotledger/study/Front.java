@@ -2,138 +2,137 @@ package org.shotledger.study;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.shotledger.study.Rank.Ranked;
 
 /**
- * The trade-off front in constant memory: the archive of Laumanns, Thiele, Deb and Zitzler (Evolutionary Computation 10 (2002)
- * 263) with one member for each box that no other box betters. Boxes are as wide as the objectives' grains and double when
- * more than {@link #MOST} are kept.
+ * Combinations that keep every limit and that no other betters in power, margin and nitrous at once, to a grain: one stands for
+ * each box of one grain in every objective, and a box that another covers is dropped (the archive of Laumanns, Thiele, Deb and
+ * Zitzler, Evolutionary Computation 10 (2002) 263). With the grain fixed the result does not depend on the order of offers.
  */
 final class Front {
-    static final int MOST = 64;
+    /** Grain of margin, and of power and nitrous as a share of the plan's own: our choice, below what a dynamometer tells. */
+    static final double GRAIN = 0.0025;
 
-    @SuppressWarnings("ArrayRecordComponent") // read only and never compared
-    private record Member(long[] box, double sum, Figures outcome) {}
+    private final double power;
+    private final double nitrous;
+    private final Map<Box, Ranked> members = new HashMap<>();
+    private final Ranked[] ends = new Ranked[3];
 
-    private final List<Objective> objectives;
-    private List<Member> members = new ArrayList<>();
-    private double grains = 1;
-    private final double[] grain;
-
-    Front(List<Objective> objectives) {
-        this.objectives = List.copyOf(objectives);
-        this.grain = new double[objectives.size()];
-        setGrains();
-    }
-
-    void offer(Figures outcome) {
-        insert(member(outcome));
-        while (members.size() > MOST) {
-            grains *= 2;
-            setGrains();
-            List<Member> old = members;
-            members = new ArrayList<>();
-            old.forEach(m -> insert(member(m.outcome())));
+    private record Box(long power, long margin, long nitrous) {
+        boolean covers(Box other) {
+            return power >= other.power && margin >= other.margin && nitrous >= other.nitrous && !equals(other);
         }
     }
 
     /**
-     * A quick look whether a member makes these values pointless, each already times its objective's sign: its box covers them,
-     * and if it is their own, its sum is greater.
+     * An empty front.
+     *
+     * @param power W that count as whole
+     * @param nitrous kg/s that count as whole
      */
-    boolean betters(double[] values) {
-        for (int m = 0; m < members.size(); m++) {
-            Member member = members.get(m);
-            boolean covered = true;
-            boolean own = true;
-            for (int i = 0; i < values.length && covered; i++) {
-                double upper = (member.box[i] + 1) * grain[i];
-                covered = values[i] < upper;
-                own &= values[i] >= upper - grain[i];
-            }
-            if (covered && (!own || sum(values) <= member.sum)) {
-                if (m > 0) {
-                    members.set(m, members.set(m - 1, member));
-                }
-                return true;
-            }
-        }
-        return false;
+    Front(double power, double nitrous) {
+        this.power = power;
+        this.nitrous = nitrous;
     }
 
-    private double sum(double[] values) {
-        double sum = 0;
-        for (int i = 0; i < values.length; i++) {
-            sum += values[i] / objectives.get(i).grain();
-        }
-        return sum;
-    }
-
-    private void setGrains() {
-        for (int i = 0; i < grain.length; i++) {
-            grain[i] = grains * objectives.get(i).grain();
-        }
-    }
-
-    private Member member(Figures outcome) {
-        long[] box = new long[grain.length];
-        double[] values = new double[grain.length];
-        for (int i = 0; i < box.length; i++) {
-            values[i] = objectives.get(i).sign() * objectives.get(i).of(outcome);
-            box[i] = (long) Math.floor(values[i] / grain[i]);
-        }
-        return new Member(box, sum(values), outcome);
-    }
-
-    private void insert(Member next) {
-        for (Member member : members) {
-            if (java.util.Arrays.equals(member.box, next.box)) {
-                if (better(next, member)) {
-                    members.set(members.indexOf(member), next);
-                }
+    void offer(Ranked ranked) {
+        offerEnds(ranked);
+        Box box = box(ranked, GRAIN);
+        Ranked same = members.get(box);
+        if (same == null) {
+            if (members.keySet().stream().anyMatch(other -> other.covers(box))) {
                 return;
             }
-            if (covers(member.box, next.box)) {
-                return;
+            members.keySet().removeIf(box::covers);
+        }
+        if (same == null || order().compare(ranked, same) < 0) {
+            members.put(box, ranked);
+        }
+    }
+
+    private void offerEnds(Ranked ranked) {
+        List<Comparator<Ranked>> wanted = ends();
+        for (int i = 0; i < ends.length; i++) {
+            if (ends[i] == null || wanted.get(i).compare(ranked, ends[i]) < 0) {
+                ends[i] = ranked;
             }
         }
-        members.removeIf(member -> covers(next.box, member.box));
-        members.add(next);
     }
 
-    private static boolean better(Member a, Member b) {
-        return a.sum > b.sum || (a.sum == b.sum && a.outcome.index() < b.outcome.index());
+    /** Best first in each objective; among equals the one that is better in the others, then the first of the space. */
+    private List<Comparator<Ranked>> ends() {
+        Comparator<Ranked> morePower = Comparator.comparingDouble(r -> -r.power());
+        Comparator<Ranked> moreMargin = Comparator.comparingDouble(r -> -r.margin());
+        Comparator<Ranked> lessNitrous = Comparator.comparingDouble(Ranked::nitrous);
+        return List.of(
+                morePower.thenComparing(moreMargin).thenComparing(order()),
+                moreMargin.thenComparing(morePower).thenComparing(order()),
+                lessNitrous.thenComparing(moreMargin).thenComparing(order()));
     }
 
-    private static boolean covers(long[] a, long[] b) {
-        for (int i = 0; i < a.length; i++) {
-            if (a[i] < b[i]) {
-                return false;
+    /** Within a box the best sum. */
+    private Comparator<Ranked> order() {
+        return Comparator.comparingDouble((Ranked r) -> -(r.power() / power + r.margin() - r.nitrous() / nitrous))
+                .thenComparingLong(Ranked::index);
+    }
+
+    private Box box(Ranked r, double grain) {
+        return new Box(
+                (long) Math.floor(r.power() / power / grain),
+                (long) Math.floor(r.margin() / grain),
+                (long) Math.floor(-r.nitrous() / nitrous / grain));
+    }
+
+    void add(Front other) {
+        other.members.values().forEach(this::offer);
+        for (Ranked end : other.ends) {
+            if (end != null) {
+                offerEnds(end);
             }
         }
-        return true;
     }
 
-    /** The members by their first objective, best last; members of neighbouring boxes that another member betters are left out. */
-    List<Figures> all() {
-        return members.stream()
-                .map(Member::outcome)
-                .filter(o -> members.stream().noneMatch(m -> dominates(m.outcome(), o)))
-                .sorted(Comparator.comparingDouble((Figures o) ->
-                                objectives.get(0).sign() * objectives.get(0).of(o))
-                        .thenComparingLong(Figures::index))
-                .toList();
-    }
+    /**
+     * Members and the grain at which there are no more than so many; the ends of every objective are always among them.
+     *
+     * @param members by power, descending
+     * @param grain share of power, margin and nitrous in which neighbours may differ from what was left out
+     */
+    record Thinned(List<Ranked> members, double grain) {}
 
-    private boolean dominates(Figures a, Figures b) {
-        boolean more = false;
-        for (Objective by : objectives) {
-            double difference = by.sign() * (by.of(a) - by.of(b));
-            if (difference < 0) {
-                return false;
-            }
-            more |= difference > 0;
+    Thinned thinned(int most) {
+        double grain = GRAIN;
+        Set<Ranked> kept = at(grain);
+        while (kept.size() > most && grain < 1) {
+            grain *= 2;
+            kept = at(grain);
         }
-        return more;
+        List<Ranked> sorted = new ArrayList<>(kept);
+        sorted.sort(Comparator.comparingDouble((Ranked r) -> -r.power()).thenComparingLong(Ranked::index));
+        return new Thinned(sorted, grain);
+    }
+
+    private Set<Ranked> at(double grain) {
+        Map<Box, Ranked> boxes = new HashMap<>();
+        for (Ranked member : members.values()) {
+            boxes.merge(box(member, grain), member, (a, b) -> order().compare(a, b) <= 0 ? a : b);
+        }
+        Set<Ranked> kept = new LinkedHashSet<>();
+        boxes.forEach((box, member) -> {
+            if (boxes.keySet().stream().noneMatch(other -> other.covers(box))) {
+                kept.add(member);
+            }
+        });
+        for (Ranked end : ends) {
+            if (end != null) {
+                kept.add(end);
+            }
+        }
+        return kept;
     }
 }

@@ -1,58 +1,29 @@
 package org.shotledger.study;
 
-import java.util.Arrays;
+import java.util.List;
 
-/** Counts in bins of equal width; what lies outside is counted in the first or last bin. */
-public final class Histogram {
-    private final double low;
-    private final double width;
-    private final double perWidth;
-    private final long[] counts;
-
-    Histogram(double low, double high, int bins) {
-        this.low = low;
-        this.width = (high - low) / bins;
-        this.perWidth = 1 / width;
-        this.counts = new long[bins];
+/**
+ * How many combinations give which power at the wheels in the stated case.
+ *
+ * @param step width of a bin, W; the first begins at 0
+ * @param all all combinations, by bin
+ * @param kept those that keep every limit in every case, by bin
+ */
+public record Histogram(double step, List<Long> all, List<Long> kept) {
+    /** Copies the lists. */
+    public Histogram {
+        all = List.copyOf(all);
+        kept = List.copyOf(kept);
     }
 
-    void add(double value) {
-        int bin = (int) ((value - low) * perWidth);
-        counts[Math.max(0, Math.min(counts.length - 1, bin))]++;
-    }
-
-    void join(Histogram other) {
-        for (int i = 0; i < counts.length; i++) {
-            counts[i] += other.counts[i];
+    static Histogram of(double step, long[] all, long[] kept) {
+        int last = all.length;
+        while (last > 1 && all[last - 1] == 0) {
+            last--;
         }
-    }
-
-    /**
-     * The counts.
-     *
-     * @return a copy, lowest bin first
-     */
-    public long[] counts() {
-        return counts.clone();
-    }
-
-    /**
-     * The middles of the bins.
-     *
-     * @return SI values, ascending
-     */
-    public double[] middles() {
-        double[] middles = new double[counts.length];
-        Arrays.setAll(middles, i -> low + (i + 0.5) * width);
-        return middles;
-    }
-
-    /**
-     * Everything that was counted.
-     *
-     * @return the sum of the counts
-     */
-    public long total() {
-        return Arrays.stream(counts).sum();
+        return new Histogram(
+                step,
+                java.util.Arrays.stream(all).limit(last).boxed().toList(),
+                java.util.Arrays.stream(kept).limit(last).boxed().toList());
     }
 }

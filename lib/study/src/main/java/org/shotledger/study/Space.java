@@ -1,248 +1,184 @@
 package org.shotledger.study;
 
-import java.math.BigInteger;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Set;
-import java.util.function.ToDoubleFunction;
+import java.util.Map;
 import java.util.stream.Collectors;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Wish;
-import org.shotledger.build.Build;
-import org.shotledger.nitrous.JetPair;
-import org.shotledger.sheet.SheetException;
-import org.shotledger.units.NearestName;
-import org.shotledger.units.QuantityKind;
+import java.util.stream.DoubleStream;
+import org.shotledger.plan.Plan;
+import org.shotledger.setup.Setup;
+import org.shotledger.units.Amount;
 import org.shotledger.units.UnitSystem;
 
 /**
- * Every combination of some axes, on one build under one wish. The last axis changes fastest.
+ * Setups around one plan: every combination of the values of its axes.
  *
- * <p>Model constants stay as calibrated on the build's own base pull: an axis is something the builder may change, not
- * something the base pull was measured wrongly with.
+ * @param plan the plan; what is not varied stays as it is there
+ * @param axes values of every axis, SI, in the order of {@link Axis}; one value where it is not varied
  */
-public final class Space {
-    /** The most combinations a space may have; beyond it even the fastest sweep takes hours. */
-    public static final long MOST = 100_000_000_000L;
+public record Space(Plan plan, Map<Axis, List<Double>> axes) {
+    private static final int MOST_VALUES = 100_000;
 
-    private final Build build;
-    private final Wish wish;
-    private final List<Vary> axes;
-    private final long size;
-
-    private Space(Build build, Wish wish, List<Vary> axes) {
-        this.build = build;
-        this.wish = wish;
-        this.axes = List.copyOf(axes);
-        this.size = count(axes);
+    /** Copies the map. */
+    public Space {
+        axes = new EnumMap<>(axes);
     }
 
     /**
-     * A space on a build's own target.
+     * The plan alone, nothing varied yet.
      *
-     * @param build the build
-     * @param axes what is varied; boost and both jets must be among them
+     * @param plan a plan with jets
      * @return the space
-     * @throws StudyException when an axis cannot be used or there are too many combinations
+     * @throws IllegalArgumentException when the plan uses no nitrous
      */
-    public static Space of(Build build, Vary... axes) {
-        return checked(build, Wish.of(build.target()), List.of(axes));
+    public static Space of(Plan plan) {
+        Setup setup = plan.setup();
+        if (plan.outcomes().stream().allMatch(outcome -> outcome.withNitrous().isEmpty())) {
+            throw new IllegalArgumentException("The plan of " + plan.job().name()
+                    + " uses no nitrous, or the models answer no engine speed with it; a study begins at a setup with jets: give one to"
+                    + " Plan.of(job, setup).");
+        }
+        Map<Axis, List<Double>> axes = new EnumMap<>(Axis.class);
+        for (Axis axis : Axis.values()) {
+            axes.put(axis, List.of(axis.of(setup)));
+        }
+        return new Space(plan, axes);
     }
 
     /**
-     * A space around a plan, whose boost and jets stand where no axis varies them.
+     * The same with an axis varied.
      *
-     * @param budget the plan
-     * @param axes what is varied
-     * @return the space
-     * @throws StudyException when an axis cannot be used or there are too many combinations
+     * @param axis what is varied
+     * @param values SI, each once
+     * @return the changed space
+     * @throws IllegalArgumentException when there is none, one stands twice, or a setup cannot have it
      */
-    public static Space around(Budget budget, Vary... axes) {
-        List<Vary> all = new ArrayList<>();
-        JetPair pair = budget.jets().chosen().pair();
-        fixed(axes, all, Vary.BOOST, QuantityKind.GAUGE_PRESSURE, heldBoost(budget));
-        fixed(axes, all, Vary.NITROUS_JET, QuantityKind.BORE, pair.nitrousBore());
-        fixed(axes, all, Vary.FUEL_JET, QuantityKind.BORE, pair.fuelBore());
-        all.addAll(List.of(axes));
-        return checked(budget.build(), budget.wish(), all);
-    }
-
-    private static double heldBoost(Budget budget) {
-        return budget.split().points().stream()
-                .mapToDouble(p -> p.gaugePressure())
-                .max()
-                .orElse(budget.peak().gaugePressure());
-    }
-
-    private static void fixed(Vary[] given, List<Vary> to, String path, QuantityKind kind, double value) {
-        if (java.util.Arrays.stream(given).noneMatch(a -> a.path().equals(path))) {
-            to.add(new Vary(path, List.of(new Setting(kind.text(value, UnitSystem.US), value))));
+    public Space vary(Axis axis, double... values) {
+        long different = Arrays.stream(values).distinct().count();
+        if (values.length == 0 || values.length > MOST_VALUES || different < values.length) {
+            throw new IllegalArgumentException("The axis '" + axis.words() + "' has " + values.length + " values, "
+                    + different + " of them different; give 1 to " + MOST_VALUES + " values, each once.");
         }
-    }
-
-    private static Space checked(Build build, Wish wish, List<Vary> axes) {
-        Set<String> seen = new HashSet<>();
-        for (Vary axis : axes) {
-            if (!seen.add(axis.path())) {
-                throw new StudyException("The axis \"" + axis.path() + "\" stands twice; join its values in one axis.");
-            }
+        for (double value : values) {
+            axis.set(plan.setup(), value);
         }
-        for (String own : Vary.OWN_PATHS) {
-            if (!seen.contains(own)) {
-                throw new StudyException("The space has no axis \"" + own
-                        + "\"; add one (a single value will do), or lay the space around a plan.");
-            }
-        }
-        Space space = new Space(build, wish, axes);
-        axes.forEach(axis -> check(build, axis));
-        return space;
-    }
-
-    private static void check(Build build, Vary axis) {
-        if (Vary.OWN_PATHS.contains(axis.path())) {
-            return;
-        }
-        if (!build.origins().containsKey(axis.path())) {
-            Set<String> known = new HashSet<>(build.origins().keySet());
-            known.addAll(Vary.OWN_PATHS);
-            String nearest = NearestName.of(axis.path(), known)
-                    .map(n -> " Did you mean \"" + n + "\"?")
-                    .orElse(" Name a field as it stands in the sheet, for example \"bottle.start-temperature\".");
-            throw new StudyException("The axis \"" + axis.path() + "\" is not a field of the build sheet of "
-                    + build.name() + "." + nearest);
-        }
-        for (Setting setting : axis.settings()) {
-            try {
-                build.with(axis.path(), setting.text());
-            } catch (SheetException e) {
-                throw new StudyException("The axis \"" + axis.path() + "\" holds \"" + setting.text()
-                        + "\", which the build cannot have: " + e.problems().get(0));
-            } catch (IllegalArgumentException e) {
-                throw new StudyException("The axis \"" + axis.path() + "\" cannot be varied: " + e.getMessage());
-            }
-        }
-    }
-
-    private static long count(List<Vary> axes) {
-        BigInteger product = axes.stream()
-                .map(a -> BigInteger.valueOf(a.settings().size()))
-                .reduce(BigInteger.ONE, BigInteger::multiply);
-        if (product.compareTo(BigInteger.valueOf(MOST)) > 0) {
-            Vary longest = axes.stream()
-                    .max(Comparator.comparingInt(a -> a.settings().size()))
-                    .orElseThrow();
-            throw new StudyException(String.format(
-                    java.util.Locale.ROOT,
-                    "The space has %,d combinations (%s); allowed are %,d. Cut it: the longest axis is \"%s\" with %d values, "
-                            + "take every second of them, or hold an axis fixed and sweep again around the best.",
-                    product,
-                    sizes(axes),
-                    MOST,
-                    longest.path(),
-                    longest.settings().size()));
-        }
-        return product.longValueExact();
-    }
-
-    private static String sizes(List<Vary> axes) {
-        return axes.stream().map(a -> a.settings().size() + " " + a.path()).collect(Collectors.joining(" x "));
+        Map<Axis, List<Double>> changed = new EnumMap<>(axes);
+        changed.put(axis, DoubleStream.of(values).boxed().toList());
+        return new Space(plan, changed);
     }
 
     /**
-     * The same space under another wish.
+     * The same with an axis varied.
      *
-     * @param other the wish
+     * @param axis what is varied
+     * @param values each with its unit, for example {@code "24 thou"} or {@code "1.7 bar gauge"}
      * @return the changed space
      */
-    public Space under(Wish other) {
-        return new Space(build, other, axes);
+    public Space vary(Axis axis, String... values) {
+        return vary(
+                axis,
+                Arrays.stream(values)
+                        .mapToDouble(text -> Amount.read(text, axis.kind()).si())
+                        .toArray());
     }
 
     /**
-     * The build that is varied.
+     * The same with evenly spaced values.
      *
-     * @return the build
+     * @param axis what is varied
+     * @param from first value with its unit
+     * @param to last value with its unit
+     * @param count how many values, 2 or more
+     * @return the changed space
      */
-    public Build build() {
-        return build;
+    public Space range(Axis axis, String from, String to, int count) {
+        if (count < 2 || count > MOST_VALUES) {
+            throw new IllegalArgumentException("The axis '" + axis.words() + "' asks for " + count
+                    + " values; a range has 2 to " + MOST_VALUES + ".");
+        }
+        double low = Amount.read(from, axis.kind()).si();
+        double high = Amount.read(to, axis.kind()).si();
+        double[] values = new double[count];
+        Arrays.setAll(values, i -> low + (high - low) * i / (count - 1));
+        return vary(axis, values);
     }
 
     /**
-     * What is asked.
+     * The same with the jets of the ladder between two sizes.
      *
-     * @return the wish
+     * @param axis {@link Axis#NITROUS_JET} or {@link Axis#FUEL_JET}
+     * @param from smallest hole with its unit
+     * @param to largest hole with its unit
+     * @return the changed space
      */
-    public Wish wish() {
-        return wish;
+    public Space ladder(Axis axis, String from, String to) {
+        double low = Amount.read(from, axis.kind()).si() * (1 - 1e-9);
+        double high = Amount.read(to, axis.kind()).si() * (1 + 1e-9);
+        return vary(
+                axis,
+                DoubleStream.of(plan.car().nitrous().ladder().bores())
+                        .filter(bore -> bore >= low && bore <= high)
+                        .toArray());
     }
 
     /**
-     * What is varied.
+     * How many combinations there are.
      *
-     * @return the axes; the last changes fastest
-     */
-    public List<Vary> axes() {
-        return axes;
-    }
-
-    /**
-     * How many combinations there are; known before anything runs.
-     *
-     * @return the product of the axes' lengths
+     * @return product of the axes' lengths
      */
     public long size() {
-        return size;
+        return axes.values().stream().mapToLong(List::size).reduce(1, Math::multiplyExact);
+    }
+
+    /** How many values an axis has. */
+    int count(Axis axis) {
+        return axes.get(axis).size();
     }
 
     /**
-     * One combination.
+     * The setup of a combination.
      *
-     * @param index its place, 0 to below {@link #size()}
-     * @return the combination
+     * @param index 0 to {@link #size} - 1; the last axis goes round first
+     * @return the setup
      */
-    public Combination at(long index) {
-        if (index < 0 || index >= size) {
-            throw new StudyException(
-                    "The space has combinations 0 to " + (size - 1) + "; there is no number " + index + ".");
+    public Setup setup(long index) {
+        Setup setup = plan.setup();
+        for (Map.Entry<Axis, Double> value : values(index).entrySet()) {
+            setup = value.getKey().set(setup, value.getValue());
         }
-        List<Setting> settings = new ArrayList<>();
+        return setup;
+    }
+
+    /**
+     * The values of a combination.
+     *
+     * @param index 0 to {@link #size} - 1
+     * @return SI, by axis
+     */
+    public Map<Axis, Double> values(long index) {
+        Map<Axis, Double> values = new EnumMap<>(Axis.class);
         long rest = index;
-        for (int i = axes.size() - 1; i >= 0; i--) {
-            int length = axes.get(i).settings().size();
-            settings.add(0, axes.get(i).settings().get((int) (rest % length)));
-            rest /= length;
+        for (int i = Axis.values().length - 1; i >= 0; i--) {
+            Axis axis = Axis.values()[i];
+            values.put(axis, axes.get(axis).get((int) (rest % count(axis))));
+            rest /= count(axis);
         }
-        ToDoubleFunction<String> value = path -> settings.get(position(path)).value();
-        return new Combination(
-                index,
-                axes,
-                settings,
-                value.applyAsDouble(Vary.BOOST),
-                new JetPair(value.applyAsDouble(Vary.NITROUS_JET), value.applyAsDouble(Vary.FUEL_JET)));
+        return values;
     }
 
-    int position(String path) {
-        for (int i = 0; i < axes.size(); i++) {
-            if (axes.get(i).path().equals(path)) {
-                return i;
-            }
-        }
-        throw new IllegalStateException("The space has no axis " + path + ".");
-    }
-
-    /** By how much the index grows from one setting of an axis to the next. */
-    long stride(int axis) {
-        long stride = 1;
-        for (int i = axes.size() - 1; i > axis; i--) {
-            stride *= axes.get(i).settings().size();
-        }
-        return stride;
-    }
-
-    @Override
-    public String toString() {
-        return String.format(java.util.Locale.ROOT, "%,d combinations: %s", size, sizes(axes));
+    /**
+     * A combination in words: what is varied.
+     *
+     * @param index 0 to {@link #size} - 1
+     * @param system the units
+     * @return for example {@code "boost 1.25 bar gauge, nitrous jet 1.092 mm"}
+     */
+    public String words(long index, UnitSystem system) {
+        return values(index).entrySet().stream()
+                .filter(value -> count(value.getKey()) > 1)
+                .map(value -> value.getKey().words() + " "
+                        + value.getKey().kind().text(value.getValue(), system))
+                .collect(Collectors.joining(", "));
     }
 }

@@ -2,201 +2,120 @@ package org.shotledger.study;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.SplittableRandom;
+import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.setup.Case;
+import org.shotledger.setup.Setup;
+import org.shotledger.study.BottleSide.Closest;
 
-/** Holds every combination of a space against every limit, in constant memory. */
-public final class Sweep {
-    private static final long LOOK_EVERY_MS = 100;
-    /** Parts into which the nitrous settings are cut; a fixed number, so that the result is the same on every machine. */
-    private static final int PARTS = 32;
+/** Goes through the combinations of one mixture, spark and boost after the other; in each, rows in parallel. */
+final class Sweep {
+    /**
+     * Nodes for the plan's own flow: our choice, by the differences from exact outcomes. Fuel has more because power turns round
+     * within little of it, near lambda 1.
+     */
+    private static final int NITROUS_NODES = 3;
 
-    private final Space space;
-    private final SweepTask task;
-    private final Progress progress;
-    private final AtomicBoolean stop = new AtomicBoolean();
-
-    private Sweep(Space space, SweepTask task, Progress progress) {
-        this.space = space;
-        this.task = task;
-        this.progress = progress;
-    }
+    private static final int FUEL_NODES = 8;
+    /** Any number: the combinations that are checked are the same in every run. */
+    private static final long SEED = 20240607;
 
     /**
-     * Sweeps a space for its own wish.
+     * One site in one case.
      *
-     * @param space the space
-     * @return what was found
-     * @throws StudyException when a table cannot be made
+     * @param site number of the site
+     * @param at number of the case
      */
-    public static SweepResult run(Space space) {
-        return run(space, SweepTask.of(space), Progress.SILENT);
+    record Spot(int site, int at) {}
+
+    final Names names;
+    final Spot[] spots;
+    final Engine engine;
+    final FuelSide fuel;
+    final Closest closed;
+
+    private Sweep(Names names, Spot[] spots, Engine engine, FuelSide fuel, Closest closed) {
+        this.names = names;
+        this.spots = spots;
+        this.engine = engine;
+        this.fuel = fuel;
+        this.closed = closed;
     }
 
-    /**
-     * Sweeps a space. An interrupt of the calling thread stops the sweep and gives what was found until then.
-     *
-     * @param space the space
-     * @param task what to look for
-     * @param progress told how far it has come, by the calling thread
-     * @return what was found; see {@link SweepResult#complete()}
-     * @throws StudyException when a table cannot be made
-     */
-    public static SweepResult run(Space space, SweepTask task, Progress progress) {
-        return new Sweep(space, task, progress).run();
+    /** Everything that the combinations give, the same on any number of threads. */
+    static Tally of(Space space, int checks) {
+        long[] drawn = new SplittableRandom(SEED).longs(checks, 0, space.size()).distinct().toArray();
+        Names names = Names.of(space.plan());
+        List<Site> sites = Site.of(space.plan());
+        BottleSide bottle = BottleSide.of(space, names);
+        Tally total = Tally.of(space, names, drawn);
+        long engines = space.size() / bottle.rows().size() / circuits(space);
+        for (int e = 0; e < engines; e++) {
+            long first = e * (space.size() / engines);
+            Sweep sweep = at(space, names, sites, bottle, space.setup(first));
+            List<Tally> parts = IntStream.range(0, bottle.rows().size())
+                    .parallel()
+                    .mapToObj(row -> sweep.row(space, bottle.rows().get(row), first + (long) row * circuits(space), drawn))
+                    .toList();
+            parts.forEach(total::add);
+        }
+        return total;
     }
 
-    private SweepResult run() {
-        Courses courses = new Courses(space);
-        Factors factors = new Factors(space, courses);
-        Tally whole = new Tally(factors.keys().size(), task);
-        double power = 0;
-        double lambda = 0;
-        progress.at(0, space.size());
-        for (int e = 0; e < factors.engines() && !stopped(); e++) {
-            EngineSide side = factors.engine(e);
-            power = Math.max(power, side.table.powerError());
-            lambda = Math.max(lambda, side.table.lambdaError());
-            sweep(side, factors, whole);
-        }
-        return result(courses, factors, whole, power, lambda);
+    private static Sweep at(Space space, Names names, List<Site> sites, BottleSide bottle, Setup setup) {
+        stopIfAsked();
+        FuelSide fuel = FuelSide.of(space, names, sites, setup);
+        Lattice nitrous = Lattice.over(
+                like(space).nitrous().massFlow() / NITROUS_NODES,
+                bottle.rows().stream().mapToDouble(row -> Arrays.stream(row.flow()).min().orElseThrow()).min().orElseThrow(),
+                bottle.rows().stream().mapToDouble(row -> Arrays.stream(row.flow()).max().orElseThrow()).max().orElseThrow());
+        Lattice extra = Lattice.over(
+                like(space).nitrousFuel().massFlow() / FUEL_NODES,
+                Arrays.stream(fuel.flow()).flatMapToDouble(Arrays::stream).min().orElseThrow(),
+                Arrays.stream(fuel.flow()).flatMapToDouble(Arrays::stream).max().orElseThrow());
+        Engine engine = Engine.of(space.plan(), names, sites, setup, nitrous, extra);
+        return new Sweep(names, spots(space, sites), engine, fuel, ClosedSide.of(space.plan(), setup));
     }
 
-    private boolean stopped() {
-        if (Thread.interrupted()) {
-            stop.set(true);
-        }
-        return stop.get();
+    private static OperatingPoint like(Space space) {
+        return space.plan().outcomes().stream()
+                .flatMap(outcome -> outcome.withNitrous().stream())
+                .findFirst()
+                .orElseThrow();
     }
 
-    /**
-     * Each part of the nitrous settings has books of its own, joined in the order of the space: what is kept does not depend on
-     * which thread was faster.
-     */
-    private void sweep(EngineSide side, Factors factors, Tally whole) {
-        int threads = Math.max(1, Runtime.getRuntime().availableProcessors());
-        Tally[] parts = new Tally[Math.min(PARTS, side.nitrous.size())];
-        Arrays.setAll(parts, p -> new Tally(factors.keys().size(), task));
-        Shared shared = new Shared(
-                new AtomicInteger(), new AtomicInteger(), new AtomicReference<>(), new CountDownLatch(threads));
-        for (int t = 0; t < threads; t++) {
-            Thread worker = new Thread(() -> work(side, factors, parts, shared), "sweep-" + t);
-            worker.setDaemon(true);
-            worker.start();
-        }
-        long each = space.size() / ((long) factors.engines() * side.nitrous.size());
-        await(shared.finished, shared.done, whole.evaluated, each);
-        if (shared.failed.get() != null) {
-            throw shared.failed.get();
-        }
-        for (Tally part : parts) {
-            whole.join(part);
-        }
-        progress.at(whole.evaluated, space.size());
-    }
-
-    /** What the threads of one sweep share: the next part, the settings done, the first failure, the end. */
-    private record Shared(
-            AtomicInteger next,
-            AtomicInteger done,
-            AtomicReference<RuntimeException> failed,
-            CountDownLatch finished) {}
-
-    private void work(EngineSide side, Factors factors, Tally[] parts, Shared shared) {
-        try {
-            for (int p = shared.next.getAndIncrement(); p < parts.length; p = shared.next.getAndIncrement()) {
-                Sweeper sweeper = new Sweeper(side, factors.keys(), parts[p], task);
-                int end = first(p + 1, parts.length, side.nitrous.size());
-                for (int n = first(p, parts.length, side.nitrous.size()); n < end && !stop.get(); n++) {
-                    sweeper.sweep(side.nitrous.get(n), stop::get);
-                    shared.done.getAndIncrement();
+    private static Spot[] spots(Space space, List<Site> sites) {
+        List<Spot> spots = new ArrayList<>();
+        List<Case> cases = space.plan().job().cases();
+        for (int at = 0; at < cases.size(); at++) {
+            for (int site = 0; site < sites.size(); site++) {
+                if (sites.get(site).at().equals(Site.weather(cases.get(at)))) {
+                    spots.add(new Spot(site, at));
                 }
             }
-        } catch (RuntimeException e) {
-            stop.set(true);
-            shared.failed.compareAndSet(null, e);
-        } finally {
-            shared.finished.countDown();
         }
+        return spots.toArray(Spot[]::new);
     }
 
-    private static int first(int part, int parts, int settings) {
-        return (int) ((long) part * settings / parts);
+    private Tally row(Space space, BottleSide.Row bottle, long first, long[] drawn) {
+        stopIfAsked();
+        Row row = new Row(this, circuits(space));
+        row.fill(bottle);
+        Tally tally = Tally.of(space, names, drawn);
+        tally.add(row, bottle.flow()[0], first);
+        return tally;
     }
 
-    private void await(CountDownLatch finished, AtomicInteger done, long before, long each) {
-        while (true) {
-            try {
-                if (finished.await(LOOK_EVERY_MS, TimeUnit.MILLISECONDS)) {
-                    return;
-                }
-                progress.at(Math.min(before + each * done.get(), space.size()), space.size());
-            } catch (InterruptedException e) {
-                stop.set(true);
-            }
+    private static int circuits(Space space) {
+        return space.count(Axis.FUEL_JET) * space.count(Axis.FUEL_PRESSURE) * space.count(Axis.BOOST_REFERENCE);
+    }
+
+    static void stopIfAsked() {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("The study was stopped before it was done; nothing of it is kept.");
         }
-    }
-
-    private SweepResult result(Courses courses, Factors factors, Tally whole, double power, double lambda) {
-        ExactStudy exact = new ExactStudy(space, courses);
-        List<Figures> rough = new ArrayList<>(whole.best.all());
-        List<Figures> front = whole.front.all();
-        rough.addAll(front);
-        List<Candidate> listed =
-                rough.stream().map(o -> exact.candidate(o.index())).toList();
-        double powerDifference = power;
-        double lambdaDifference = lambda;
-        for (int i = 0; i < listed.size(); i++) {
-            Figures is = listed.get(i).outcome();
-            powerDifference = Math.max(powerDifference, Math.abs(rough.get(i).wheelPower() / is.wheelPower() - 1));
-            lambdaDifference = Math.max(lambdaDifference, Math.abs(rough.get(i).lambda() / is.lambda() - 1));
-        }
-        int best = whole.best.all().size();
-        return new SweepResult(
-                space,
-                task,
-                whole.evaluated,
-                whole.accepted,
-                whole.reached,
-                brokeFirst(factors, whole),
-                kept(listed.subList(0, best), true),
-                kept(listed.subList(best, listed.size()), false),
-                whole.power,
-                whole.margin,
-                powerDifference,
-                lambdaDifference);
-    }
-
-    /** What the tables found within their error of a limit may be just beyond it. */
-    private List<Candidate> kept(List<Candidate> candidates, boolean ranked) {
-        List<Candidate> kept =
-                candidates.stream().filter(c -> c.outcome().accepted()).toList();
-        if (!ranked || kept.isEmpty()) {
-            return kept;
-        }
-        TopList again = new TopList(task.rankBy(), task.best());
-        kept.forEach(c -> again.offer(c.outcome()));
-        List<Figures> order = again.all();
-        List<Candidate> sorted = new ArrayList<>(kept);
-        sorted.sort(Comparator.comparingInt(c -> order.indexOf(c.outcome())));
-        return sorted;
-    }
-
-    private static Map<String, Long> brokeFirst(Factors factors, Tally whole) {
-        Map<String, Long> counts = new LinkedHashMap<>();
-        IntStream.range(0, whole.brokeFirst.length)
-                .boxed()
-                .filter(k -> whole.brokeFirst[k] > 0)
-                .sorted(Comparator.comparingLong(k -> -whole.brokeFirst[k]))
-                .forEach(k -> counts.put(factors.name(factors.keys().get(k)), whole.brokeFirst[k]));
-        return counts;
     }
 }

@@ -1,74 +1,112 @@
 package org.shotledger.study;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.TreeSet;
+import org.shotledger.plan.Plan;
+import org.shotledger.setup.Target;
+import org.shotledger.study.Rank.Ranked;
 
-/** What is kept of a sweep while it runs: counts, histograms, the best and the front. Its size does not grow with the sweep. */
+/** What is kept of the combinations: counts, the best, the front. Its size does not grow with theirs. */
 final class Tally {
-    /** Margin the best must have in hand, so that the tables' error does not put them beyond a limit. */
-    static final double IN_HAND = 0.002;
+    /** Powers are counted in steps of this share of the target, up to {@link #STEPS} of them. */
+    static final double POWER_STEP = 0.01;
 
-    final long[] brokeFirst;
-    final Histogram power;
-    final Histogram margin = new Histogram(-0.5, 0.5, 100);
-    final TopList best;
+    static final int STEPS = 400;
+    /** How many of the best are held, to be worked out again. */
+    private static final int MOST = 24;
+
+    private final Target target;
+    private final Comparator<Ranked> bestFirst;
+    private final TreeSet<Ranked> best;
     final Front front;
-    long evaluated;
-    long accepted;
+    final long[] refused;
+    final long[] powerKept = new long[STEPS];
+    final long[] powerAll = new long[STEPS];
+    /** Numbers of the combinations that are compared with exact outcomes, ascending, and what the tables have for them. */
+    private final long[] drawn;
+
+    final List<Difference.Sample> samples = new ArrayList<>();
+    long kept;
     long reached;
 
-    private final double wanted;
-
-    Tally(int keys, SweepTask task) {
-        this.brokeFirst = new long[keys];
-        this.wanted = task.wanted();
-        this.power = new Histogram(0, 2 * wanted, 200);
-        this.best = new TopList(task.rankBy(), task.best());
-        this.front = new Front(task.objectives());
+    private Tally(Plan plan, Names names, long[] drawn) {
+        this.drawn = drawn;
+        this.target = plan.target();
+        this.bestFirst = Rank.bestFirst(plan.target());
+        this.best = new TreeSet<>(bestFirst);
+        this.refused = new long[names.count()];
+        double flow = plan.stated().strongest().orElseThrow().nitrous().massFlow();
+        this.front = new Front(target.wheelPower(), flow);
     }
 
-    /** Counts combinations whose limit number {@code key} is broken and closest. */
-    void reject(int key, int count) {
-        evaluated += count;
-        brokeFirst[key] += count;
+    static Tally of(Space space, Names names, long[] drawn) {
+        return new Tally(space.plan(), names, drawn);
     }
 
-    /** Counts one that keeps every limit. */
-    void count(double wheelPower, double leastMargin) {
-        evaluated++;
-        accepted++;
-        power.add(wheelPower);
-        margin.add(leastMargin);
-        if (wheelPower >= wanted) {
-            reached++;
+    /** Adds a row whose first circuit has a number. */
+    void add(Row row, double nitrous, long first) {
+        draw(row, first);
+        for (int k = 0; k < row.margin.length; k++) {
+            int step = (int) Math.min(STEPS - 1, row.power[k] / (POWER_STEP * target.wheelPower()));
+            powerAll[step]++;
+            if (row.margin[k] >= 0) {
+                kept++;
+                powerKept[step]++;
+                if (target.reachedBy(row.power[k])) {
+                    reached++;
+                }
+                Ranked ranked = new Ranked(first + k, row.margin[k], row.power[k], nitrous);
+                offer(ranked);
+                front.offer(ranked);
+            } else {
+                refused[row.limit[k]]++;
+                // of those that break a limit the best are wanted only where none keeps them
+                if (kept == 0) {
+                    offer(new Ranked(first + k, row.margin[k], row.power[k], nitrous));
+                }
+            }
         }
     }
 
-    /** Offers one to the front and, when it reaches the wanted power, to the best. */
-    void keep(Figures outcome) {
-        if (outcome.wheelPower() >= wanted && outcome.leastMargin() >= IN_HAND) {
-            best.offer(outcome);
+    private void draw(Row row, long first) {
+        for (long index : drawn) {
+            int k = (int) Math.min(Integer.MAX_VALUE, index - first);
+            if (k >= 0 && k < row.margin.length) {
+                samples.add(new Difference.Sample(index, row.margin[k], row.power[k], row.lambda[k]));
+            }
         }
-        front.offer(outcome);
     }
 
-    void join(Tally other) {
-        for (int k = 0; k < brokeFirst.length; k++) {
-            brokeFirst[k] += other.brokeFirst[k];
+    private void offer(Ranked ranked) {
+        if (best.size() < MOST) {
+            best.add(ranked);
+        } else if (bestFirst.compare(ranked, best.last()) < 0) {
+            best.pollLast();
+            best.add(ranked);
         }
-        evaluated += other.evaluated;
-        accepted += other.accepted;
+    }
+
+    void add(Tally other) {
+        kept += other.kept;
         reached += other.reached;
-        power.join(other.power);
-        margin.join(other.margin);
-        other.best.all().forEach(best::offer);
-        other.front.all().forEach(front::offer);
+        for (int i = 0; i < refused.length; i++) {
+            refused[i] += other.refused[i];
+        }
+        for (int i = 0; i < STEPS; i++) {
+            powerKept[i] += other.powerKept[i];
+            powerAll[i] += other.powerAll[i];
+        }
+        other.best.forEach(this::offer);
+        front.add(other.front);
+        samples.addAll(other.samples);
     }
 
-    static int index(List<String> keys, String key) {
-        int at = keys.indexOf(key);
-        if (at < 0) {
-            throw new IllegalStateException("The sweep has no limit named " + key + "; it has " + keys + ".");
-        }
-        return at;
+    List<Ranked> best(int most) {
+        return best.stream()
+                .filter(ranked -> kept == 0 || ranked.margin() >= 0)
+                .limit(most)
+                .toList();
     }
 }

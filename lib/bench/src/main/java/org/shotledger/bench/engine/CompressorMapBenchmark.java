@@ -28,7 +28,7 @@ public class CompressorMapBenchmark {
     /** Draws places until enough lie on the map; the seed is fixed. */
     @Setup
     public void places() {
-        map = Heron.build().turbo().map();
+        map = DemoCar.job().car().turbo().map();
         SplittableRandom random = new SplittableRandom(19221117);
         int k = 0;
         while (k <= MASK) {

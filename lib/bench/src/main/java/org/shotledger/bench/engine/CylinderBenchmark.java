@@ -9,7 +9,7 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
-import org.shotledger.build.Build;
+import org.shotledger.car.Car;
 import org.shotledger.engine.ChargeMixing;
 import org.shotledger.engine.Cycle;
 import org.shotledger.engine.CycleInput;
@@ -40,20 +40,20 @@ public class CylinderBenchmark {
     /** Mixes and traps one charge. */
     @Setup
     public void charge() {
-        Build build = Heron.build();
-        var fuel = new FuelSupplied(build.fuels().main(), 298, 0.3);
+        Car car = DemoCar.job().car();
+        var fuel = new FuelSupplied(car.fuels().main(), 298, 0.3);
         double rpm = 6500;
         double plenum = 2.4e5;
         Intake intake = new Intake(
                 plenum, 320, 0.008, 0.03, NitrousOxide.saturatedLiquid(295).enthalpy(), fuel, 0.8, fuel, 0.03 / 5);
-        var charge = ChargeMixing.mix(intake, build.engine().breathedVolume(rpm));
+        var charge = ChargeMixing.mix(intake, car.engine().breathedVolume(rpm));
         var heat = WaterGasCombustion.DEFAULT.burn(charge.mixture());
         var inside = new TrappedCharge.Inside(1.3 * plenum, 1100, 0, 0.7);
-        TrappedCharge trapped = TrappedCharge.of(build.engine(), rpm, charge, heat, inside);
+        TrappedCharge trapped = TrappedCharge.of(car.engine(), rpm, charge, heat, inside);
         for (int k = 0; k <= MASK; k++) {
             inputs[k] = trapped.cycle(rpm, Wiebe.of(-20 + 0.2 * k, 50), 450, 1.3 * plenum, 100);
         }
-        cylinder = new Cylinder(build.engine(), -140, 140, step, new Woschni(1));
+        cylinder = new Cylinder(car.engine(), -140, 140, step, new Woschni(1));
     }
 
     /** One closed cycle. */

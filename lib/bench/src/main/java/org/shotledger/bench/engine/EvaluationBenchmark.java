@@ -9,13 +9,11 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
-import org.shotledger.budget.Calibration;
-import org.shotledger.budget.Conditions;
-import org.shotledger.budget.Demand;
-import org.shotledger.budget.Evaluation;
-import org.shotledger.budget.Evaluator;
-import org.shotledger.build.Build;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.PointModel;
 import org.shotledger.flow.FeedFlow;
+import org.shotledger.job.Job;
 import org.shotledger.nitrous.JetPair;
 
 /** A whole operating point of the demo build with exact models, at 256 seeded speeds and boosts. */
@@ -24,29 +22,25 @@ import org.shotledger.nitrous.JetPair;
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class EvaluationBenchmark {
     private static final int MASK = 255;
+    private static final JetPair JETS = new JetPair(1.1e-3, 0.6e-3);
 
     private final double[] rpm = new double[MASK + 1];
-    private final Demand[] boost = new Demand[MASK + 1];
-    private final Demand[] both = new Demand[MASK + 1];
-    private Evaluator evaluator;
-    private Conditions conditions;
+    private final double[] plenum = new double[MASK + 1];
+    private PointModel model;
     private FeedFlow feed;
     private int i;
 
-    /** Makes the demands; the seed is fixed. */
+    /** Draws the points; the seed is fixed. */
     @Setup
-    public void demands() {
-        Build build = Heron.build();
-        evaluator = Calibration.of(build);
-        conditions = Conditions.of(build, build.target().conditions());
+    public void points() {
+        Job job = DemoCar.job();
+        model = Evaluate.model(job.car(), job.setup().withJets(JETS), job.stated());
         SplittableRandom random = new SplittableRandom(20061125);
-        JetPair jets = new JetPair(1.1e-3, 0.6e-3);
         for (int k = 0; k <= MASK; k++) {
             rpm[k] = random.nextDouble(5800, 7000);
-            boost[k] = Demand.boost(conditions.air().pressure() + random.nextDouble(1.0e5, 1.3e5));
-            both[k] = boost[k].with(jets);
+            plenum[k] = job.stated().air().pressure() + random.nextDouble(1.0e5, 1.3e5);
         }
-        feed = evaluator.feed(conditions, both[0]);
+        feed = model.feed(plenum[0]);
     }
 
     private int next() {
@@ -56,22 +50,28 @@ public class EvaluationBenchmark {
 
     /** Boost alone. */
     @Benchmark
-    public Evaluation boostAlone() {
+    public OperatingPoint boostAlone() {
         int k = next();
-        return evaluator.at(conditions, rpm[k], boost[k]);
+        return model.at(rpm[k], plenum[k], org.shotledger.evaluate.Mode.BOOST_ALONE);
     }
 
     /** Boost and nitrous, the choked feed flow solved before. */
     @Benchmark
-    public Evaluation withNitrous() {
+    public OperatingPoint withNitrous() {
         int k = next();
-        return evaluator.at(conditions, rpm[k], both[k], feed);
+        return model.at(
+                rpm[k], plenum[k], org.shotledger.evaluate.Mode.NITROUS, feed, model.nitrousFuel(plenum[k], JETS.fuelBore()));
     }
 
     /** Boost and nitrous with the feed path solved anew. */
     @Benchmark
-    public Evaluation withNitrousAndFeedPath() {
+    public OperatingPoint withNitrousAndFeedPath() {
         int k = next();
-        return evaluator.at(conditions, rpm[k], both[k]);
+        return model.at(
+                rpm[k],
+                plenum[k],
+                org.shotledger.evaluate.Mode.NITROUS,
+                model.feed(plenum[k], JETS.nitrousBore()),
+                model.nitrousFuel(plenum[k], JETS.fuelBore()));
     }
 }

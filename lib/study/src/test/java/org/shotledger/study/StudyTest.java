@@ -1,0 +1,177 @@
+package org.shotledger.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ForkJoinPool;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.shotledger.job.Job;
+
+/** Studies against the exact outcome of every one of their combinations. */
+class StudyTest {
+    private static final Space SPACE = DemoSpace.SPACE;
+    private static final List<Candidate> EXACT =
+            LongStream.range(0, SPACE.size()).mapToObj(i -> Candidate.of(SPACE, i)).toList();
+    private static final Study STUDY = Study.of(DemoSpace.JOB, SPACE, new Study.Exact(6, 10, 8));
+    /** Enough draws to meet nearly every combination of the space. */
+    private static final int ALL = 400;
+
+    @Test
+    void tablesAreAsNearToBruteForceAsStated() {
+        Difference stated = STUDY.difference();
+        Map<Long, Difference.Sample> table = tables(SPACE);
+        int within = 0;
+        for (Difference.Sample sample : table.values()) {
+            Difference one = Difference.of(SPACE, List.of(sample));
+            within += one.power() <= stated.power() && one.margin() <= stated.margin() ? 1 : 0;
+        }
+        assertTrue(table.size() > 0.9 * SPACE.size());
+        assertTrue(within >= stated.covered() * table.size(), within + " of " + table.size() + " within " + stated);
+        assertTrue(stated.margin() < 0.005 && stated.power() < 0.003, stated.toString());
+    }
+
+    @Test
+    void countsAreThoseOfBruteForceButForVerdictsWithinTheDifference() {
+        double doubt = Difference.of(SPACE, List.copyOf(tables(SPACE).values())).margin();
+        long surely = EXACT.stream().filter(c -> c.margin() > doubt).count();
+        long perhaps = EXACT.stream().filter(c -> c.margin() >= -doubt).count();
+        assertTrue(surely > 0 && perhaps < SPACE.size(), "the space holds both kinds");
+        assertTrue(STUDY.kept() >= surely && STUDY.kept() <= perhaps, surely + " " + STUDY.kept() + " " + perhaps);
+        long refused = STUDY.refusedBy().values().stream().mapToLong(Long::longValue).sum();
+        assertEquals(SPACE.size(), STUDY.kept() + refused);
+        assertEquals(
+                SPACE.size(),
+                STUDY.histogram().all().stream().mapToLong(Long::longValue).sum());
+        assertEquals(
+                STUDY.kept(),
+                STUDY.histogram().kept().stream().mapToLong(Long::longValue).sum());
+    }
+
+    @Test
+    void noListedMemberOfTheFrontIsBetteredByAnother() {
+        assertFalse(STUDY.front().isEmpty());
+        for (Candidate member : STUDY.front()) {
+            assertTrue(member.margin() >= 0);
+            for (Candidate other : STUDY.front()) {
+                assertFalse(Rank.dominates(other.ranked(), member.ranked()));
+            }
+        }
+    }
+
+    @Test
+    void noCombinationBettersAMemberByMoreThanTheGrain() {
+        double grain = STUDY.frontGrain();
+        double power = grain * DemoSpace.JOB.target().wheelPower();
+        double nitrous = grain * DemoSpace.PLAN.stated().strongest().orElseThrow().nitrous().massFlow();
+        for (Candidate member : STUDY.front()) {
+            for (Candidate other : EXACT) {
+                assertFalse(
+                        other.margin() > member.margin() + grain
+                                && other.wheelPower() > member.wheelPower() + power
+                                && other.nitrousFlow() < member.nitrousFlow() - nitrous,
+                        member.index() + " by " + other.index());
+            }
+        }
+    }
+
+    @Test
+    void theBestIsTheBestOfBruteForce() {
+        Candidate best = EXACT.stream()
+                .min((a, b) -> Rank.bestFirst(DemoSpace.JOB.target()).compare(a.ranked(), b.ranked()))
+                .orElseThrow();
+        assertTrue(best.margin() >= 0);
+        assertEquals(best.index(), STUDY.best().get(0).index());
+    }
+
+    @Test
+    void aVerdictDoesNotHangOnTheOtherValuesOfAnAxis() {
+        Space one = SPACE.vary(Axis.BOOST, "1.2 bar gauge");
+        Space two = SPACE.vary(Axis.BOOST, "1.2 bar gauge", "1.3 bar gauge");
+        Map<Long, Difference.Sample> alone = tables(one);
+        Map<Long, Difference.Sample> beside = tables(two);
+        int compared = 0;
+        for (Difference.Sample sample : alone.values()) {
+            Difference.Sample same = beside.get(sample.index());
+            if (same != null) {
+                assertEquals(one.setup(sample.index()), two.setup(same.index()));
+                assertEquals(sample.margin(), same.margin(), 1e-12);
+                assertEquals(sample.power(), same.power(), 1e-6);
+                compared++;
+            }
+        }
+        assertTrue(compared > one.size() / 2);
+    }
+
+    @Test
+    void countsAreTheSameOnOneAndTwoThreads() throws Exception {
+        Study one = on(1);
+        Study two = on(2);
+        assertEquals(one.kept(), two.kept());
+        assertEquals(one.reached(), two.reached());
+        assertEquals(one.refusedBy(), two.refusedBy());
+        assertEquals(one.histogram(), two.histogram());
+        assertEquals(indices(one.best()), indices(two.best()));
+        assertEquals(indices(one.front()), indices(two.front()));
+    }
+
+    @Test
+    void whereNothingReachesThePowerTheBestThatKeepsTheLimitsIsShown() {
+        Job more = DemoSpace.JOB.with(DemoSpace.JOB.target().withWheelPower(900e3));
+        Study study = Study.of(more, SPACE, new Study.Exact(4, 0, 0));
+        assertEquals(0, study.reached());
+        double most = EXACT.stream()
+                .filter(c -> c.margin() >= 0)
+                .mapToDouble(Candidate::wheelPower)
+                .max()
+                .orElseThrow();
+        assertEquals(most, study.best().get(0).wheelPower(), 1e-6 * most);
+        assertTrue(study.best().stream().allMatch(c -> c.margin() >= 0));
+    }
+
+    @Test
+    void anInterruptStopsIt() {
+        Thread.currentThread().interrupt();
+        try {
+            assertThrows(CancellationException.class, () -> Study.of(DemoSpace.JOB, SPACE));
+        } finally {
+            assertTrue(Thread.interrupted());
+        }
+    }
+
+    @Test
+    void aComparisonHoldsThePlansOfItsSetups() {
+        Comparison comparison =
+                Comparison.of(DemoSpace.JOB, Map.of("small", SPACE.setup(0), "large", SPACE.setup(SPACE.size() - 1)));
+        assertEquals(EXACT.get(0).plan().limits(), comparison.plans().get("small").limits());
+        assertEquals(SPACE.setup(0), comparison.setups().get("small"));
+        assertThrows(
+                IllegalArgumentException.class, () -> Comparison.of(DemoSpace.JOB, Map.of("alone", SPACE.setup(0))));
+    }
+
+    private static Study on(int threads) throws Exception {
+        ForkJoinPool pool = new ForkJoinPool(threads);
+        try {
+            return pool.submit(() -> Study.of(DemoSpace.JOB, SPACE, new Study.Exact(2, 2, 0)))
+                    .get();
+        } finally {
+            pool.shutdown();
+        }
+    }
+
+    private static List<Long> indices(List<Candidate> candidates) {
+        return candidates.stream().map(Candidate::index).toList();
+    }
+
+    private static Map<Long, Difference.Sample> tables(Space space) {
+        Map<Long, Difference.Sample> samples = new HashMap<>();
+        Sweep.of(space, ALL).samples.forEach(sample -> samples.put(sample.index(), sample));
+        return samples;
+    }
+}
