@@ -1,5 +1,6 @@
 package org.shotledger.evaluate;
 
+import java.util.List;
 import org.shotledger.car.Car;
 
 /** How close operating points come to the limits, for searches that look at many points. */
@@ -56,6 +57,15 @@ public final class PointLimits {
         return PointRules.ALL.stream()
                 .mapToDouble(rule -> rule.concerns(car, point) ? rule.margin(car, point) : Double.POSITIVE_INFINITY)
                 .toArray();
+    }
+
+    /**
+     * Keys of the limits.
+     *
+     * @return in the order of {@link #margins}
+     */
+    public static List<String> keys() {
+        return PointRules.ALL.stream().map(PointRule::key).toList();
     }
 
     /**
