@@ -5,21 +5,31 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.shotledger.car.Car;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.plan.Plan;
 
 /**
- * Power and every margin of a plan as quadratic forms in its unknowns, fitted on exact evaluations: centre, the 5 % and the 95 %
- * point of every unknown, and the corners of those pairs that move the margins most. The power, over that asked for less one, is
+ * Power and every margin of a plan as quadratic forms in its unknowns, fitted on exact evaluations: centre, a standard deviation to
+ * either side in every unknown, and the corners of those pairs that move the margins most. The power, over that asked for less one, is
  * output 0; then come the relative margins.
  */
 final class Surface {
+    /**
+     * Probability below a node of the fit: one standard deviation of the normal distribution, our choice. Further out boost is lost
+     * at some speeds, and a form through such a node is wrong where the verdict is decided.
+     */
+    private static final double NODE = 0.1587;
     /** Mixed terms are taken among this many unknowns: our choice, ten corners. */
     private static final int MIXED = 5;
     /** A margin with less than this does not change: rounding of the solvers, our choice. */
     private static final double NOTHING = 1e-6;
     /** A margin of this size is as good as broken or kept for good; what has no value is put there. */
     private static final double FAR = 1;
+    /** Two powers of the same car differ by less than this share: rounding of the solvers. */
+    private static final double SAME = 1e-6;
 
     final List<Margins.Place> outputs;
     private final Plan plan;
@@ -41,8 +51,9 @@ final class Surface {
         step = new double[d];
         for (int i = 0; i < d; i++) {
             centre[i] = scale(i, 0.5);
-            step[i] = 0.5 * (scale(i, 0.95) - scale(i, 0.05));
+            step[i] = 0.5 * (scale(i, 1 - NODE) - scale(i, NODE));
         }
+        requireCarOfTheSheet();
         outputs = Margins.places(plan.outcomes());
         armed = points(plan.outcomes());
         constant = numbers(plan.outcomes());
@@ -57,6 +68,28 @@ final class Surface {
         }
         pairs = withMixed ? strongestPairs() : new int[0][];
         mixed = Arrays.stream(pairs).parallel().map(this::mixed).toArray(double[][]::new);
+    }
+
+    /** A sheet's figure is drawn by reading the sheet anew; what was changed in the car since would be lost in silence. */
+    private void requireCarOfTheSheet() {
+        var figure = plan.car().origins().values().stream()
+                .filter(origin -> origin.kind() != null && origin.line() > 0)
+                .findFirst();
+        boolean drawn = unknowns.stream().anyMatch(u -> u.kind() == Unknown.Kind.SHEET);
+        var strongest = plan.stated().strongest();
+        if (!drawn || figure.isEmpty() || strongest.isEmpty()) {
+            return;
+        }
+        Car read = plan.job().with(figure.get().path(), figure.get().text()).car();
+        double power = Evaluate.at(
+                        read, plan.setup(), plan.stated().at(), strongest.get().rpm())
+                .map(OperatingPoint::wheelPower)
+                .orElse(Double.NaN);
+        if (!read.limits().equals(plan.car().limits())
+                || !(Math.abs(power / strongest.get().wheelPower() - 1) < SAME)) {
+            throw new IllegalArgumentException("The car was changed after its sheet was read, so the bands of the sheet cannot be"
+                    + " drawn; write the change into the sheet, or leave the unknowns of the sheet out.");
+        }
     }
 
     /** Where one side has no answer, the other speaks for both. */
@@ -107,10 +140,9 @@ final class Surface {
                 world = unknowns.get(i).effect().of(world, x[i]);
             }
             List<Outcome> outcomes = world.outcomes();
-            if (System.getenv("DBG")!=null && points(outcomes)<armed) for (int q=0;q<outcomes.size();q++) System.out.println("FEWER "+outcomes.get(q).at().name()+" "+outcomes.get(q).withNitrous().size()+" of "+plan.outcomes().get(q).withNitrous().size());
             return points(outcomes) < armed ? null : numbers(outcomes);
         } catch (IllegalArgumentException outside) {
-            if (System.getenv("DBG")!=null) System.out.println("REFUSED "+outside.getMessage()); return null; // beyond what a record or the calibration takes; counted by whoever asks
+            return null; // beyond what a record or the calibration takes; counted by whoever asks
         }
     }
 
