@@ -1,6 +1,7 @@
 package org.shotledger.confidence;
 
 import java.util.Arrays;
+import java.util.Locale;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.distribution.continuous.TDistribution;
 
@@ -14,6 +15,9 @@ import org.hipparchus.distribution.continuous.TDistribution;
 public record Chance(double probability, double low, double high) {
     /** Number of independent replicates the interval is told from. */
     static final int REPLICATES = 16;
+
+    /** Distributions are not known further into their tails: our choice. */
+    private static final double HIGHEST_TOLD = 0.999;
 
     private static final double TWO_SIDED_95 = 0.975;
     private static final double NORMAL = new NormalDistribution().inverseCumulativeProbability(TWO_SIDED_95);
@@ -46,5 +50,19 @@ public record Chance(double probability, double low, double high) {
         double middle = (p + z2 / (2 * n)) / (1 + z2 / n);
         double half = NORMAL / (1 + z2 / n) * Math.sqrt(p * (1 - p) / n + z2 / (4 * n * n));
         return new Chance(p, Math.max(0, middle - half), Math.min(1, middle + half));
+    }
+
+    /**
+     * The chance as a reader sees it; certainty is never claimed.
+     *
+     * @return for example {@code "59 %"} or {@code ">99.9 % within the stated bands"}
+     */
+    public String text() {
+        if (probability > HIGHEST_TOLD) {
+            return ">99.9 % within the stated bands";
+        }
+        return probability < 1 - HIGHEST_TOLD
+                ? "<0.1 % within the stated bands"
+                : String.format(Locale.ROOT, probability < 0.1 || probability > 0.9 ? "%.1f %%" : "%.0f %%", 100 * probability);
     }
 }

@@ -3,7 +3,7 @@ package org.shotledger.confidence;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import org.shotledger.plan.Plan;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -13,30 +13,19 @@ import org.shotledger.units.UnitSystem;
  * @param plan the plan
  * @param unknowns what is not known exactly
  * @param draws number of draws
- * @param reach chance that the wheel power reaches the wish
- * @param keep chance that every limit is kept
- * @param both chance of both together
- * @param limits chance that each limit is kept over the band, by its name
- * @param power wheel power of all draws
- * @param kept wheel power of the draws that keep every limit
- * @param influences what each unknown does, strongest first
- * @param powerDifference largest relative difference of power between the quadratic forms and the exact evaluation at random
- *     places; NaN when it was not looked at
- * @param lambdaDifference the same for lambda
+ * @param stated the chances of this car, all bands included
+ * @param exactModels the same if the models were exact: only the bands of sheet and day
+ * @param influences what each unknown does, the most decisive first; empty for a quick study
+ * @param check draws that were evaluated exactly as well
  */
 public record Confidence(
         Plan plan,
         List<Unknown> unknowns,
         int draws,
-        Chance reach,
-        Chance keep,
-        Chance both,
-        Map<String, Chance> limits,
-        Propagation power,
-        Propagation kept,
+        Chances stated,
+        Chances exactModels,
         List<Influence> influences,
-        double powerDifference,
-        double lambdaDifference) {
+        SurfaceCheck check) {
 
     /** Copies the lists. */
     public Confidence {
@@ -45,22 +34,23 @@ public record Confidence(
     }
 
     /**
-     * The wheel power that can be promised inside every limit.
+     * The wheel power that can be promised inside every limit in every case.
      *
      * @param confidence probability, above 0 and below 1
      * @return the most power that is reached, with every limit kept, with that probability, W; NaN when the limits alone are
      *     kept less often
      */
     public double powerAt(double confidence) {
-        double[] values = kept.sorted();
+        double[] values = stated.kept().sorted();
         long needed = Math.round(confidence * draws);
         return needed <= values.length && needed > 0 ? values[(int) (values.length - needed)] : Double.NaN;
     }
 
     /**
-     * The unknown whose better knowledge narrows the result most for its effort.
+     * The unknown whose better knowledge narrows the decisive margin most for its effort.
      *
      * @return what to measure next
+     * @throws java.util.NoSuchElementException after a quick study, which has no influences
      */
     public Influence measureNext() {
         return influences.stream()
@@ -69,25 +59,36 @@ public record Confidence(
     }
 
     /**
-     * The answer in one sentence.
+     * The answer in a few sentences.
      *
-     * @return chances, spread, and what to measure next
+     * @return both lines of chances, the spread of the power, the exact check, and what to measure next
      */
     public String summary() {
+        String next = influences.isEmpty()
+                ? ""
+                : " Measure next: " + measureNext().unknown().measurement() + " (" + measureNext().unknown().name() + ").";
+        String checked = check.draws() == 0 ? " No draw was evaluated exactly as well." : " " + check.summary();
         return String.format(
                 Locale.ROOT,
-                "%s: %.0f %% chance of %s at the wheels, %.0f %% of keeping every limit, %.0f %% of both (95 %% interval of the draws"
-                        + " %.1f to %.1f %%); power %s with a standard uncertainty of %s. Measure \"%s\" next. Chances are those of the"
-                        + " stated distributions and these models, not of a part that breaks.",
-                plan.name(),
-                100 * reach.probability(),
-                QuantityKind.POWER.text(plan.wish().wheelPower(), UnitSystem.US),
-                100 * keep.probability(),
-                100 * both.probability(),
-                100 * both.low(),
-                100 * both.high(),
-                QuantityKind.POWER.text(power.mean(), UnitSystem.US),
-                QuantityKind.POWER.text(power.deviation(), UnitSystem.US),
-                influences.isEmpty() ? "nothing" : measureNext().unknown().path());
+                "%s, this car with all stated bands: %s. If the models were exact: %s. Power %s with a standard uncertainty of"
+                        + " %s.%s%s Chances are those of the stated bands, not of a part that breaks.",
+                plan.job().name(),
+                line(stated),
+                line(exactModels),
+                QuantityKind.POWER.text(stated.power().mean(), UnitSystem.US),
+                QuantityKind.POWER.text(stated.power().deviation(), UnitSystem.US),
+                checked,
+                next);
+    }
+
+    private String line(Chances chances) {
+        return String.format(
+                Locale.ROOT,
+                "%s to reach %s at the wheels, %s to keep every limit in %d cases, %s for both",
+                chances.reach().text(),
+                QuantityKind.POWER.text(plan.target().wheelPower(), UnitSystem.US),
+                chances.keep().text(),
+                plan.outcomes().size(),
+                chances.both().text());
     }
 }

@@ -1,5 +1,9 @@
 package org.shotledger.confidence;
 
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.distribution.continuous.TriangularDistribution;
+import org.shotledger.flow.FlowBand;
+
 /** A distribution of one quantity, given by its quantile function; JCGM 101:2008, 6.4, says which one suits what is known. */
 @FunctionalInterface
 public interface Distribution {
@@ -20,7 +24,7 @@ public interface Distribution {
      */
     static Distribution normal(double mean, double deviation) {
         positive("standard deviation of the normal distribution", deviation);
-        return p -> mean + deviation * NormalQuantile.of(p);
+        return p -> mean + deviation * score(p);
     }
 
     /**
@@ -49,10 +53,7 @@ public interface Distribution {
             throw new IllegalArgumentException("The most likely value of the triangular distribution is " + mode
                     + "; it must lie between its limits " + low + " and " + high + ".");
         }
-        double below = (mode - low) / (high - low);
-        return p -> p < below
-                ? low + Math.sqrt(p * (high - low) * (mode - low))
-                : high - Math.sqrt((1 - p) * (high - low) * (high - mode));
+        return new TriangularDistribution(low, mode, high)::inverseCumulativeProbability;
     }
 
     /**
@@ -65,7 +66,30 @@ public interface Distribution {
     static Distribution lognormal(double median, double logDeviation) {
         positive("median of the lognormal distribution", median);
         positive("standard deviation of the logarithm", logDeviation);
-        return p -> median * Math.exp(logDeviation * NormalQuantile.of(p));
+        return p -> median * Math.exp(logDeviation * score(p));
+    }
+
+    /**
+     * A quantity known by a best estimate and its 90 % band, even in the logarithm on either side.
+     *
+     * @param band low, best and high; the best is the median
+     * @return the distribution
+     */
+    static Distribution band(FlowBand band) {
+        positive("width of the band", band.high() - band.low());
+        double end = score(0.95);
+        return p -> band.at(score(p) / end);
+    }
+
+    private static double score(double probability) {
+        return Standard.NORMAL.inverseCumulativeProbability(probability);
+    }
+
+    /** Holds the one standard normal distribution. */
+    final class Standard {
+        private static final NormalDistribution NORMAL = new NormalDistribution();
+
+        private Standard() {}
     }
 
     /**

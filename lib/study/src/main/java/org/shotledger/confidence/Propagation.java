@@ -22,7 +22,7 @@ public record Propagation(double[] sorted) {
      * @return the values
      */
     public static Propagation of(
-            ToDoubleFunction<double[]> model, List<Distribution> inputs, Points points, int draws) {
+            ToDoubleFunction<double[]> model, List<Distribution> inputs, ShiftedSobol points, int draws) {
         if (draws < 2) {
             throw new IllegalArgumentException("A propagation with " + draws + " draws says nothing; take at least 2.");
         }

@@ -8,7 +8,7 @@ import org.hipparchus.random.SobolSequenceGenerator;
  * (L'Ecuyer and Lemieux, in Modeling Uncertainty, Kluwer 2002, chapter 20). The points keep their evenness, each of them is
  * uniform, and different seeds give independent replicates from which an error can be told.
  */
-public final class ShiftedSobol implements Points {
+public final class ShiftedSobol {
     private static final int BITS = 52;
     private static final double SCALE = 0x1.0p-52;
 
@@ -27,7 +27,11 @@ public final class ShiftedSobol implements Points {
         shift = random.longs(dimensions).map(bits -> bits >>> (64 - BITS)).toArray();
     }
 
-    @Override
+    /**
+     * Writes the next point.
+     *
+     * @param into its coordinates, each above 0 and below 1
+     */
     public void next(double[] into) {
         double[] point = points.nextVector();
         for (int i = 0; i < into.length; i++) {

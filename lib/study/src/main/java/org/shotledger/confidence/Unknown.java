@@ -2,97 +2,116 @@ package org.shotledger.confidence;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.shotledger.build.Build;
-import org.shotledger.build.Origin;
-import org.shotledger.units.NearestName;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.shotledger.flow.FlowBand;
+import org.shotledger.limits.Provenance;
+import org.shotledger.setup.Factor;
 
 /**
  * Something about a plan that is not known exactly.
  *
- * @param path a field of the build sheet, {@link #BOOST}, {@link #NITROUS_JET} or {@link #FUEL_JET}
- * @param unit unit in which the distribution counts, as the sheet writes it; empty for a factor or a pure number
- * @param distribution for a field the value itself, for boost the error of its control in bar, for a jet the factor on its bore
+ * @param name what it is, in the words of the trade
+ * @param kind whether a model, the sheet or the day has the band
+ * @param distribution how its value is distributed
+ * @param effect what the world is when it has a value
+ * @param provenance how the band is known
+ * @param reason where the band comes from
+ * @param measurement what would narrow it
  * @param effort what it takes to halve the uncertainty, in any unit that is the same for all, for example hours; above zero
  */
-public record Unknown(String path, String unit, Distribution distribution, double effort) {
-    /** The boost that is really held: an error in bar added to the planned one at every speed. */
-    public static final String BOOST = "boost";
-    /** The bore of all nitrous jets: a factor, near 1. */
-    public static final String NITROUS_JET = "jets.nitrous";
-    /** The bore of all fuel jets: a factor, near 1. */
-    public static final String FUEL_JET = "jets.fuel";
+public record Unknown(
+        String name,
+        Kind kind,
+        Distribution distribution,
+        Effect effect,
+        Provenance provenance,
+        String reason,
+        String measurement,
+        double effort) {
 
-    private static final List<String> OWN = List.of(BOOST, NITROUS_JET, FUEL_JET);
-    private static final Pattern FIGURE = Pattern.compile("\\s*([-+]?[0-9.]+(?:[eE][-+]?[0-9]+)?)\\s*(.*?)\\s*");
+    /** Whose band it is. */
+    public enum Kind {
+        /** What a model is wrong by. */
+        MODEL,
+        /** A figure of the sheet, a limit's own band among them. */
+        SHEET,
+        /** What the day may do beside the cases: bottle, weather, voltage. */
+        DAY
+    }
+
+    /** What the world is when an unknown has a value. */
+    @FunctionalInterface
+    public interface Effect {
+        /**
+         * Applies a value.
+         *
+         * @param world the world before
+         * @param value the unknown's value
+         * @return the changed world
+         */
+        World of(World world, double value);
+    }
 
     /** Checks the effort. */
     public Unknown {
         if (!(effort > 0 && Double.isFinite(effort))) {
             throw new IllegalArgumentException(
-                    "The effort to know \"" + path + "\" better is " + effort + "; give a finite number above zero.");
+                    "The effort to know \"" + name + "\" better is " + effort + "; give a finite number above zero.");
         }
     }
 
     /**
-     * Everything the sheet states with {@code +/-}, each as a rectangular distribution of that half-width (JCGM 100:2008, 4.3.7).
+     * What a model is wrong by.
      *
-     * @param build the build
-     * @return the unknowns in the order of the sheet, each with an effort of 1
+     * @param factor the factor
+     * @param band its 90 % band
+     * @param provenance how the band is known
+     * @param reason where the band comes from
+     * @param measurement what would narrow it
+     * @return the unknown with an effort of 1
      */
-    public static List<Unknown> stated(Build build) {
-        return build.origins().values().stream()
-                .filter(o -> o.uncertainty() > 0)
-                .map(o -> stated(build, o))
-                .toList();
-    }
-
-    private static Unknown stated(Build build, Origin origin) {
-        Matcher value = figure(origin.path(), withoutBand(origin));
-        double number = Double.parseDouble(value.group(1));
-        String unit = value.group(2);
-        double next = build.with(origin.path(), text(number * 1.001, unit))
-                .origin(origin.path())
-                .orElseThrow()
-                .value();
-        double perSi = 0.001 * number / (next - origin.value());
-        double half = origin.uncertainty() * Math.sqrt(3) * perSi;
-        return new Unknown(origin.path(), unit, Distribution.uniform(number - half, number + half), 1);
+    public static Unknown model(
+            Factor factor, FlowBand band, Provenance provenance, String reason, String measurement) {
+        return new Unknown(
+                factor.words(),
+                Kind.MODEL,
+                Distribution.band(band),
+                (world, value) -> world.withCases(
+                        at -> at.with(factor, value * at.factors().of(factor))),
+                provenance,
+                reason,
+                measurement,
+                1);
     }
 
     /**
-     * A field of the sheet with any distribution.
+     * Several that err together, for example two readings of one gauge: all lie at the same probability of their distributions.
      *
-     * @param build the build
-     * @param path the field, for example {@code "bottle.start-temperature"}
-     * @param distribution distribution of its number, in the unit in which the sheet states it
-     * @return the unknown with an effort of 1
-     * @throws IllegalArgumentException when the sheet has no such field; the nearest name is offered
+     * @param name what makes them err together
+     * @param members the unknowns, at least one; none of them may be given beside the group
+     * @return one unknown, drawn as a standard normal score, with the largest effort of its members
      */
-    public static Unknown field(Build build, String path, Distribution distribution) {
-        Origin origin = build.origin(path)
-                .orElseThrow(() -> new IllegalArgumentException("\"" + path
-                        + "\" is not a field of the build sheet of " + build.name() + "."
-                        + NearestName.of(path, build.origins().keySet())
-                                .map(n -> " Did you mean \"" + n + "\"?")
-                                .orElse(" Name a field as it stands in the sheet.")));
-        return new Unknown(path, figure(path, withoutBand(origin)).group(2), distribution, 1);
-    }
-
-    /**
-     * Boost or a jet with any distribution.
-     *
-     * @param path {@link #BOOST}, {@link #NITROUS_JET} or {@link #FUEL_JET}
-     * @param distribution error in bar, or factor on the bore
-     * @return the unknown with an effort of 1
-     */
-    public static Unknown own(String path, Distribution distribution) {
-        if (!OWN.contains(path)) {
-            throw new IllegalArgumentException(
-                    "\"" + path + "\" is none of " + OWN + "; for a field of the sheet use field.");
-        }
-        return new Unknown(path, path.equals(BOOST) ? "bar" : "", distribution, 1);
+    public static Unknown together(String name, List<Unknown> members) {
+        NormalDistribution score = new NormalDistribution();
+        Unknown first = members.get(0);
+        Effect all = (world, z) -> {
+            World changed = world;
+            for (Unknown member : members) {
+                double value = member.distribution().quantile(score.cumulativeProbability(z));
+                changed = member.effect().of(changed, value);
+            }
+            return changed;
+        };
+        double effort = members.stream().mapToDouble(Unknown::effort).max().orElseThrow();
+        return new Unknown(
+                name,
+                first.kind(),
+                Distribution.normal(0, 1),
+                all,
+                first.provenance(),
+                String.join("; ", members.stream().map(m -> m.name() + ": " + m.reason()).toList()),
+                first.measurement(),
+                effort);
     }
 
     /**
@@ -102,59 +121,16 @@ public record Unknown(String path, String unit, Distribution distribution, doubl
      * @return the changed unknown
      */
     public Unknown withEffort(double other) {
-        return new Unknown(path, unit, distribution, other);
-    }
-
-    /** The value as the sheet would state it. */
-    String text(double number) {
-        return text(number, unit);
+        return new Unknown(name, kind, distribution, effect, provenance, reason, measurement, other);
     }
 
     /**
      * The range that holds it nine times out of ten.
      *
-     * @return path and range in words
+     * @return name and range in words, SI
      */
     public String range() {
-        return path + ", " + band();
-    }
-
-    /**
-     * The same for a chart or a table.
-     *
-     * @return for example {@code "base pull, wheel power: 576.5 to 603.5 hp"}
-     */
-    public String words() {
-        String name = switch (path) {
-            case BOOST -> "boost held, error";
-            case NITROUS_JET -> "nitrous jets, bore times";
-            case FUEL_JET -> "fuel jets, bore times";
-            default -> path.replace(".", ", ").replace('-', ' ');
-        };
-        return name + ": " + band();
-    }
-
-    private String band() {
         return String.format(
-                        Locale.ROOT, "%.4g to %.4g %s", distribution.quantile(0.05), distribution.quantile(0.95), unit)
-                .strip();
-    }
-
-    private static String text(double number, String unit) {
-        return (String.format(Locale.ROOT, "%.12g", number) + " " + unit).strip();
-    }
-
-    private static String withoutBand(Origin origin) {
-        int band = origin.text().indexOf("+/-");
-        return band < 0 ? origin.text() : origin.text().substring(0, band);
-    }
-
-    private static Matcher figure(String path, String text) {
-        Matcher matcher = FIGURE.matcher(text);
-        if (!matcher.matches()) {
-            throw new IllegalArgumentException("The field \"" + path + "\" stands as \"" + text
-                    + "\"; only a number with a unit can have a distribution.");
-        }
-        return matcher;
+                Locale.ROOT, "%s, %.4g to %.4g", name, distribution.quantile(0.05), distribution.quantile(0.95));
     }
 }

@@ -1,0 +1,248 @@
+package org.shotledger.confidence;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.shotledger.car.Car;
+import org.shotledger.car.EngineModel;
+import org.shotledger.car.Origin;
+import org.shotledger.engine.KnockModel;
+import org.shotledger.engine.MoistAir;
+import org.shotledger.engine.NitrousFactor;
+import org.shotledger.evaluate.Calibration;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.NoAnswerException;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.flow.FlowBand;
+import org.shotledger.job.Job;
+import org.shotledger.limits.Provenance;
+import org.shotledger.plan.Plan;
+import org.shotledger.setup.BottleFill;
+import org.shotledger.setup.Case;
+import org.shotledger.setup.Factor;
+import org.shotledger.setup.Setup;
+import org.shotledger.units.FigureText;
+import org.shotledger.units.NearestName;
+
+/** Every band that the models, the sheet and the day state for a plan. */
+public final class Unknowns {
+    /** 90 % band of the air breathed beyond the base pull, which fixes its product with the work: our choice. */
+    private static final FlowBand BREATHING = new FlowBand(0.97, 1, 1.03);
+    /** 90 % band of the main fuel metered, a wide-band probe with its trim: our choice. */
+    private static final FlowBand METERING = new FlowBand(0.98, 1, 1.02);
+    /** 90 % band of the absolute exhaust temperature against the base pull's own: our choice, about 35 K. */
+    private static final FlowBand EXHAUST = new FlowBand(0.97, 1, 1.03);
+    /** 90 % band of the peak pressure, cycle to cycle spread left out as everywhere: our choice. */
+    private static final FlowBand PEAK = new FlowBand(0.94, 1, 1.06);
+    /** Standard uncertainties of the day: our choice, usual gauges and thermometers. */
+    private static final double BOTTLE_DEVIATION = 1.0;
+
+    private static final double AIR_DEVIATION = 2.0;
+    private static final double VOLTAGE_DEVIATION = 0.1;
+    private static final String CHOICE = "no source, our choice";
+    private static final Pattern FIGURE = Pattern.compile("\\s*([-+]?[0-9.]+(?:[eE][-+]?[0-9]+)?)\\s*(.*?)\\s*");
+
+    private Unknowns() {}
+
+    /**
+     * All of them; one figure has one band: what the sheet states with {@code +/-} replaces the usual band of the same figure.
+     *
+     * @param plan the plan
+     * @return models first, then the sheet in its order, then the day; each with an effort of 1
+     */
+    public static List<Unknown> of(Plan plan) {
+        List<Unknown> all = new ArrayList<>(models(plan));
+        all.addAll(sheet(plan.job()));
+        all.addAll(day(plan));
+        return List.copyOf(all);
+    }
+
+    private static List<Unknown> models(Plan plan) {
+        List<Unknown> all = new ArrayList<>();
+        Car car = plan.car();
+        if (plan.setup().jets().isPresent()) {
+            nitrous(plan, all);
+        }
+        if (Double.isNaN(car.origin("base-pull.wheel-power").map(Origin::uncertainty).orElse(Double.NaN))) {
+            all.add(Unknown.model(
+                    Factor.ENGINE_WORK,
+                    FlowBand.around(1, car.basePull().uncertainty()),
+                    car.provenance("base-pull.wheel-power"),
+                    "uncertainty of the base pull",
+                    "repeat the base pull"));
+        }
+        all.add(breathing());
+        all.add(chosen(Factor.MAIN_FUEL, METERING, "log the mixture over the pull"));
+        all.add(chosen(Factor.EXHAUST_TEMPERATURE, EXHAUST, "log the exhaust temperature with a small shot"));
+        all.add(chosen(Factor.PEAK_PRESSURE, PEAK, "measure cylinder pressure"));
+        return all;
+    }
+
+    private static void nitrous(Plan plan, List<Unknown> all) {
+        Car car = plan.car();
+        String test = "flow test of the jets";
+        plan.stated().strongest().ifPresent(point -> {
+            add(all, Factor.NITROUS_FLOW, point.nitrous().band(), Provenance.PUBLISHED, "band of the jet law for this class of hole", test);
+            knock(plan, point).ifPresent(band -> add(all, Factor.KNOCK, band, Provenance.ESTIMATED,
+                    "spread between the favourable and the unsafe knock model; " + KnockModel.STANDING, "knock log with a small shot"));
+        });
+        add(all, Factor.FUEL_JET_FLOW, car.nitrous().fuel().jet().factors(), Provenance.PUBLISHED,
+                car.nitrous().fuel().jet().source(), test);
+        NitrousFactor work = car.model().nitrous();
+        add(all, Factor.NITROUS_WORK, new FlowBand(work.low() / work.value(), 1, work.high() / work.value()), Provenance.ESTIMATED,
+                "not measured: from no extra heat loss to the weakest outside figure", "a pull with a small shot");
+    }
+
+    private static void add(
+            List<Unknown> all, Factor factor, FlowBand band, Provenance provenance, String reason, String measurement) {
+        if (band.high() > band.low()) {
+            all.add(Unknown.model(factor, band, provenance, reason, measurement));
+        }
+    }
+
+    private static Unknown chosen(Factor factor, FlowBand band, String measurement) {
+        return Unknown.model(factor, band, Provenance.ASSUMED, CHOICE, measurement);
+    }
+
+    /** The base pull fixes work times air: who breathes more worked less. */
+    private static Unknown breathing() {
+        return new Unknown(
+                Factor.BREATHING.words(),
+                Unknown.Kind.MODEL,
+                Distribution.band(BREATHING),
+                (world, value) -> world.withCases(at -> at.with(Factor.BREATHING, value * at.factors().of(Factor.BREATHING))
+                        .with(Factor.ENGINE_WORK, at.factors().of(Factor.ENGINE_WORK) / value)),
+                Provenance.ASSUMED,
+                CHOICE + "; the base pull holds its product with the work",
+                "log air flow or injector time over the base pull",
+                1);
+    }
+
+    /** The index with either end of the knock model over that with the best, each calibrated on the same base pull. */
+    private static Optional<FlowBand> knock(Plan plan, OperatingPoint point) {
+        double best = knock(plan, point, KnockModel.BEST);
+        double low = knock(plan, point, KnockModel.LOW) / best;
+        double high = knock(plan, point, KnockModel.HIGH) / best;
+        return low > 0 && low <= 1 && high >= 1 && Double.isFinite(high)
+                ? Optional.of(new FlowBand(low, 1, high))
+                : Optional.empty();
+    }
+
+    private static double knock(Plan plan, OperatingPoint point, KnockModel knock) {
+        EngineModel m = plan.car().model();
+        EngineModel other = new EngineModel(m.factor(), m.nitrous(), m.friction(), m.cylinder(), m.phasing(), m.probe(), knock,
+                m.baseKnock(), m.backPressure(), m.cycles());
+        try {
+            Car car = Calibration.of(plan.car().with(other), plan.setup());
+            return Evaluate.model(car, plan.setup(), plan.stated().at())
+                    .at(point.rpm(), point.plenumPressure(), point.mode())
+                    .cylinder()
+                    .knock();
+        } catch (NoAnswerException none) {
+            return Double.NaN;
+        }
+    }
+
+    /**
+     * Everything the sheet states with {@code +/-}, each as a rectangular distribution of that half-width (JCGM 100:2008, 4.3.7).
+     *
+     * @param job the job
+     * @return the unknowns in the order of the sheet
+     */
+    public static List<Unknown> sheet(Job job) {
+        return job.car().origins().values().stream()
+                .filter(o -> o.uncertainty() > 0)
+                .map(o -> sheet(o, uniform(o)))
+                .toList();
+    }
+
+    private static Distribution uniform(Origin origin) {
+        double half = origin.uncertainty() * Math.sqrt(3);
+        return Distribution.uniform(origin.value() - half, origin.value() + half);
+    }
+
+    /**
+     * A figure of the sheet with any distribution.
+     *
+     * @param job the job
+     * @param path the figure, for example {@code "bottle.start-temperature"}
+     * @param distribution distribution of its SI value
+     * @return the unknown
+     * @throws IllegalArgumentException when the sheet has no such figure; the nearest name is offered
+     */
+    public static Unknown figure(Job job, String path, Distribution distribution) {
+        Origin origin = job.car()
+                .origin(path)
+                .orElseThrow(() -> new IllegalArgumentException("\"" + path + "\" is not a figure of the sheet of " + job.name() + "."
+                        + NearestName.of(path, job.car().origins().keySet())
+                                .map(n -> " Did you mean \"" + n + "\"?")
+                                .orElse(" Name a figure as it stands in the sheet.")));
+        return sheet(origin, distribution);
+    }
+
+    private static Unknown sheet(Origin origin, Distribution distribution) {
+        int band = origin.text().indexOf("+/-");
+        String text = band < 0 ? origin.text() : origin.text().substring(0, band);
+        Matcher figure = FIGURE.matcher(text);
+        if (origin.kind() == null || !figure.matches()) {
+            throw new IllegalArgumentException("The field \"" + origin.path() + "\" stands as \"" + origin.text()
+                    + "\"; only a number with a unit can have a distribution.");
+        }
+        double number = Double.parseDouble(figure.group(1));
+        String unit = figure.group(2);
+        double perUnit = FigureText.read(text(number + 1, unit), origin.kind()).value()
+                - FigureText.read(text(number, unit), origin.kind()).value();
+        return new Unknown(
+                origin.path(),
+                Unknown.Kind.SHEET,
+                distribution,
+                (world, value) -> value == origin.value()
+                        ? world
+                        : world.with(origin.path(), text(number + (value - origin.value()) / perUnit, unit)),
+                Provenance.ofWords(origin.provenance()),
+                origin.source(),
+                "measure it with a better instrument",
+                1);
+    }
+
+    private static String text(double number, String unit) {
+        return (String.format(Locale.ROOT, "%.12g", number) + " " + unit).strip();
+    }
+
+    private static List<Unknown> day(Plan plan) {
+        List<Unknown> all = new ArrayList<>();
+        Car car = plan.car();
+        if (plan.setup().jets().isPresent() && exact(car, "bottle.start-temperature")) {
+            all.add(day("bottle temperature at the start", BOTTLE_DEVIATION, (world, value) -> world.with(warmer(world.setup(), value)),
+                    "a probe on the bottle instead of a gauge"));
+        }
+        all.add(day("air temperature in every case", AIR_DEVIATION, (world, value) -> world.withCases(at -> warmer(at, value)),
+                "read the thermometer before the pass"));
+        if (exact(car, "injection.voltage")) {
+            all.add(day("supply voltage in every case", VOLTAGE_DEVIATION,
+                    (world, value) -> world.withCases(at -> at.withVoltage(at.voltage() + value)), "log the voltage at full load"));
+        }
+        return all;
+    }
+
+    private static boolean exact(Car car, String path) {
+        return car.origin(path).map(o -> !(o.uncertainty() > 0)).orElse(true);
+    }
+
+    private static Unknown day(String name, double deviation, Unknown.Effect effect, String measurement) {
+        return new Unknown(name, Unknown.Kind.DAY, Distribution.normal(0, deviation), effect, Provenance.ASSUMED, CHOICE, measurement, 1);
+    }
+
+    private static Setup warmer(Setup setup, double by) {
+        return setup.withBottle(
+                new BottleFill(setup.bottle().charge(), setup.bottle().startTemperature() + by));
+    }
+
+    private static Case warmer(Case at, double by) {
+        MoistAir air = at.air();
+        return at.withAir(new MoistAir(air.pressure(), air.temperature() + by, air.relativeHumidity()));
+    }
+}

@@ -1,0 +1,104 @@
+package org.shotledger.confidence;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.shotledger.car.Car;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.job.Job;
+import org.shotledger.plan.Plan;
+import org.shotledger.setup.Case;
+import org.shotledger.setup.Setup;
+
+/**
+ * What is true while a plan is run: the car as it really is, what is really set, and the cases with what the models are wrong by.
+ *
+ * @param sheet the job whose sheet the next changed figure is written into
+ * @param car what is built
+ * @param setup what is set
+ * @param cases the cases in which the plan must hold, that of the target first
+ */
+public record World(Job sheet, Car car, Setup setup, List<Case> cases) {
+
+    /** Copies the list. */
+    public World {
+        cases = List.copyOf(cases);
+    }
+
+    /**
+     * The world as the plan takes it to be.
+     *
+     * @param plan the plan
+     * @return the world
+     */
+    public static World of(Plan plan) {
+        return new World(plan.job(), plan.car(), plan.setup(), plan.job().cases());
+    }
+
+    /**
+     * The same with every case changed.
+     *
+     * @param change what happens to a case
+     * @return the changed world
+     */
+    public World withCases(UnaryOperator<Case> change) {
+        return new World(sheet, car, setup, cases.stream().map(change).toList());
+    }
+
+    /**
+     * The same with something else set.
+     *
+     * @param other what is set
+     * @return the changed world
+     */
+    public World with(Setup other) {
+        return new World(sheet, car, other, cases);
+    }
+
+    /**
+     * The same with one figure of the sheet: the car is read and calibrated anew, what the sheet sets or says of the air and moves
+     * with the figure moves here too, and the plan's boost and jets stay.
+     *
+     * @param path place in the sheet
+     * @param text number and unit
+     * @return the changed world
+     */
+    public World with(String path, String text) {
+        Job other = sheet.with(path, text);
+        Setup was = sheet.setup();
+        Setup is = other.setup();
+        Setup moved = is.mixture() == was.mixture() ? setup : setup.withMixture(is.mixture());
+        moved = is.retard() == was.retard() ? moved : moved.withRetard(is.retard());
+        moved = is.bottle().equals(was.bottle()) ? moved : moved.withBottle(is.bottle());
+        moved = is.mainRegulator().equals(was.mainRegulator()) ? moved : moved.withMainRegulator(is.mainRegulator());
+        moved = is.nitrousRegulator().equals(was.nitrousRegulator())
+                ? moved
+                : moved.withNitrousRegulator(is.nitrousRegulator());
+        return new World(other, other.car(), moved, moved(other));
+    }
+
+    private List<Case> moved(Job other) {
+        List<Case> moved = new ArrayList<>();
+        for (int i = 0; i < cases.size(); i++) {
+            Case at = cases.get(i);
+            if (i < sheet.cases().size() && i < other.cases().size()) {
+                Case was = sheet.cases().get(i);
+                Case is = other.cases().get(i);
+                at = is.air().equals(was.air()) ? at : at.withAir(is.air());
+                at = is.voltage() == was.voltage() ? at : at.withVoltage(is.voltage());
+            }
+            moved.add(at);
+        }
+        return moved;
+    }
+
+    /**
+     * Runs it, exactly.
+     *
+     * @return one outcome a case, in their order
+     */
+    public List<Outcome> outcomes() {
+        return Evaluate.all(car, setup, cases);
+    }
+}
