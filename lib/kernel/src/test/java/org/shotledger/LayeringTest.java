@@ -23,7 +23,8 @@ class LayeringTest {
         "snippet, display",
         "ipynb, display sheet",
         "runner, display snippet ipynb sheet",
-        "kernel, display snippet ipynb",
+        "comm, comm",
+        "kernel, comm display snippet ipynb",
         "cli, display snippet ipynb runner kernel session build logs sheet units table chart document",
     })
     void aRoomImportsOnlyWhatItsPackageInfoAllows(String room, String allowed) {

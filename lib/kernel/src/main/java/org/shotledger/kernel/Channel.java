@@ -40,8 +40,21 @@ final class Channel {
         return wire.decode(frames);
     }
 
-    synchronized void send(List<byte[]> identities, String type, JsonObject parent, JsonObject content) {
-        List<byte[]> frames = wire.encode(identities, type, parent, content);
+    void send(List<byte[]> identities, String type, JsonObject parent, JsonObject content) {
+        send(wire.encode(identities, type, parent, content));
+    }
+
+    void send(
+            List<byte[]> identities,
+            String type,
+            JsonObject parent,
+            JsonObject content,
+            JsonObject metadata,
+            List<byte[]> buffers) {
+        send(wire.encode(identities, type, parent, content, metadata, buffers));
+    }
+
+    private synchronized void send(List<byte[]> frames) {
         for (int i = 0; i < frames.size() - 1; i++) {
             socket.sendMore(frames.get(i));
         }
