@@ -70,6 +70,9 @@ public final class Kernel {
             Display.install(frontEnd);
             Thread answering = daemon("shell", () -> shell(shell, iopub, router, frontEnd, starting));
             awaitEnd();
+            for (int port : new int[] {connection.heartbeat(), connection.control(), connection.shell()}) {
+                Channel.wake(context, connection.address(port));
+            }
             leave(heartbeat, controlling, answering);
             Display.install(null);
             Comms.install(null);
@@ -107,7 +110,8 @@ public final class Kernel {
     }
 
     private Channel channel(ZContext context, SocketType type, int port, Wire wire) {
-        return new Channel(context, type, connection.address(port), wire);
+        int poll = port == connection.stdin() ? Channel.ASK_MILLIS : Channel.POLL_MILLIS;
+        return new Channel(context, type, connection.address(port), wire, poll);
     }
 
     private Thread daemon(String name, Runnable task) {

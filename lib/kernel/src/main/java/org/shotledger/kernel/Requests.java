@@ -1,5 +1,6 @@
 package org.shotledger.kernel;
 
+import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import org.shotledger.comm.CommMessage;
 import org.shotledger.comm.Comms;
@@ -35,7 +36,7 @@ final class Requests {
         content.add("language_info", language);
         content.addProperty("banner", "Shotledger " + VERSION + " on Java " + System.getProperty("java.version"));
         content.addProperty("debugger", false);
-        content.add("help_links", new com.google.gson.JsonArray());
+        content.add("help_links", new JsonArray());
         return content;
     }
 
@@ -47,8 +48,22 @@ final class Requests {
         content.add("matches", Json.strings(found.matches()));
         content.addProperty("cursor_start", CodePoints.fromUnits(code, found.start()));
         content.addProperty("cursor_end", CodePoints.fromUnits(code, found.end()));
-        content.add("metadata", new JsonObject());
+        content.add("metadata", Json.object("_jupyter_types_experimental", kinds(found, content)));
         return content;
+    }
+
+    /** The kinds of the matches, in the way the front ends that show them expect. */
+    private static JsonArray kinds(Completion found, JsonObject content) {
+        JsonArray kinds = new JsonArray();
+        for (int i = 0; i < found.matches().size(); i++) {
+            JsonObject kind = new JsonObject();
+            kind.add("start", content.get("cursor_start"));
+            kind.add("end", content.get("cursor_end"));
+            kind.addProperty("text", found.matches().get(i));
+            kind.addProperty("type", found.kinds().get(i));
+            kinds.add(kind);
+        }
+        return kinds;
     }
 
     JsonObject inspect(Message request) {

@@ -37,6 +37,10 @@ final class Aftermath {
         return notes;
     }
 
+    void note(String sentence) {
+        notes.add(sentence);
+    }
+
     /** A declaration that is not whole yet. */
     void wait(DeclarationSnippet snippet, int offset) {
         waiting.put(snippet, offset);

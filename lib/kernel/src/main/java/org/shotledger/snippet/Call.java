@@ -61,14 +61,20 @@ final class Call {
         }
     }
 
-    /** What stops the cell's threads may hit this one as well, which has to go on waiting. */
     private void awaitEnd() {
-        while (ended.getCount() > 0) {
-            try {
-                ended.await();
-            } catch (InterruptedException | ThreadDeath e) {
-                Thread.yield(); // and on
-            }
+        boolean over = false;
+        while (!over) {
+            over = isOver();
+        }
+    }
+
+    /** What stops the cell's threads may hit this one as well, which has to go on waiting. */
+    private boolean isOver() {
+        try {
+            ended.await();
+            return true;
+        } catch (InterruptedException | ThreadDeath e) {
+            return false;
         }
     }
 

@@ -3,6 +3,7 @@ package org.shotledger.snippet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.Diag;
 import jdk.jshell.Snippet;
@@ -17,16 +18,20 @@ final class Evaluation {
     private static final Set<SubKind> SHOWN =
             Set.of(SubKind.TEMP_VAR_EXPRESSION_SUBKIND, SubKind.VAR_VALUE_SUBKIND, SubKind.OTHER_EXPRESSION_SUBKIND);
 
+    private static final Pattern VARIABLES = Pattern.compile("\\s*vars\\s*\\(\\s*\\)\\s*;?\\s*");
+
     private final JavaSession session;
     private final CellControl control;
     private final Cell cell;
+    private final Timing timing;
     private final Aftermath aftermath;
     private CellError error;
     private Set<String> typeNames = Set.of();
     private boolean hasValue;
     private Object value;
 
-    Evaluation(JavaSession session, Cell cell) {
+    Evaluation(JavaSession session, Cell cell, Timing timing) {
+        this.timing = timing;
         this.session = session;
         this.control = session.control();
         this.cell = cell;
@@ -56,13 +61,27 @@ final class Evaluation {
         // a cell that does not parse to its end is not begun
         List<Piece> run = last != null && !last.complete() ? List.of(last) : pieces;
         typeNames = TypeNames.in(run);
+        long start = System.nanoTime();
         for (Piece piece : run) {
             if (error == null) {
-                one(piece);
+                timed(piece);
             }
+        }
+        if (timing.isWhole()) {
+            aftermath.note("This cell took " + Timing.text(System.nanoTime() - start) + ".");
         }
         CellError unfinished = aftermath.settle(error != null);
         error = error == null ? unfinished : error;
+    }
+
+    private void timed(Piece piece) {
+        long start = System.nanoTime();
+        one(piece);
+        int next = cell.source().indexOf('\n', piece.offset() + 1);
+        if (timing.isAsked(piece, Math.max(next, piece.offset()))) {
+            aftermath.note("Line " + cell.lineAt(offset(piece)) + " took " + Timing.text(System.nanoTime() - start)
+                    + ", compiling included.");
+        }
     }
 
     private void one(Piece piece) {
@@ -73,6 +92,12 @@ final class Evaluation {
             return;
         }
         if (session.isDeclared(piece.source())) {
+            return;
+        }
+        if (VARIABLES.matcher(piece.source()).matches()
+                && session.shell().methods().noneMatch(m -> m.name().equals("vars"))) {
+            hasValue = true;
+            value = session.variables();
             return;
         }
         CellError tooLong = TextLiterals.tooLong(cell, piece);
@@ -147,12 +172,17 @@ final class Evaluation {
 
     private int offset(Snippet snippet, Piece piece) {
         int found = cell.source().indexOf(snippet.source(), piece.offset());
+        return found < 0 ? offset(piece) : found;
+    }
+
+    /** Where the text of a piece begins. */
+    private int offset(Piece piece) {
         int first = piece.offset();
         while (first < cell.source().length()
                 && Character.isWhitespace(cell.source().charAt(first))) {
             first++;
         }
-        return found < 0 ? first : found;
+        return first;
     }
 
     /** What is too large for a class leaves the compiler in disorder: whatever comes next would fail, too. */

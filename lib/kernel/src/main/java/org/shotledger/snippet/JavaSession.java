@@ -69,17 +69,18 @@ public final class JavaSession implements AutoCloseable {
                     + ". Read large data from a file instead.";
             return new CellResult(false, null, ErrorText.plain("CellTooLong", sentence, null), List.of());
         }
-        Cell cell = new Cell(label, source);
-        Evaluation run = new Evaluation(this, cell);
+        Timing timing = Timing.of(source);
+        Cell cell = new Cell(label, timing.source());
+        Evaluation run = new Evaluation(this, cell, timing);
         try {
-            declared.putAll(imports.madeFor(source));
+            declared.putAll(imports.madeFor(cell.source()));
         } catch (IllegalArgumentException e) {
             run.fail(ErrorText.plain("ImportError", inCompiler(e), e));
             return run.result();
         }
         ScheduledFuture<?> memory = MemoryWatch.start(this::stopFullCell);
         try {
-            run.all(splitter.split(source));
+            run.all(splitter.split(cell.source()));
         } catch (Throwable e) {
             // a compiler that overflows or runs out of memory must not take the session with it
             MemoryWatch.release();
@@ -199,6 +200,18 @@ public final class JavaSession implements AutoCloseable {
         if (repeatable) {
             declared.put(snippet.source().strip(), snippet);
         }
+    }
+
+    /** What {@code vars()} shows: the variables that cells have named. */
+    VariablesTable variables() {
+        Map<String, VariablesTable.Row> rows = new HashMap<>();
+        shell.variables()
+                .filter(v -> shell.status(v) == Status.VALID && !v.name().startsWith("$"))
+                .forEach(v -> rows.put(
+                        v.name(),
+                        VariablesTable.row(
+                                v.name(), v.typeName(), control.variables().value(v.name()))));
+        return VariablesTable.of(rows);
     }
 
     static String inCompiler(Throwable e) {

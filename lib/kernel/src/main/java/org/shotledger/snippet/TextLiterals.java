@@ -31,6 +31,29 @@ final class TextLiterals {
         return null;
     }
 
+    /** Where the text, character or comment begins that holds a cursor; -1 if it stands in none. */
+    static int around(String source, int cursor) {
+        int at = 0;
+        while (at < cursor) {
+            int end = end(source, at);
+            char first = source.charAt(at);
+            boolean token = first == '"' || first == '\'' || end - at > 1;
+            if (token && (end > cursor || (end == cursor && !isEnded(source.substring(at, end))))) {
+                return at;
+            }
+            at = end;
+        }
+        return -1;
+    }
+
+    private static boolean isEnded(String token) {
+        if (token.startsWith("/")) {
+            return token.startsWith("/*") && token.length() >= 4 && token.endsWith("*/");
+        }
+        String mark = token.startsWith("\"\"\"") ? token.substring(0, 3) : token.substring(0, 1);
+        return token.length() >= 2 * mark.length() && token.endsWith(mark);
+    }
+
     private static CellError error(Place place, int bytes) {
         String sentence = "a text of " + bytes + " bytes is too long: a text in a cell may have " + MOST_BYTES
                 + ". Put it into a file and read that, or join shorter texts with String.join.";
@@ -40,7 +63,7 @@ final class TextLiterals {
     }
 
     /** Where the text, character, comment or other character that begins here ends. */
-    private static int end(String source, int at) {
+    static int end(String source, int at) {
         if (source.startsWith("\"\"\"", at)) {
             return closing(source, at + 3, "\"\"\"");
         }
@@ -58,7 +81,9 @@ final class TextLiterals {
 
     private static int closing(String source, int from, String mark) {
         for (int at = from; at < source.length(); at++) {
-            if (source.charAt(at) == '\\') {
+            if (source.charAt(at) == '\n' && mark.length() == 1) {
+                return at;
+            } else if (source.charAt(at) == '\\') {
                 at++;
             } else if (source.startsWith(mark, at)) {
                 return at + mark.length();

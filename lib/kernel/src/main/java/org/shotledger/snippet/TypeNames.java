@@ -12,10 +12,8 @@ final class TypeNames {
     private static final String MODIFIERS =
             "(?:(?:public|private|protected|static|final|abstract|strictfp|sealed|non-sealed|@\\w+(?:\\([^)]*\\))?)\\s+)*";
 
-    private static final Pattern TYPE = Pattern.compile(
-            "\\s*(?:(?://[^\n]*|/\\*.*?\\*/)\\s*)*" + MODIFIERS
-                    + "(?:class|interface|@interface|enum|record)\\s+(\\w+)",
-            Pattern.DOTALL);
+    private static final Pattern TYPE =
+            Pattern.compile(MODIFIERS + "(?:class|interface|@interface|enum|record)\\s+(\\w+)");
 
     private TypeNames() {}
 
@@ -27,7 +25,15 @@ final class TypeNames {
 
     /** The type that one piece declares; nothing if it is something else. */
     static Set<String> in(String source) {
-        Matcher type = TYPE.matcher(source);
+        Matcher type = TYPE.matcher(source).region(afterComments(source), source.length());
         return type.lookingAt() ? Set.of(type.group(1)) : Set.of();
+    }
+
+    private static int afterComments(String source) {
+        int at = 0;
+        while (at < source.length() && (Character.isWhitespace(source.charAt(at)) || source.charAt(at) == '/')) {
+            at = TextLiterals.end(source, at);
+        }
+        return at;
     }
 }

@@ -122,9 +122,12 @@ class JavaSessionTest {
 
     @Test
     void typesOfACellMayNameEachOther() {
-        value("sealed interface Shape permits Disc, Bar {}\nrecord Disc(int r) implements Shape {}\n"
-                + "record Bar(int a, int b) implements Shape { Bar { if (a < 0) throw new IllegalArgumentException(); } }\n"
-                + "Shape shape = new Disc(3);");
+        value("""
+                sealed interface Shape permits Disc, Bar {}
+                record Disc(int r) implements Shape {}
+                record Bar(int a, int b) implements Shape { Bar { if (a < 0) throw new IllegalArgumentException(); } }
+                Shape shape = new Disc(3);
+                """);
         value("class Front { Back back; int n = 1; } class Back { Front front = new Front(); }");
         assertEquals(1, value("new Back().front.n"));
         assertEquals("Disc[r=3]", value("shape.toString()"));
@@ -256,20 +259,46 @@ class JavaSessionTest {
 
     @Test
     void aCellThatNothingStopsIsLeftBehind() throws Exception {
-        CompletableFuture<Void> stop = CompletableFuture.runAsync(
-                () -> {
-                    try {
-                        session.interrupt();
-                    } catch (InterruptedException e) {
-                        throw new IllegalStateException(e);
-                    }
-                },
-                CompletableFuture.delayedExecutor(400, TimeUnit.MILLISECONDS));
-        List<String> said = assertTimeoutPreemptively(
-                Duration.ofSeconds(60), () -> report("new java.net.ServerSocket(0).accept();"));
-        stop.get();
-        assertTrue(said.get(0).contains("left behind"), said::toString);
+        String mark = "shotledger.test.waits";
+        CompletableFuture<Void> stop = CompletableFuture.runAsync(() -> {
+            try {
+                while (System.getProperty(mark) == null) {
+                    Thread.sleep(10);
+                }
+                session.interrupt();
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        });
+        try {
+            List<String> said = assertTimeoutPreemptively(
+                    Duration.ofSeconds(60),
+                    () -> report("System.setProperty(\"" + mark + "\", \"\"); new java.net.ServerSocket(0).accept();"));
+            stop.get();
+            assertTrue(said.get(0).contains("left behind"), said::toString);
+        } finally {
+            System.clearProperty(mark);
+        }
         assertEquals(2, value("1 + 1"));
+    }
+
+    @Test
+    void aTimedCellSaysHowLongItTook() {
+        CellResult whole = run("%%time\nint timed = 4;\ntimed");
+        assertEquals(4, whole.value());
+        assertTrue(whole.notes().get(0).matches("This cell took [0-9.]+ (µs|ms|s)\\."), whole.notes()::toString);
+        CellResult line = run("int untimed = 1;\n%time untimed = 7 % 4;");
+        assertNull(line.error());
+        assertTrue(line.notes().get(0).startsWith("Line 2 took "), line.notes()::toString);
+        assertEquals(1, line.notes().size());
+    }
+
+    @Test
+    void theVariablesCanBeLookedAt() {
+        value("int listed = 5; var jets = new int[] {62, 71};");
+        String table = value("vars()").toString();
+        assertTrue(table.matches("(?s).*listed +int +5\n?.*"), table);
+        assertTrue(table.matches("(?s).*jets +int\\[\\] +\\[62, 71\\].*"), table);
     }
 
     @Test
