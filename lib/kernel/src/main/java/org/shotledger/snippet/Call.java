@@ -2,6 +2,8 @@ package org.shotledger.snippet;
 
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.BiConsumer;
 
 /** One invocation of user code: the method, and afterwards its value or what it threw. */
 final class Call {
@@ -12,15 +14,19 @@ final class Call {
     private static final long JOIN_WAIT_NANOS = 5_000_000;
 
     private final Method method;
+    private final BiConsumer<Thread, Throwable> uncaught;
     private final Thread caller;
+    private final CountDownLatch ended = new CountDownLatch(1);
     private volatile Thread runner;
     private volatile boolean done;
     private volatile boolean stopped;
+    private volatile boolean abandoned;
     private Object value;
     private Throwable thrown;
 
-    Call(Method method) {
+    Call(Method method, BiConsumer<Thread, Throwable> uncaught) {
         this.method = method;
+        this.uncaught = uncaught;
         this.caller = Thread.currentThread();
     }
 
@@ -38,7 +44,10 @@ final class Call {
         Call call = PENDING.get();
         PENDING.remove();
         call.awaitJoin();
-        call.execute();
+        // a thread below this one, so that it can be left behind, in a group that tells what the cell's threads throw
+        ThreadGroup group = new CellThreads(call.uncaught);
+        new Thread(group, call::execute, "cell").start();
+        call.awaitEnd();
     }
 
     /**
@@ -52,16 +61,35 @@ final class Call {
         }
     }
 
+    private void awaitEnd() {
+        boolean over = false;
+        while (!over) {
+            over = isOver();
+        }
+    }
+
+    /** What stops the cell's threads may hit this one as well, which has to go on waiting. */
+    private boolean isOver() {
+        try {
+            ended.await();
+            return true;
+        } catch (InterruptedException | ThreadDeath e) {
+            return false;
+        }
+    }
+
     private void execute() {
         runner = Thread.currentThread();
         try {
-            value = method.invoke(null);
+            Object result = method.invoke(null);
+            value = abandoned ? null : result;
         } catch (InvocationTargetException e) {
             settle(e.getCause());
         } catch (Throwable e) {
             settle(e);
         } finally {
             done = true;
+            ended.countDown();
         }
     }
 
@@ -83,6 +111,16 @@ final class Call {
         stopped = true;
     }
 
+    /** Lets whoever waits for this call go on without it. */
+    void abandon() {
+        abandoned = true;
+        ended.countDown();
+    }
+
+    boolean isAbandoned() {
+        return abandoned;
+    }
+
     void interrupt() {
         Thread thread = runner;
         if (thread != null && !done) {
@@ -95,7 +133,7 @@ final class Call {
     }
 
     boolean isStopped() {
-        return stopped;
+        return stopped || abandoned;
     }
 
     Object value() {
@@ -104,5 +142,22 @@ final class Call {
 
     Throwable thrown() {
         return thrown;
+    }
+
+    /** The threads of one cell. */
+    private static final class CellThreads extends ThreadGroup {
+        private final BiConsumer<Thread, Throwable> uncaught;
+
+        CellThreads(BiConsumer<Thread, Throwable> uncaught) {
+            super("cell");
+            this.uncaught = uncaught;
+        }
+
+        @Override
+        public void uncaughtException(Thread thread, Throwable thrown) {
+            if (!(thrown instanceof ThreadDeath)) {
+                uncaught.accept(thread, thrown);
+            }
+        }
     }
 }
