@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.shotledger.budget.Verdict;
+import org.shotledger.limits.Verdict;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.table.Listing;
 

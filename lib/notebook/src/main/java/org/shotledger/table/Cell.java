@@ -1,7 +1,7 @@
 package org.shotledger.table;
 
 import java.util.Locale;
-import org.shotledger.budget.Verdict;
+import org.shotledger.limits.Verdict;
 import org.shotledger.display.Units;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;

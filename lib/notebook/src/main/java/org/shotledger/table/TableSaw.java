@@ -16,7 +16,7 @@ final class TableSaw {
         Flat flat = Flat.of(listing);
         int at = 0;
         for (int i = 0; i < listing.columns().size(); i++) {
-            Column column = listing.columns().get(i);
+            Heading column = listing.columns().get(i);
             for (UnitSystem system : Flat.spread(column, systems)) {
                 if (column.kind() == null) {
                     table.addColumns(words(column.header(system), flat, at));

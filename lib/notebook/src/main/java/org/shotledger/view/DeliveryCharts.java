@@ -2,7 +2,7 @@ package org.shotledger.view;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.shotledger.budget.Side;
+import org.shotledger.limits.Side;
 import org.shotledger.chart.Axis;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.Plot;

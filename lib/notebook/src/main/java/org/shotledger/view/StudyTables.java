@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.shotledger.budget.Limit;
+import org.shotledger.limits.Limit;
 import org.shotledger.confidence.Chance;
 import org.shotledger.confidence.Confidence;
 import org.shotledger.confidence.Influence;

@@ -1,6 +1,6 @@
 package org.shotledger.view;
 
-import org.shotledger.budget.Verdict;
+import org.shotledger.limits.Verdict;
 import org.shotledger.display.Display;
 import org.shotledger.display.Displayable;
 import org.shotledger.display.HasVerdict;

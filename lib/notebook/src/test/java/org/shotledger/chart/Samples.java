@@ -2,8 +2,8 @@ package org.shotledger.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.shotledger.budget.Limit;
-import org.shotledger.budget.Side;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Side;
 import org.shotledger.budget.Standing;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;

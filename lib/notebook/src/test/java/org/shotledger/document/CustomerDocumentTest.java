@@ -17,7 +17,7 @@ import nu.validator.client.EmbeddedValidator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.shotledger.budget.Verdict;
+import org.shotledger.limits.Verdict;
 
 class CustomerDocumentTest {
     private static final CustomerDocument DOCUMENT = CustomerDocument.of(SampleDocument.content());
