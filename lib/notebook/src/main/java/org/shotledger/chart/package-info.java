@@ -5,6 +5,6 @@
  * org.shotledger.chart.ChartPicture} gives SVG with real letters, PNG, an alternative text, and a fresh XChart object to
  * go on with.
  *
- * <p>Allowed imports: {@code units}, {@code budget} (its limits), {@code display}, XChart, Batik, the JDK.
+ * <p>Allowed imports: {@code units}, {@code limits}, {@code display}, XChart, Batik, the JDK.
  */
 package org.shotledger.chart;

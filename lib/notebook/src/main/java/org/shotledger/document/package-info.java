@@ -5,7 +5,7 @@
  * org.shotledger.document.Section}; a {@link org.shotledger.document.CustomerDocument} sets it through one template. Text
  * that comes from the user is escaped by the template engine.
  *
- * <p>Allowed imports: {@code units}, {@code budget}, {@code display}, {@code table}, {@code chart}, FreeMarker,
+ * <p>Allowed imports: {@code units}, {@code limits}, {@code display}, {@code table}, {@code chart}, FreeMarker,
  * openhtmltopdf, the JDK.
  */
 package org.shotledger.document;

@@ -186,7 +186,7 @@ public final class Charts {
                 QuantityKind.GAUGE_PRESSURE.text(best.gaugePressure(), system),
                 1 - Math.min(alone, best.wheelPower()) / best.wheelPower(),
                 plan.parts().leastMargin(),
-                TradeOffChart.Place.RECOMMENDED);
+                TradeOffChart.Place.CHOSEN);
     }
 
     /**

@@ -24,7 +24,7 @@ final class DecisionPage {
     private DecisionPage() {}
 
     static void write(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
-        Listing.Builder rows = Listing.titled("Asked, proposed, needed").words("").words("");
+        Listing.Builder rows = Listing.titled("In short").words("Point").words("What there is to say");
         rows.row("Asked", asked(plan));
         rows.row("Proposed", proposed(plan));
         rows.row("It needs", String.join("; ", needs(plan)) + ".");

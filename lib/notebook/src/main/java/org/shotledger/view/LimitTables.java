@@ -4,6 +4,7 @@ import static org.shotledger.table.Column.column;
 import static org.shotledger.table.Column.verdict;
 import static org.shotledger.table.Column.words;
 
+import java.util.Comparator;
 import java.util.List;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
@@ -22,7 +23,7 @@ public final class LimitTables {
      * @return one row a limit, where it is closest
      */
     public static Listing of(Limits limits) {
-        return rows("Limits, each where it is closest", limits.all());
+        return rows("Limits, each where it is closest, the closest first", closestFirst(limits));
     }
 
     /**
@@ -55,15 +56,21 @@ public final class LimitTables {
     public static Listing reasons(Limits limits) {
         return Listing.of(
                 "Where the bounds come from, and what happens beyond them",
-                limits.all(),
+                closestFirst(limits),
                 words("Limit", Limit::name),
                 words("Bound known as", limit -> limit.provenance().words()),
                 words("Reason", Limit::reason),
                 words("Beyond it", Limit::consequence),
-                words("May the bound be moved?", LimitTables::moved));
+                words("Bound moved by", LimitTables::moved));
     }
 
     private static String moved(Limit limit) {
-        return limit.hard() ? "never: " + limit.remedy() : "by the builder alone, with a reason in the sheet";
+        return limit.hard() ? "nobody: " + limit.remedy() : "the builder";
+    }
+
+    private static List<Limit> closestFirst(Limits limits) {
+        return limits.all().stream()
+                .sorted(Comparator.comparingDouble(Limit::relativeMargin))
+                .toList();
     }
 }

@@ -66,11 +66,11 @@ class CustomerDocumentTest {
     @Test
     void sectionsWithoutContentAreLeftOutButCautionsStay() {
         var content = DocumentContent.titled("t", Verdict.HOLDS, "s")
-                .say(Section.WISH, "w")
+                .say(Section.TARGET, "w")
                 .build();
         String page = CustomerDocument.of(content).html();
         assertEquals(
-                List.of("wish", "cautions"),
+                List.of("cautions", "target"),
                 Pattern.compile("<section id=\"([a-z-]+)\"")
                         .matcher(page)
                         .results()
