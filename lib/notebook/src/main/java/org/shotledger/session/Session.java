@@ -52,6 +52,7 @@ public final class Session {
             "org.shotledger.evaluate.Outcome", // two rooms may know one word; these are the ones a cell means
             "org.shotledger.plan.Plan",
             "static org.shotledger.session.Session.*",
+            "static org.shotledger.table.Column.*",
             "static org.shotledger.units.Quantities.*",
             "java.util.*");
 
