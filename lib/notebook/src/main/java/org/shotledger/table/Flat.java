@@ -46,7 +46,8 @@ record Flat(List<Head> heads, List<List<Value>> rows) {
         return new Flat(heads, rows);
     }
 
-    private static Flat spread(Listing listing) {
+    /** Every column once for each system in which it differs. */
+    static Flat spread(Listing listing) {
         List<UnitSystem> systems = listing.shown().systems();
         List<Head> heads = new ArrayList<>();
         for (Heading column : listing.columns()) {

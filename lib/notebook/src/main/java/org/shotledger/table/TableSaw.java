@@ -13,7 +13,7 @@ final class TableSaw {
     static Table of(Listing listing) {
         Table table = Table.create(listing.caption());
         List<UnitSystem> systems = listing.shown().systems();
-        Flat flat = Flat.of(listing);
+        Flat flat = Flat.spread(listing);
         int at = 0;
         for (int i = 0; i < listing.columns().size(); i++) {
             Heading column = listing.columns().get(i);

@@ -86,6 +86,9 @@ public final class PlanDocument {
     }
 
     private static void setup(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
+        builder.say(
+                Section.SETUP,
+                "Everything that is set by hand, and nothing that is calculated; every figure that follows is worked out for it.");
         builder.rows(Section.SETUP, SetupTables.of(plan.setup()));
         builder.rows(Section.SETUP, SetupTables.boost(plan.setup()));
         builder.picture(Section.SETUP, Charts.boost(plan, charts));
@@ -116,6 +119,9 @@ public final class PlanDocument {
     }
 
     private static void outcomes(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
+        builder.say(
+                Section.OUTCOMES,
+                "One setup, " + plan.outcomes().size() + " cases; the first is that of the target, and the verdict is the worst.");
         builder.rows(Section.OUTCOMES, OutcomeTables.outcomes(plan.outcomes()));
         builder.rows(Section.OUTCOMES, OutcomeTables.of(plan.stated()));
         builder.picture(Section.OUTCOMES, Charts.map(plan.stated(), charts));

@@ -44,6 +44,7 @@ public final class SampleDocument {
                 .picture(Section.SETUP, charts.get(2))
                 .picture(Section.LIMITS, charts.get(1))
                 .rows(Section.LIMITS, limits())
+                .say(Section.ALTERNATIVES, "Smaller jets with more boost break the injectors.")
                 .points(
                         Section.RISKS,
                         List.of("Fuel filter blocked: lambda rises to 0.98; cut by fuel pressure in 60 ms.", NASTY))

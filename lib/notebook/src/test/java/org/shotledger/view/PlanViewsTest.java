@@ -140,7 +140,9 @@ class PlanViewsTest {
     @Test
     void theMixtureOfEveryCaseIsDrawnBetweenItsLimits() {
         var series = Charts.mixture(PLAN, UnitSystem.US).chart().getSeriesMap();
-        PLAN.outcomes().forEach(outcome -> assertTrue(series.containsKey(outcome.at().name()), outcome.at().name()));
+        PLAN.outcomes().stream()
+                .filter(outcome -> !outcome.overPass().isEmpty())
+                .forEach(outcome -> assertTrue(series.containsKey(outcome.at().name()), outcome.at().name()));
     }
 
     @Test
