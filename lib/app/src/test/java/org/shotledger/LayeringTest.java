@@ -1,100 +1,140 @@
 package org.shotledger;
 
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.stream.Collectors.toSet;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
-import java.util.Arrays;
-import java.util.LinkedHashSet;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Holds the arrows between the rooms of the core, as each {@code package-info} states them. */
+/** Holds the arrows between all rooms of all modules, as {@code rooms.csv} and each {@code package-info} state them. */
 class LayeringTest {
+    private static final String OURS = "org.shotledger.";
+    private static final Pattern STATED = Pattern.compile("\\{@code ([a-z./]+)}");
+
+    /** The JDK; {@code javax.measure} is a library although its name does not say so. */
+    private static final Pattern JDK =
+            Pattern.compile("(java|jdk|com\\.sun|org\\.w3c\\.dom|org\\.xml\\.sax|javax\\.(?!measure\\.)\\w+)\\..*");
+
+    private static final List<Room> ROOMS = Room.all();
+
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
             .importPackages("org.shotledger");
 
-    /** Room, then the rooms it may import. */
-    private static final Map<String, String> MAY_IMPORT = Map.ofEntries(
-            Map.entry("units", ""),
-            Map.entry("curve", ""),
-            Map.entry("sheet", "units"),
-            Map.entry("logs", "units sheet"),
-            Map.entry("fluid", ""),
-            Map.entry("gas", "units"),
-            Map.entry("flow", "fluid curve"),
-            Map.entry("bottle", "fluid flow curve"),
-            Map.entry("fuel", "units curve gas"),
-            Map.entry("engine", "units curve fluid gas fuel"),
-            Map.entry("boost", "units curve gas engine fuel"),
-            Map.entry("supply", "units curve fuel"),
-            Map.entry("drive", "units curve"),
-            Map.entry("wetkit", "curve fluid flow fuel supply"),
-            Map.entry("wiring", "units"),
-            Map.entry("build", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive wiring"),
-            Map.entry("budget", "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build"),
-            Map.entry("delivery", "units flow engine wetkit drive build budget"),
-            Map.entry("spread", "units flow fuel engine wetkit build budget"),
-            Map.entry("reconcile", "units logs engine flow boost wetkit build budget spread"),
-            Map.entry("relief", "units sheet build budget"),
-            Map.entry("stepup", "units engine fluid flow wetkit build budget"),
-            Map.entry(
-                    "risk",
-                    "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget delivery"),
-            Map.entry(
-                    "study",
-                    "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget"),
-            Map.entry(
-                    "confidence",
-                    "units sheet curve fluid flow bottle gas fuel engine boost supply wetkit drive build budget study"));
-
-    static Set<String> rooms() {
-        Set<String> rooms = new LinkedHashSet<>();
-        CLASSES.forEach(c -> rooms.add(room(c.getPackageName())));
-        return rooms;
-    }
-
-    @ParameterizedTest(name = "{0}")
-    @MethodSource("rooms")
-    void a_room_imports_only_what_its_package_info_allows(String room) {
-        String allowed = MAY_IMPORT.get(room);
-        if (allowed == null) {
-            throw new AssertionError("The room org.shotledger." + room + " has no rule; state what it may import.");
-        }
-        List<String> packages = new java.util.ArrayList<>(List.of(packageOf(room)));
-        Arrays.stream(allowed.split(" "))
-                .filter(s -> !s.isEmpty())
-                .map(LayeringTest::packageOf)
-                .forEach(packages::add);
-        ArchRuleDefinition.classes()
-                .that()
-                .resideInAPackage(packageOf(room))
-                .should()
-                .onlyDependOnClassesThat(com.tngtech.archunit.base.DescribedPredicate.or(
-                        com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage(
-                                "org.shotledger.."),
-                        com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage(
-                                packages.toArray(String[]::new))))
-                .check(CLASSES);
+    static List<Room> rooms() {
+        return ROOMS;
     }
 
     @Test
-    void no_two_rooms_lean_on_each_other() {
+    void everyRoomIsListedOnce() {
+        Set<String> found = CLASSES.stream().map(c -> room(c.getPackageName())).collect(toSet());
+        assertEquals(found, ROOMS.stream().map(Room::name).collect(toSet()), "rooms.csv and the packages there are");
+        assertEquals(found.size(), ROOMS.size(), "a room is listed twice");
+    }
+
+    @ParameterizedTest
+    @MethodSource("rooms")
+    void aRoomImportsOnlyWhatItMay(Room room) {
+        ArchRuleDefinition.classes()
+                .that(describe("stand in " + room, c -> room(c.getPackageName()).equals(room.name())))
+                .should()
+                .onlyDependOnClassesThat(describe("rooms.csv allows for " + room, c -> mayUse(room, c)))
+                .check(CLASSES);
+    }
+
+    private static boolean mayUse(Room room, JavaClass used) {
+        JavaClass type = used.getBaseComponentType();
+        if (type.isPrimitive() || JDK.matcher(type.getName()).matches()) {
+            return true;
+        }
+        if (!type.getName().startsWith(OURS)) {
+            return room.mayImportLibrary(type.getName());
+        }
+        String other = room(type.getPackageName());
+        return ROOMS.stream().anyMatch(r -> r.name().equals(other) && room.mayImport(r));
+    }
+
+    @ParameterizedTest
+    @MethodSource("rooms")
+    void thePackageInfoStatesTheSame(Room room) throws IOException {
+        Path file = Path.of("..", room.module(), "src/main/java/org/shotledger", room.name(), "package-info.java");
+        String text = Files.readString(file);
+        int start = text.indexOf("Allowed imports:");
+        assertTrue(start >= 0, file + " does not say \"Allowed imports:\"");
+        Set<String> stated = new TreeSet<>();
+        STATED.matcher(text.substring(start)).results().forEach(name -> stated.add(name.group(1)));
+        assertEquals(room.stated(), stated, file.toString());
+    }
+
+    @Test
+    void noTwoRoomsLeanOnEachOther() {
         slices().matching("org.shotledger.(*)..").should().beFreeOfCycles().check(CLASSES);
     }
 
-    private static String room(String packageName) {
-        return packageName.substring("org.shotledger.".length()).replaceFirst("\\..*", "");
+    @ParameterizedTest
+    @MethodSource("modules")
+    void noTwoModulesLeanOnEachOther(String module) {
+        assertTrue(!reach(module).contains(module), module + " leans on itself by way of " + reach(module));
     }
 
-    private static String packageOf(String room) {
-        return "org.shotledger." + room + "..";
+    /** The kernel serves any library, and the physics serves any program. */
+    @Test
+    void kernelAndPhysicsKnowNothingOfTheProduct() {
+        assertEquals(Set.of(), reach("physics"));
+        assertEquals(Set.of("files"), reach("kernel"));
+    }
+
+    @Test
+    void physicsKnowsNoFiles() {
+        ArchRuleDefinition.noClasses()
+                .that(describe(
+                        "are physics",
+                        c -> ROOMS.stream()
+                                .anyMatch(r ->
+                                        r.module().equals("physics") && r.name().equals(room(c.getPackageName())))))
+                .should()
+                .dependOnClassesThat()
+                .haveNameMatching("java\\.nio\\.file\\..*|java\\.io\\.(File|Random).*")
+                .check(CLASSES);
+    }
+
+    static Set<String> modules() {
+        return ROOMS.stream().map(Room::module).collect(toSet());
+    }
+
+    /** Every module that the rooms of this one may import, directly or by way of others. */
+    private static Set<String> reach(String module) {
+        Set<String> reached = new TreeSet<>(next(module));
+        while (reached.addAll(reached.stream().flatMap(m -> next(m).stream()).collect(toSet()))) {}
+        return reached;
+    }
+
+    private static Set<String> next(String module) {
+        Stream<Room> own = ROOMS.stream().filter(r -> r.module().equals(module));
+        return own.flatMap(r -> ROOMS.stream().filter(r::mayImport))
+                .map(Room::module)
+                .filter(m -> !m.equals(module))
+                .collect(toSet());
+    }
+
+    private static String room(String packageName) {
+        return packageName.substring(OURS.length()).replaceFirst("\\..*", "");
     }
 }

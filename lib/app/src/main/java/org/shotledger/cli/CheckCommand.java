@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.shotledger.build.Check;
+import org.shotledger.job.Check;
 import org.shotledger.logs.LogCheck;
 import org.shotledger.sheet.Problem;
 import picocli.CommandLine.Command;
@@ -12,11 +12,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Validates build sheets, tables and logs. */
+/** Validates job sheets, tables and logs. */
 @Command(
         name = "check",
         description =
-                "Validates build sheets with the tables they name, tables by themselves, and logs; lists everything that is"
+                "Validates job sheets with the tables they name, tables by themselves, and logs; lists everything that is"
                         + " wrong.")
 final class CheckCommand implements Callable<Integer> {
 
@@ -27,7 +27,7 @@ final class CheckCommand implements Callable<Integer> {
             paramLabel = "FILE",
             arity = "1..*",
             description =
-                    "Build sheets (.yaml), folders that hold a build.yaml, tables and logs (.csv), mappings of logs"
+                    "Job sheets (.yaml), folders that hold a job.yaml, tables and logs (.csv), mappings of logs"
                             + " (log.yaml, NAME.log.yaml).")
     private List<Path> files;
 

@@ -4,26 +4,26 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.shotledger.build.Build;
-import org.shotledger.build.Difference;
+import org.shotledger.job.Job;
+import org.shotledger.job.Difference;
 import org.shotledger.sheet.SheetException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Compares two build sheets. */
+/** Compares two job sheets. */
 @Command(
         name = "diff",
         description =
-                "Compares two build sheets value by value, in physical terms: 84.5 mm and 3.3268 in are nearly the"
+                "Compares two job sheets value by value, in physical terms: 84.5 mm and 3.3268 in are nearly the"
                         + " same; says which reasons changed.")
 final class DiffCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "A", description = "Build sheet, or a folder that holds a build.yaml.")
+    @Parameters(index = "0", paramLabel = "A", description = "Job sheet, or a folder that holds a job.yaml.")
     private Path first;
 
     @Parameters(index = "1", paramLabel = "B", description = "The sheet to compare it with.")
@@ -32,8 +32,8 @@ final class DiffCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        Build before = load(first);
-        Build after = load(second);
+        Job before = load(first);
+        Job after = load(second);
         if (before == null || after == null) {
             return 1;
         }
@@ -44,11 +44,11 @@ final class DiffCommand implements Callable<Integer> {
         return 0;
     }
 
-    private Build load(Path file) {
+    private Job load(Path file) {
         try {
-            Build build = Build.load(Folders.fromCommandLine(file));
-            build.notices().forEach(notice -> spec.commandLine().getErr().println("note: " + notice));
-            return build;
+            Job job = Job.load(Folders.fromCommandLine(file));
+            job.notices().forEach(notice -> spec.commandLine().getErr().println("note: " + notice));
+            return job;
         } catch (SheetException e) {
             PrintWriter err = spec.commandLine().getErr();
             err.println(file + " cannot be compared:");

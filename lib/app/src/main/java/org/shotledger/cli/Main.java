@@ -114,9 +114,19 @@ public final class Main {
     static CommandLine commands(PrintWriter out, PrintWriter err) {
         CommandLine line =
                 new CommandLine(new Main()).setOut(out).setErr(err).setExecutionExceptionHandler(new FailureSentence());
+        withHelp(line);
         line.addSubcommand("help", new CommandLine.HelpCommand());
         line.setUsageHelpAutoWidth(false);
         return line;
+    }
+
+    /** {@code --help} and {@code --version} of the program and of each of its commands. */
+    private static void withHelp(CommandLine line) {
+        String version = Main.class.getPackage().getImplementationVersion();
+        line.getCommandSpec()
+                .mixinStandardHelpOptions(true)
+                .version("shotledger " + (version == null ? "(not packaged)" : version));
+        line.getSubcommands().values().forEach(Main::withHelp);
     }
 
     private static PrintWriter writer(PrintStream stream) {

@@ -3,7 +3,7 @@ package org.shotledger.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.shotledger.build.Starter;
+import org.shotledger.job.Starter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "new",
         description =
-                "Writes a folder to begin a job with: a commented build sheet and its tables, every figure invented"
+                "Writes a folder to begin a job with: a commented job sheet and its tables, every figure invented"
                         + " and marked so.")
 final class NewCommand implements Callable<Integer> {
 

@@ -14,6 +14,8 @@ import org.shotledger.snippet.SessionOptions;
 /** Opens sessions that know the project's names. */
 final class Sessions {
 
+    private static final String LIBRARY = "org.shotledger";
+
     private static final List<String> IMPORTS = List.of(
             "import java.nio.file.*;",
             "import java.util.function.*;",
@@ -23,13 +25,14 @@ final class Sessions {
 
     /** The job's own verbs, which completion lists first. */
     static final Set<String> VERBS = Set.of(
-            "Build",
-            "Budget",
-            "Wish",
+            "Job",
+            "Plan",
+            "Evaluate",
             "Charts",
             "Tables",
-            "budget",
-            "build",
+            "job",
+            "plan",
+            "setup",
             "help",
             "units",
             "file",
@@ -75,6 +78,6 @@ final class Sessions {
     private static JavaSession make() {
         List<String> imports = new ArrayList<>(IMPORTS);
         Session.IMPORTS.forEach(name -> imports.add("import " + name + ";"));
-        return new JavaSession(SessionOptions.of(imports, index()));
+        return new JavaSession(SessionOptions.of(imports, index(), LIBRARY));
     }
 }

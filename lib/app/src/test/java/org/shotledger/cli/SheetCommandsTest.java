@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 
-/** The commands that begin, check and compare build sheets, with their exit codes. */
+/** The commands that begin, check and compare job sheets, with their exit codes. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class SheetCommandsTest {
 
@@ -39,7 +39,7 @@ class SheetCommandsTest {
         assertEquals(0, run("new", job));
         List<String> lines = out.toString().lines().toList();
         assertEquals(8, lines.size());
-        assertEquals("wrote " + job + "/build.yaml", lines.get(6));
+        assertEquals("wrote " + job + "/job.yaml", lines.get(6));
         assertEquals("Every figure in it is invented: put in your own, then ./shotledger check " + job, lines.get(7));
         assertEquals(0, run("check", job, job + "/compressor-map.csv"));
         assertEquals(job + ": good\n" + job + "/compressor-map.csv: good\n", out.toString());
@@ -100,7 +100,7 @@ class SheetCommandsTest {
         assertEquals(0, run("diff", a, b.toString()));
         assertEquals("no difference\n", out.toString());
 
-        Path sheet = b.resolve("build.yaml");
+        Path sheet = b.resolve("job.yaml");
         String text = Files.readString(sheet).replaceFirst("(?m)^  mass: .*$", "  mass: {value: 1600 kg, from: scale}");
         Files.writeString(sheet, text);
         assertEquals(0, run("diff", a, b.toString()));
@@ -113,10 +113,10 @@ class SheetCommandsTest {
 
     @Test
     void a_sheet_that_cannot_be_read_is_no_difference_but_a_failure() throws IOException {
-        Path sheet = Files.writeString(folder.resolve("build.yaml"), "format: 99\n");
+        Path sheet = Files.writeString(folder.resolve("job.yaml"), "format: 99\n");
         assertEquals(1, run("diff", sheet.toString(), sheet.toString()));
         assertTrue(
-                err.toString().contains("build.yaml, line 1, format: The sheet has format 99, newer than the"),
+                err.toString().contains("job.yaml, line 1, format: The sheet has format 99, newer than the"),
                 err.toString());
     }
 

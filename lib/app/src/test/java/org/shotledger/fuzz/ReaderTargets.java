@@ -8,8 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
-import org.shotledger.build.Build;
-import org.shotledger.build.TableKind;
+import org.shotledger.job.Job;
+import org.shotledger.job.TableKind;
 import org.shotledger.ipynb.Notebook;
 import org.shotledger.ipynb.NotebookCell;
 import org.shotledger.ipynb.NotebookException;
@@ -36,7 +36,7 @@ import org.shotledger.units.UnitException;
  */
 final class ReaderTargets {
     /** The demonstration's folder, which holds the tables its sheet names. */
-    static final Path HERON = Path.of("../../data/heron");
+    static final Path HERON = Path.of("../../data/whimbrel");
 
     private static final LogMapping MAPPING =
             LogMapping.read(HERON.resolve("logs").resolve("log.yaml"));
@@ -70,11 +70,11 @@ final class ReaderTargets {
         }
     }
 
-    /** A whole build sheet with the tables of the demonstration. */
+    /** A whole job sheet with the tables of the demonstration. */
     static void sheets(byte[] bytes) {
         try {
-            Build build = Build.read(SheetText.decode(bytes, "f.yaml"), HERON);
-            require(build.equals(Build.read(build.source().text(), HERON)), "read again it is another build");
+            Job build = Job.read(SheetText.decode(bytes, "f.yaml"), HERON);
+            require(build.equals(Job.read(build.source().text(), HERON)), "read again it is another build");
         } catch (SheetException refused) {
             wellSaid(refused);
         }

@@ -8,13 +8,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.shotledger.build.TableKind;
+import org.shotledger.job.TableKind;
 import org.shotledger.units.QuantityKind;
 
 /** Good files and odd words, from which bad files are made. */
 final class Seeds {
     private static final Pattern FIGURE = Pattern.compile("(?<=[:,{] )[-\\d][^,}\\n#]*");
-    private static final String SHEET = ReaderTargets.file(ReaderTargets.HERON.resolve("build.yaml"));
+    private static final String SHEET = ReaderTargets.file(ReaderTargets.HERON.resolve("job.yaml"));
 
     /** What breaks readers: numbers at the edge of a double, words that mean a number, marks of YAML, CSV and JSON. */
     static final List<String> ODD = List.of(

@@ -18,10 +18,13 @@ class AssistantTest {
 
     @BeforeAll
     static void open() {
-        session = new JavaSession(SessionOptions.of(List.of(
-                "import org.shotledger.budget.*;",
-                "import org.shotledger.fluid.*;",
-                "import static org.shotledger.units.Quantities.*;")));
+        session = new JavaSession(SessionOptions.of(
+                List.of(
+                        "import org.shotledger.budget.*;",
+                        "import org.shotledger.fluid.*;",
+                        "import static org.shotledger.units.Quantities.*;"),
+                null,
+                "org.shotledger"));
         assistant = new Assistant(session, Set.of("hp"));
         assertTrue(session.evaluate("FluidState state = null; String word = \"x\";", "In [1]")
                 .ok());
@@ -47,10 +50,10 @@ class AssistantTest {
 
     @Test
     void eachOverloadHasItsOwnWords() {
-        String text = explained("Budget.plan(");
-        assertTrue(text.contains("a build's own target"), text);
-        assertTrue(text.contains("Makes the budget of a wish."), text);
-        assertTrue(text.contains("throws WishException"), text);
+        String text = explained("Job.load(");
+        assertTrue(text.contains("Path file"), text);
+        assertTrue(text.contains("String file"), text);
+        assertTrue(text.contains("throws SheetException"), text);
     }
 
     @Test

@@ -5,6 +5,6 @@
  * for it is found by {@link java.util.ServiceLoader}. A kernel calls {@link org.shotledger.display.Display#bundle} for each
  * result and installs a {@link org.shotledger.display.DisplaySink} for what a cell shows on its own.
  *
- * <p>Allowed imports: the JDK only.
+ * <p>Allowed imports: the JDK.
  */
 package org.shotledger.display;

@@ -39,7 +39,7 @@ public final class Assistant {
     public Assistant(JavaSession session, Set<String> preferred) {
         this.session = session;
         this.analysis = session.analysis();
-        this.docs = new LibraryDocs(session.classes());
+        this.docs = new LibraryDocs(session.options());
         this.preferred = Set.copyOf(preferred);
     }
 

@@ -9,15 +9,16 @@ import jdk.jshell.Diag;
 /** Words an error for the person at the notebook: the sentence first, then the place, never the machinery. */
 final class ErrorText {
 
-    private static final String OWN_PACKAGE = "org.shotledger.";
     private static final int LIBRARY_FRAMES = 5;
     private static final int CELL_FRAMES = 8;
     private static final int CAUSES = 8;
 
     private final Origins origins;
+    private final SessionOptions options;
 
-    ErrorText(Origins origins) {
+    ErrorText(Origins origins, SessionOptions options) {
         this.origins = origins;
+        this.options = options;
     }
 
     /** An error the compiler found. */
@@ -70,7 +71,7 @@ final class ErrorText {
         return cause == thrown ? null : cause;
     }
 
-    private static String headline(Throwable thrown) {
+    private String headline(Throwable thrown) {
         String message = safeMessage(thrown);
         if (isDomain(thrown) && !message.isBlank()) {
             return message;
@@ -86,14 +87,14 @@ final class ErrorText {
         return "";
     }
 
-    /** Ours, or an argument refused by our library: its sentence says all there is to say. */
-    private static boolean isDomain(Throwable thrown) {
-        if (thrown.getClass().getName().startsWith(OWN_PACKAGE)) {
+    /** The library's own, or an argument it refused: its sentence says all there is to say. */
+    private boolean isDomain(Throwable thrown) {
+        if (options.isOfLibrary(thrown.getClass().getName())) {
             return true;
         }
         StackTraceElement[] trace = thrown.getStackTrace();
         boolean refused = thrown instanceof IllegalArgumentException || thrown instanceof IllegalStateException;
-        return refused && trace.length > 0 && trace[0].getClassName().startsWith(OWN_PACKAGE);
+        return refused && trace.length > 0 && options.isOfLibrary(trace[0].getClassName());
     }
 
     private List<String> where(Throwable thrown) {

@@ -33,7 +33,7 @@ public final class JavaSession implements AutoCloseable {
     private final CellControl control = new CellControl();
     private final Interrupter interrupter = new Interrupter(control);
     private final Map<String, Snippet> declared = new HashMap<>();
-    private final ClassPathIndex classes;
+    private final SessionOptions options;
     private final JShell shell;
     private final Imports imports;
     private final Splitter splitter;
@@ -47,15 +47,15 @@ public final class JavaSession implements AutoCloseable {
      * @param options class path, and the imports, which are made when a cell first needs one
      */
     public JavaSession(SessionOptions options) {
-        classes = options.classes();
+        this.options = options;
         shell = JShell.builder()
                 .executionEngine(new CellControlProvider(control), Map.of())
-                .fileManager(platform -> new ClassPathFiles(platform, classes))
+                .fileManager(platform -> new ClassPathFiles(platform, options.classes()))
                 .compilerOptions("-proc:none", "-Xlint:none", "-parameters")
                 .build();
         splitter = new Splitter(shell.sourceCodeAnalysis());
         origins = new Origins(shell);
-        errors = new ErrorText(origins);
+        errors = new ErrorText(origins, options);
         results = new RecentResults(shell, control);
         imports = new Imports(shell, options.imports());
     }
@@ -113,8 +113,8 @@ public final class JavaSession implements AutoCloseable {
     }
 
     /** Where the compiler finds libraries. */
-    ClassPathIndex classes() {
-        return classes;
+    SessionOptions options() {
+        return options;
     }
 
     /** Makes the imports, for what looks at more than one cell's names. */

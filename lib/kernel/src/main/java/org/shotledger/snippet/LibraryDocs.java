@@ -21,22 +21,24 @@ import javax.tools.JavaFileObject;
 import javax.tools.SimpleJavaFileObject;
 import javax.tools.ToolProvider;
 
-/** The documentation of the project's own classes, read from the sources that their jars carry. */
+/** The documentation of the library's classes, read from the sources that their jars carry. */
 final class LibraryDocs {
 
     private static final String SOURCES = "META-INF/sources/";
-    private static final String OWN = "org.shotledger";
 
-    private final ClassPathIndex classes;
+    private final SessionOptions options;
 
-    LibraryDocs(ClassPathIndex classes) {
-        this.classes = classes;
+    LibraryDocs(SessionOptions options) {
+        this.options = options;
     }
 
-    /** The documentation of what a line of the compiler describes; nothing for what is not ours. */
+    /** The documentation of what a line of the compiler describes; nothing for what is not the library's. */
     Optional<String> of(String line) {
+        if (options.library().isEmpty()) {
+            return Optional.empty();
+        }
         return Signature.of(line)
-                .flatMap(wanted -> classes.list(OWN, true).stream()
+                .flatMap(wanted -> options.classes().list(options.library(), true).stream()
                         .map(place -> place.binaryName().replace('$', '.'))
                         .filter(name -> name.equals(wanted.type()) || name.endsWith("." + wanted.type()))
                         .map(name -> text(name, wanted))

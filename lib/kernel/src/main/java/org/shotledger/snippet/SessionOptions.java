@@ -11,8 +11,10 @@ import java.util.stream.Stream;
  *
  * @param imports import declarations every cell gets, such as {@code import static java.lang.Math.*;}
  * @param classes where the compiler finds libraries
+ * @param library the package of the library the notebooks are about, such as {@code org.shotledger}: what it refuses is told without
+ *     a trace, and its documentation is shown where its jars carry their sources; empty for none
  */
-public record SessionOptions(List<String> imports, ClassPathIndex classes) {
+public record SessionOptions(List<String> imports, ClassPathIndex classes, String library) {
 
     /** The jar of what no notebook names: leaving it out makes the compiler's work smaller. */
     private static final String MACHINERY = "machinery.jar";
@@ -29,21 +31,27 @@ public record SessionOptions(List<String> imports, ClassPathIndex classes) {
      * @return the options
      */
     public static SessionOptions of(List<String> imports) {
-        return of(imports, null);
+        return of(imports, null, "");
     }
 
     /**
-     * The same with the class path's index at hand, which is faster.
+     * The same for one library, with the class path's index at hand, which is faster.
      *
      * @param imports import declarations every cell gets
      * @param index file with the index of these jars; null if there is none
+     * @param library the package of the library the notebooks are about; empty for none
      * @return the options
      */
-    public static SessionOptions of(List<String> imports, Path index) {
+    public static SessionOptions of(List<String> imports, Path index, String library) {
         String path = Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
                 .filter(SessionOptions::isForNotebooks)
                 .collect(Collectors.joining(File.pathSeparator));
-        return new SessionOptions(imports, ClassPathIndex.of(index, path));
+        return new SessionOptions(imports, ClassPathIndex.of(index, path), library);
+    }
+
+    /** Whether a class is the library's. */
+    boolean isOfLibrary(String className) {
+        return !library.isEmpty() && className.startsWith(library + ".");
     }
 
     private static boolean isForNotebooks(String entry) {

@@ -4,6 +4,6 @@
  * <p>Knows nothing of notebook files or of any wire protocol. The compiler is {@code jdk.jshell}, run inside this process so
  * that values and errors stay real objects and a cell costs milliseconds.
  *
- * <p>Allowed imports: the JDK (with {@code jdk.jshell} and {@code jdk.compiler}), {@code org.shotledger.display}.
+ * <p>Allowed imports: the JDK, {@code display}.
  */
 package org.shotledger.snippet;

@@ -12,12 +12,10 @@ final class ChannelChecks {
 
     private ChannelChecks() {}
 
-    static List<Finding> of(EngineLog log, LogChannel channel, BitSet tainted) {
+    static List<Finding> of(EngineLog log, LogChannel channel, double longestSteps, BitSet tainted) {
         double[] values = log.raw(channel);
-        List<Finding> findings = new ArrayList<>();
-        Spans nothing = new Spans(log, Finding.Kind.NO_VALUE, channel.words(), "has no value", "nothing is filled in");
-        runs(values.length, i -> Double.isNaN(values[i]), nothing, new BitSet());
-        findings.addAll(nothing.findings());
+        ChannelRows samples = ChannelRows.of(log, channel);
+        List<Finding> findings = new ArrayList<>(RateCheck.of(log, channel, samples, longestSteps));
         Spans implausible = new Spans(
                 log,
                 Finding.Kind.IMPLAUSIBLE,
@@ -27,7 +25,7 @@ final class ChannelChecks {
         runs(values.length, i -> !Double.isNaN(values[i]) && !channel.plausible(values[i]), implausible, tainted);
         findings.addAll(implausible.findings());
         if (channel.pace() != LogChannel.Pace.STATE) {
-            findings.addAll(new StuckCheck(log, channel, tainted).findings());
+            findings.addAll(new StuckCheck(log, channel, samples, tainted).findings());
         }
         if (channel == LogChannel.MANIFOLD_PRESSURE) {
             findings.addAll(boostAtIdle(log));
@@ -35,7 +33,7 @@ final class ChannelChecks {
         return findings;
     }
 
-    private static void runs(int n, IntPredicate bad, Spans spans, BitSet rows) {
+    static void runs(int n, IntPredicate bad, Spans spans, BitSet rows) {
         for (int from = 0; from < n; from++) {
             if (bad.test(from)) {
                 int to = from;

@@ -1,8 +1,5 @@
 package org.shotledger.logs;
 
-import java.util.Locale;
-import java.util.Map;
-import org.shotledger.sheet.CsvNumber;
 import org.shotledger.units.UnitName;
 
 /**
@@ -12,22 +9,24 @@ import org.shotledger.units.UnitName;
  * @param unit the unit of the cells
  * @param above what is added after conversion, for a gauge pressure the ambient, Pa
  * @param divisor what the value is divided by, for an air-fuel ratio that at lambda 1
+ * @param comma whether its numbers have a decimal comma
+ * @param on the word that means on, where the mapping names one; else empty
+ * @param clock reads clock times, for the column of time only
  */
-record ColumnUse(LogChannel channel, UnitName unit, double above, double divisor) {
-    private static final Map<String, Double> WORDS = Map.of("on", 1.0, "off", 0.0, "true", 1.0, "false", 0.0);
-    private static final java.util.Set<String> NOTHING =
-            java.util.Set.of("", "-", "--", "---", "nan", "n/a", "na", "null");
+record ColumnUse(
+        LogChannel channel, UnitName unit, double above, double divisor, boolean comma, String on, Clock clock) {
 
-    /** Whether a cell says that there is no value. */
-    static boolean saysNothing(String cell) {
-        return cell.length() <= 4 && NOTHING.contains(cell.toLowerCase(Locale.ROOT));
-    }
-
-    /** The SI value of a cell; NaN when it holds no finite number. */
-    double si(String cell, boolean decimalComma) {
-        double number = CsvNumber.read(cell, decimalComma);
+    /** The SI value of a cell that does not say that there is none; NaN when it holds no finite number. */
+    double si(String cell) {
+        if (channel == LogChannel.TIME && cell.indexOf(':') > 0) {
+            return clock.read(cell);
+        }
+        if (!on.isEmpty()) {
+            return cell.equalsIgnoreCase(on) ? 1 : 0;
+        }
+        double number = LogNumber.read(cell, comma);
         if (Double.isNaN(number) && channel == LogChannel.NITROUS_ON) {
-            return WORDS.getOrDefault(cell.toLowerCase(Locale.ROOT), Double.NaN);
+            return Flag.read(cell);
         }
         double si = unit.toSi(number) / divisor + above;
         return Double.isFinite(si) ? si : Double.NaN;

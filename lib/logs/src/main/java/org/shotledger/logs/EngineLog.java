@@ -17,7 +17,9 @@ public final class EngineLog {
             Set.of(LogChannel.WHEEL_POWER, LogChannel.WHEEL_TORQUE, LogChannel.CRANK_POWER, LogChannel.CRANK_TORQUE);
 
     private final String file;
+    private final String layout;
     private final List<String> comments;
+    private final RowTimes times;
     private final Map<LogChannel, double[]> values;
     private final double[] lines;
     private final double ambient;
@@ -25,14 +27,17 @@ public final class EngineLog {
 
     EngineLog(
             String file,
+            String layout,
             List<String> comments,
             Map<LogChannel, double[]> values,
             double[] lines,
             double ambient,
             List<Finding> reading) {
         this.file = file;
+        this.layout = layout;
         this.comments = List.copyOf(comments);
         this.values = new EnumMap<>(values);
+        this.times = new RowTimes(this.values);
         this.lines = lines;
         this.ambient = ambient;
         this.reading = List.copyOf(reading);
@@ -90,6 +95,29 @@ public final class EngineLog {
      */
     public List<String> comments() {
         return comments;
+    }
+
+    /**
+     * How the text was read, for a reader to check.
+     *
+     * @return for example {@code "cells parted by semicolons, decimal commas, headings on line 3"}
+     */
+    public String layout() {
+        return layout;
+    }
+
+    /**
+     * When each row was written, for pictures beside series: what its clock says, later stretches of a clock that began anew moved
+     * behind the earlier ones.
+     *
+     * @return s, never falling; NaN for rows that cannot be placed; a copy
+     */
+    public double[] time() {
+        return times.placed().clone();
+    }
+
+    RowTimes times() {
+        return times;
     }
 
     /**

@@ -20,8 +20,24 @@ public record Finding(Kind kind, String channel, double from, double to, int cou
         UNKNOWN_COLUMN("unknown column", false),
         /** Channels of one kind stand in different units. */
         MIXED_UNITS("mixed units", false),
+        /** What a later step will not be able to say. */
+        MISSED_LATER("missed later", false),
+        /** Numbers that can be thousands or decimals. */
+        DECIMAL_UNDECIDED("decimal mark undecided", false),
+        /** Lines that are no rows, such as titles of further parts. */
+        LINES_BETWEEN("lines between", false),
         /** The last row breaks off. */
         CUT_SHORT("cut short", false),
+        /** Rows with more or fewer cells than headings. */
+        TORN_ROW("torn row", false),
+        /** The clock begins anew. */
+        CLOCK_RESTARTS("clock restarts", false),
+        /** Rows that stand in the file once more. */
+        ROWS_REPEATED("rows repeated", false),
+        /** Several rows in turn carry one time. */
+        COARSE_CLOCK("coarse clock", false),
+        /** A channel is logged at fewer times than there are rows. */
+        OWN_RATE("own rate", false),
         /** Time falls. */
         TIME_FALLS("time falls", false),
         /** Two rows have the same time. */

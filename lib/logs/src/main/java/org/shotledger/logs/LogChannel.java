@@ -47,7 +47,11 @@ public enum LogChannel {
     /** Share of the cycle the main injectors are open; above 1 they cannot. */
     INJECTOR_DUTY(QuantityKind.RATIO, 0, 2, Pace.FAST),
     /** Spark before top dead centre, crank degrees. */
-    SPARK(QuantityKind.CRANK_ANGLE, -30, 80, Pace.SLOW);
+    SPARK(QuantityKind.CRANK_ANGLE, -30, 80, Pace.SLOW),
+    /** Speed of the vehicle over the ground, or of wheels that are not driven, m/s. */
+    VEHICLE_SPEED(QuantityKind.SPEED, -1, 150, Pace.FAST),
+    /** Gear engaged, 1 for the first, 0 for none. */
+    GEAR(QuantityKind.COUNT, -1, 12, Pace.STATE);
 
     /** How fast a sound signal moves while the engine accelerates: decides what counts as frozen. */
     enum Pace {

@@ -1,10 +1,11 @@
 package org.shotledger.logs;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.shotledger.sheet.CsvRows;
@@ -35,7 +36,7 @@ public final class LogCheck {
      *
      * @param file any file
      * @return true for {@code log.yaml} and {@code *.log.yaml}, for a table with such a mapping that names a column of it as time, and
-     *     for a table with a column "time"
+     *     for a table with a column "time", or whose headings and values show a time and an engine speed
      */
     public static boolean knows(Path file) {
         String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
@@ -57,12 +58,25 @@ public final class LogCheck {
                 .map(LogColumn::heading)
                 .findFirst()
                 .orElse(LogChannel.TIME.words());
-        try (var text = Files.newBufferedReader(file, StandardCharsets.UTF_8);
-                CsvRows rows = CsvRows.open(new CommentedLines(text, mapping.before()), name(file))) {
-            return rows.headings().stream().anyMatch(h -> h.name().equalsIgnoreCase(time));
+        try (BufferedReader text = LogText.open(file)) {
+            LogLayout layout = LayoutSearch.of(LogSample.of(text), mapping.before(), mapping.after());
+            try (CsvRows rows = CsvRows.open(text, name(file), layout.delimiter(), layout.before())) {
+                boolean named = LogHeadings.of(rows.headings(), layout).stream()
+                        .anyMatch(h -> h.name().equalsIgnoreCase(time));
+                return named || (mapping.columns().isEmpty() && looksLikeOne(file));
+            }
         } catch (SheetException | IOException | UncheckedIOException unusable) {
             return false;
         }
+    }
+
+    /** Whether a table whose headings nobody has mapped shows a time and an engine speed. */
+    private static boolean looksLikeOne(Path file) {
+        List<LogChannel> shown = MappingProposal.of(file).channels().stream()
+                .filter(p -> p.confidence() != Confidence.DOUBTFUL)
+                .map(p -> p.column().channel())
+                .toList();
+        return shown.contains(LogChannel.TIME) && shown.contains(LogChannel.ENGINE_SPEED);
     }
 
     /**
@@ -77,7 +91,10 @@ public final class LogCheck {
                 LogMapping.read(file);
                 return new Result(List.of(), List.of());
             }
-            return new Result(List.of(), EngineLog.read(file).findings().all());
+            LogFindings findings = EngineLog.read(file).findings();
+            List<Finding> all = new ArrayList<>(findings.all());
+            all.addAll(LaterSteps.missed(findings, PullRule.USUAL));
+            return new Result(List.of(), all);
         } catch (SheetException e) {
             return new Result(e.problems(), List.of());
         }

@@ -5,8 +5,10 @@ package org.shotledger.logs;
  *
  * @param channel the channel
  * @param heading the heading of its column, without a unit in brackets
- * @param unit the unit of its cells; empty for a pure number, and where the heading says it
+ * @param unit the unit of its cells; empty for a pure number, and where the file says it
  * @param stoichiometric air-fuel ratio by mass of the fuel at lambda 1, where the column holds an air-fuel ratio; NaN where it holds
  *     lambda
+ * @param on the word in a cell that means on, every other meaning off; empty where the usual words or 0 and 1 stand
+ * @param line line of the mapping that says so, from 1; 0 when no file does
  */
-public record LogColumn(LogChannel channel, String heading, String unit, double stoichiometric) {}
+public record LogColumn(LogChannel channel, String heading, String unit, double stoichiometric, String on, int line) {}

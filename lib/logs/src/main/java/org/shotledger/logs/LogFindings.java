@@ -14,15 +14,24 @@ public final class LogFindings {
     public static final double USUAL_GAP = 3;
 
     private final EngineLog log;
-    private final double longestStep;
+    private final double gapSteps;
     private final List<Finding> all;
     private final Map<LogChannel, BitSet> tainted;
+    private final Map<LogChannel, Double> longest = new EnumMap<>(LogChannel.class);
 
-    private LogFindings(EngineLog log, double longestStep, List<Finding> all, Map<LogChannel, BitSet> tainted) {
+    private LogFindings(EngineLog log, double gapSteps, List<Finding> all, Map<LogChannel, BitSet> tainted) {
         this.log = log;
-        this.longestStep = longestStep;
+        this.gapSteps = gapSteps;
         this.all = List.copyOf(all);
         this.tainted = tainted;
+        log.channels()
+                .forEach(c ->
+                        longest.put(c, longest(gapSteps, ChannelRows.of(log, c).step())));
+    }
+
+    /** So many steps, and half a step for clocks that are not even. */
+    private static double longest(double gapSteps, double step) {
+        return (gapSteps + 0.5) * step;
     }
 
     /**
@@ -35,16 +44,17 @@ public final class LogFindings {
     public static LogFindings of(EngineLog log, double gapSteps) {
         Require.within("number of steps that count as a gap", gapSteps, 1.5, 1000, "");
         List<Finding> all = new ArrayList<>(log.reading());
-        all.addAll(TimeChecks.of(log, gapSteps));
+        all.addAll(TimeChecks.of(
+                log, longest(gapSteps, Series.medianStep(log.times().placed()))));
         Map<LogChannel, BitSet> tainted = new EnumMap<>(LogChannel.class);
         for (LogChannel channel : log.channels()) {
             if (channel != LogChannel.TIME) {
                 BitSet rows = new BitSet();
-                all.addAll(ChannelChecks.of(log, channel, rows));
+                all.addAll(ChannelChecks.of(log, channel, gapSteps + 0.5, rows));
                 tainted.put(channel, rows);
             }
         }
-        return new LogFindings(log, gapSteps * TimeChecks.medianStep(log.raw(LogChannel.TIME)), all, tainted);
+        return new LogFindings(log, gapSteps, all, tainted);
     }
 
     /**
@@ -76,36 +86,35 @@ public final class LogFindings {
     }
 
     /**
-     * The longest step across which a series is joined.
+     * The longest step across which rows are joined.
      *
      * @return seconds; infinite when the log has no two times
      */
     public double longestStep() {
-        return longestStep;
+        return longest(gapSteps, Series.medianStep(log.times().placed()));
     }
 
     /**
-     * A channel over rising time, without what is not to be trusted.
+     * The longest step across which the samples of a channel are joined; it follows the channel's own rate.
+     *
+     * @param channel a channel of the log
+     * @return seconds; infinite when the channel has no two samples
+     */
+    public double longestStep(LogChannel channel) {
+        return longest.getOrDefault(channel, longestStep());
+    }
+
+    /**
+     * A channel over its own rising times, without what is not to be trusted.
      *
      * @param channel the channel
-     * @return the series: rows whose time is missing or does not rise are left out; values found implausible, clipped or frozen are
-     *     NaN
+     * @return the series: cells without value and rows that cannot be placed in time are no samples, so that a channel logged at half
+     *     the rate of the rows has half as many; values found implausible, clipped or frozen are NaN, and so is one sample between two
+     *     stretches of a clock that began anew
      * @throws IllegalArgumentException when the log has no such channel
      */
     public Series series(LogChannel channel) {
-        double[] time = log.raw(LogChannel.TIME);
-        double[] values = log.raw(channel);
-        BitSet bad = tainted.getOrDefault(channel, new BitSet());
-        double[] t = new double[time.length];
-        double[] v = new double[time.length];
-        int n = 0;
-        for (int i = 0; i < time.length; i++) {
-            if (time[i] > (n == 0 ? Double.NEGATIVE_INFINITY : t[n - 1])) {
-                t[n] = time[i];
-                v[n++] = bad.get(i) ? Double.NaN : values[i];
-            }
-        }
-        return new Series(java.util.Arrays.copyOf(t, n), java.util.Arrays.copyOf(v, n));
+        return ChannelRows.of(log, channel).series(tainted.getOrDefault(channel, new BitSet()));
     }
 
     /**

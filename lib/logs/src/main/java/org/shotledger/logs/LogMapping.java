@@ -4,8 +4,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.shotledger.sheet.Found;
 import org.shotledger.sheet.Problem;
 import org.shotledger.sheet.Problems;
 import org.shotledger.sheet.Section;
@@ -31,16 +33,22 @@ import org.shotledger.units.QuantityKind;
  *   manifold-pressure: {column: "MAP", unit: kPa abs}
  * }</pre>
  *
- * <p>Comma, semicolon or tab between the cells and the decimal comma need no words: the reader of tables sees them.
+ * <p>Comma, semicolon or tab between the cells, the coding of the text, lines above the headings and a line of units under them need
+ * no words: the reader sees them. Nor does the decimal mark; where the file leaves it open, {@code decimal: comma} or {@code decimal:
+ * point} settles it. {@code nitrous-on: {column: "State", on: "FIRE"}} names a word of its own for on.
  *
+ * @param file the file that holds the mapping, as the user named it; empty when there is none
  * @param ambient pressure around the gauges, Pa absolute; NaN when it is not known
- * @param before lines before the heading that are no table
- * @param after lines between the heading and the first row
+ * @param before lines before the heading that are no table; 0 where they are to be found
+ * @param after lines between the heading and the first row; 0 where they are to be found
+ * @param decimalComma whether numbers have a decimal comma, where the mapping says it
  * @param columns the channels mapped
  */
-public record LogMapping(double ambient, int before, int after, List<LogColumn> columns) {
+public record LogMapping(
+        String file, double ambient, int before, int after, Optional<Boolean> decimalComma, List<LogColumn> columns) {
+    private static final Map<String, Boolean> DECIMAL = Map.of("comma", true, "point", false);
     /** No mapping: headings are the names of the channels, with units in brackets. */
-    public static final LogMapping NONE = new LogMapping(Double.NaN, 0, 0, List.of());
+    public static final LogMapping NONE = new LogMapping("", Double.NaN, 0, 0, Optional.empty(), List.of());
 
     /** Copies the list. */
     public LogMapping {
@@ -54,7 +62,7 @@ public record LogMapping(double ambient, int before, int after, List<LogColumn> 
      * @return the changed mapping; this one when it knows its own
      */
     public LogMapping withAmbient(double pascals) {
-        return Double.isNaN(ambient) ? new LogMapping(pascals, before, after, columns) : this;
+        return Double.isNaN(ambient) ? new LogMapping(file, pascals, before, after, decimalComma, columns) : this;
     }
 
     /**
@@ -101,7 +109,7 @@ public record LogMapping(double ambient, int before, int after, List<LogColumn> 
         SheetReading reading = new SheetReading(name, Path.of(""));
         Problems problems = reading.problems();
         LogMapping made = YamlSheet.read(SheetText.check(text, name), name, problems)
-                .map(root -> mapping(Section.root(reading, root)))
+                .map(root -> mapping(Section.root(reading, root), reading))
                 .orElse(null);
         problems.throwIfAny();
         if (made == null) {
@@ -110,21 +118,22 @@ public record LogMapping(double ambient, int before, int after, List<LogColumn> 
         return made;
     }
 
-    private static LogMapping mapping(Section root) {
+    private static LogMapping mapping(Section root, SheetReading reading) {
         double ambient =
                 root.has("ambient") ? root.figure("ambient", QuantityKind.ABSOLUTE_PRESSURE, 0.5e5, 1.1e5) : Double.NaN;
         int before = root.has("lines-before-heading") ? root.count("lines-before-heading", 0, 500) : 0;
         int after = root.has("lines-after-heading") ? root.count("lines-after-heading", 0, 50) : 0;
+        Optional<Boolean> comma = root.has("decimal") ? Optional.of(root.choice("decimal", DECIMAL)) : Optional.empty();
         Section channels = root.section("channels");
         List<LogColumn> columns = channels.namedSections().entrySet().stream()
-                .map(entry -> column(channels, entry.getKey(), entry.getValue()))
+                .map(entry -> column(channels, entry.getKey(), entry.getValue(), reading))
                 .flatMap(Optional::stream)
                 .toList();
         channels.make(() -> true);
-        return root.make(() -> new LogMapping(ambient, before, after, columns));
+        return root.make(() -> new LogMapping(reading.file(), ambient, before, after, comma, columns));
     }
 
-    private static Optional<LogColumn> column(Section channels, String key, Section section) {
+    private static Optional<LogColumn> column(Section channels, String key, Section section, SheetReading reading) {
         Optional<LogChannel> channel = Arrays.stream(LogChannel.values())
                 .filter(c -> c.key().equals(key))
                 .findFirst();
@@ -145,7 +154,10 @@ public record LogMapping(double ambient, int before, int after, List<LogColumn> 
         double stoichiometric = channel.get() == LogChannel.LAMBDA && section.has("stoichiometric")
                 ? section.figure("stoichiometric", QuantityKind.RATIO, 2, 35)
                 : Double.NaN;
-        return Optional.ofNullable(
-                section.make(() -> new LogColumn(channel.get(), heading.strip(), unit.strip(), stoichiometric)));
+        String on = channel.get() == LogChannel.NITROUS_ON ? section.textOr("on", "") : "";
+        Found found = reading.found().get(section.path() + ".column");
+        int line = found == null ? 0 : found.line();
+        return Optional.ofNullable(section.make(
+                () -> new LogColumn(channel.get(), heading.strip(), unit.strip(), stoichiometric, on.strip(), line)));
     }
 }

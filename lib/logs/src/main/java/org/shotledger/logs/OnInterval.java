@@ -27,7 +27,8 @@ public record OnInterval(double from, double to, String why) {
             return byState(findings.series(LogChannel.NITROUS_ON));
         }
         return findings.log().has(LogChannel.BOTTLE_PRESSURE)
-                ? byPressure(findings.series(LogChannel.BOTTLE_PRESSURE), findings.longestStep())
+                ? byPressure(
+                        findings.series(LogChannel.BOTTLE_PRESSURE), findings.longestStep(LogChannel.BOTTLE_PRESSURE))
                 : List.of();
     }
 

@@ -44,7 +44,25 @@ public record Series(double[] time, double[] values) {
      * @return seconds; infinite for fewer than two samples
      */
     public double step() {
-        return TimeChecks.medianStep(time);
+        return medianStep(time);
+    }
+
+    /** The median of the rising steps between neighbours that have a time; infinite when there are none, so that nothing is a gap. */
+    static double medianStep(double[] time) {
+        double[] steps = new double[time.length];
+        int n = 0;
+        double before = Double.NaN;
+        for (double t : time) {
+            if (t > before) {
+                steps[n++] = t - before;
+            }
+            before = Double.isNaN(t) ? before : t;
+        }
+        if (n == 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Arrays.sort(steps, 0, n);
+        return steps[n / 2];
     }
 
     /**

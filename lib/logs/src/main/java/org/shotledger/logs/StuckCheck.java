@@ -34,6 +34,7 @@ final class StuckCheck {
 
     private final EngineLog log;
     private final LogChannel channel;
+    private final int[] rows;
     private final double[] values;
     private final double[] time;
     private final double[] rpm;
@@ -42,11 +43,12 @@ final class StuckCheck {
     private double greatest = Double.NEGATIVE_INFINITY;
     private int runs;
 
-    StuckCheck(EngineLog log, LogChannel channel, BitSet tainted) {
+    StuckCheck(EngineLog log, LogChannel channel, ChannelRows samples, BitSet tainted) {
         this.log = log;
         this.channel = channel;
-        this.values = log.raw(channel);
-        this.time = log.raw(LogChannel.TIME);
+        this.rows = samples.rows();
+        this.values = samples.values();
+        this.time = samples.time();
         this.rpm = log.has(LogChannel.ENGINE_SPEED) ? log.raw(LogChannel.ENGINE_SPEED) : null;
         this.tainted = tainted;
     }
@@ -64,7 +66,7 @@ final class StuckCheck {
         int shortest = (int) Math.max(FEWEST, USUAL_TIMES * usual);
         for (int from = 0; from < values.length; ) {
             int to = end(from);
-            if (to - from + 1 >= shortest && !Double.isNaN(values[from])) {
+            if (to - from + 1 >= shortest) {
                 sort(from, to, top, bottom, frozen);
             }
             from = to + 1;
@@ -93,15 +95,17 @@ final class StuckCheck {
 
     private void mark(Spans spans, int from, int to, boolean is) {
         if (is) {
-            spans.add(from, to);
-            tainted.set(from, to + 1);
+            spans.add(rows[from], rows[to]);
+            for (int k = from; k <= to; k++) {
+                tainted.set(rows[k]);
+            }
         }
     }
 
     private double moves(int from, int to) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
-        for (int i = from; i <= to; i++) {
+        for (int i = rows[from]; i <= rows[to]; i++) {
             if (!Double.isNaN(rpm[i])) {
                 low = Math.min(low, rpm[i]);
                 high = Math.max(high, rpm[i]);
@@ -132,12 +136,10 @@ final class StuckCheck {
         int[] count = new int[LONGEST_COUNTED + 1];
         for (int from = 0; from < values.length; ) {
             int to = end(from);
-            if (!Double.isNaN(values[from])) {
-                count[Math.min(LONGEST_COUNTED, to - from + 1)]++;
-                runs++;
-                least = Math.min(least, values[from]);
-                greatest = Math.max(greatest, values[from]);
-            }
+            count[Math.min(LONGEST_COUNTED, to - from + 1)]++;
+            runs++;
+            least = Math.min(least, values[from]);
+            greatest = Math.max(greatest, values[from]);
             from = to + 1;
         }
         int passed = 0;

@@ -7,23 +7,23 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Evaluation;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.reconcile.Overlay.Judgement;
 import org.shotledger.reconcile.Overlay.Part;
 
-/** Works out how far a log lies off a plan, and whether the plan's own doubt explains it. */
+/** Works out how far a log lies off a plan, and whether the plan's own uncertainty explains it. */
 final class Differences {
     private static final int FEWEST = 3;
 
     private Differences() {}
 
     static Overlay overlay(
-            Budget budget,
+            Outcome outcome,
             RunGrid grid,
             Expectation expectation,
-            List<Optional<Evaluation>> points,
-            Compared what,
+            List<Optional<OperatingPoint>> points,
+            ComparedChannel what,
             double[] measured) {
         double[] expected = new double[measured.length];
         for (int i = 0; i < expected.length; i++) {
@@ -34,17 +34,18 @@ final class Differences {
         }
         List<Part> parts = new ArrayList<>();
         for (boolean on : new boolean[] {false, true}) {
-            part(budget, grid, points, what, measured, expected, on).ifPresent(parts::add);
+            part(expectation, outcome, grid, points, what, measured, expected, on).ifPresent(parts::add);
         }
         return new Overlay(what, grid.rpm(), grid.time(), measured, expected, parts);
     }
 
     /** The differences in one state of the nitrous; empty when the pull has none of it. */
     private static Optional<Part> part(
-            Budget budget,
+            Expectation expectation,
+            Outcome outcome,
             RunGrid grid,
-            List<Optional<Evaluation>> points,
-            Compared what,
+            List<Optional<OperatingPoint>> points,
+            ComparedChannel what,
             double[] measured,
             double[] expected,
             boolean on) {
@@ -59,7 +60,7 @@ final class Differences {
         }
         if (told.length < FEWEST) {
             return Optional.of(
-                    new Part(on, NaN, NaN, told.length, left, NaN, NaN, NaN, Doubt.NONE, Judgement.NOT_COMPARED));
+                    new Part(on, NaN, NaN, told.length, left, NaN, NaN, NaN, Uncertainty.NONE, Judgement.NOT_COMPARED));
         }
         int worst = told[0];
         double sum = 0;
@@ -68,7 +69,7 @@ final class Differences {
             sum += off;
             worst = Math.abs(off) > Math.abs(measured[worst] - expected[worst]) ? i : worst;
         }
-        Doubt doubt = Doubt.of(budget, what, points.get(worst).orElseThrow());
+        Uncertainty uncertainty = Uncertainty.of(expectation, outcome, what, points.get(worst).orElseThrow());
         double mean = sum / told.length;
         return Optional.of(new Part(
                 on,
@@ -79,18 +80,18 @@ final class Differences {
                 mean,
                 measured[worst] - expected[worst],
                 grid.rpm()[worst],
-                doubt,
-                judge(mean, doubt)));
+                uncertainty,
+                judge(mean, uncertainty)));
     }
 
-    private static Judgement judge(double mean, Doubt doubt) {
+    private static Judgement judge(double mean, Uncertainty uncertainty) {
         double size = Math.abs(mean);
-        if (Double.isNaN(doubt.all())) {
+        if (Double.isNaN(uncertainty.all())) {
             return Judgement.UNSTATED;
         }
-        if (size > 2 * doubt.all()) {
+        if (size > 2 * uncertainty.all()) {
             return Judgement.BEYOND;
         }
-        return size > 2 * doubt.tolerance() ? Judgement.BEYOND_TOLERANCE : Judgement.WITHIN;
+        return size > 2 * uncertainty.tolerance() ? Judgement.BEYOND_TOLERANCE : Judgement.WITHIN;
     }
 }

@@ -2,52 +2,66 @@ package org.shotledger.reconcile;
 
 import java.util.List;
 import java.util.Optional;
-import org.shotledger.budget.BottlePlan;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Conditions;
-import org.shotledger.budget.Demand;
-import org.shotledger.budget.Evaluation;
-import org.shotledger.budget.Split;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.Mode;
+import org.shotledger.evaluate.NoAnswerException;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.PassOutcome;
+import org.shotledger.evaluate.PointModel;
+import org.shotledger.fluid.NitrousOxide;
 
 /**
- * What a plan expects an engine speed and a moment of the nitrous to look like. Boost is the plan's own; the bottle has cooled as the
- * plan's emptying says.
+ * What the outcome of a setup expects an engine speed and a moment of the nitrous to look like. Boost is what the setup holds while
+ * the nitrous is armed; the bottle has cooled as the outcome's pass says.
  */
 final class Expectation {
-    private final Budget budget;
-    private final List<Split.Point> alone;
-    private final List<BottlePlan.Moment> bottle;
+    private final Outcome outcome;
+    private final PointModel model;
+    private final List<PassOutcome.Moment> bottle;
 
-    Expectation(Budget budget) {
-        this.budget = budget;
-        this.alone = budget.split().points().stream()
-                .filter(p -> p.nitrousWheelPower() == 0)
-                .toList();
-        this.bottle = budget.bottle().history();
+    Expectation(Outcome outcome) {
+        this.outcome = outcome;
+        this.model = Evaluate.model(outcome.car(), outcome.setup(), outcome.at());
+        this.bottle = outcome.overPass();
     }
 
-    /** The point with the nitrous on for a time; empty where the plan has no answer. */
-    Optional<Evaluation> on(double rpm, double seconds) {
+    /** The point with the nitrous on for a time; empty where the outcome has no answer. */
+    Optional<OperatingPoint> on(double rpm, double seconds) {
+        return on(rpm, seconds, 1);
+    }
+
+    /** The same with another flow of the fuel jets than planned. */
+    Optional<OperatingPoint> on(double rpm, double seconds, double fuelShare) {
         double temperature = bottle(seconds, true);
         if (Double.isNaN(temperature)) {
             return Optional.empty();
         }
-        return planned(rpm)
-                .map(point -> budget.evaluator()
-                        .at(budget.conditions().withBottleTemperature(temperature), rpm, point.demand()));
+        PointModel cooled = model.withBottle(NitrousOxide.saturatedLiquid(temperature));
+        double plenum = plenum(rpm);
+        return answer(() -> cooled.at(
+                rpm, plenum, Mode.NITROUS, cooled.feed(plenum), cooled.nitrousFuel(plenum).times(fuelShare)));
     }
 
-    /** The point with the nitrous off: the boost of the plan at that speed, in the window as with the nitrous on. */
-    Optional<Evaluation> off(double rpm) {
-        Optional<Double> plenum = budget.split().window().contains(rpm)
-                ? planned(rpm).map(p -> p.demand().plenumPressure())
-                : aloneAt(rpm);
-        return plenum.flatMap(p -> evaluate(rpm, budget.conditions(), Demand.boost(p)));
+    /** The point with the nitrous closed, at the boost that is held while it is armed. */
+    Optional<OperatingPoint> off(double rpm) {
+        return answer(() -> model.at(rpm, plenum(rpm), Mode.ARMED));
     }
 
-    /** The same demand without its nitrous. */
-    Optional<Evaluation> without(Evaluation on) {
-        return evaluate(on.rpm(), on.conditions(), Demand.boost(on.demand().plenumPressure()));
+    /** The same point without its nitrous. */
+    Optional<OperatingPoint> without(OperatingPoint on) {
+        return answer(() -> model.at(on.rpm(), on.plenumPressure(), Mode.ARMED));
+    }
+
+    /** The same point with shares of its two flows. */
+    Optional<OperatingPoint> sharing(OperatingPoint on, double nitrousShare, double fuelShare) {
+        return answer(() -> model.withBottle(on.bottle())
+                .at(
+                        on.rpm(),
+                        on.plenumPressure(),
+                        on.mode(),
+                        on.nitrous().times(nitrousShare),
+                        on.nitrousFuel().times(fuelShare)));
     }
 
     /** Pressure in the bottle after a time with the nitrous on, Pa absolute. */
@@ -55,10 +69,22 @@ final class Expectation {
         return bottle(seconds, false);
     }
 
+    private double plenum(double rpm) {
+        return outcome.at().air().pressure() + outcome.setup().boost().armed().at(rpm);
+    }
+
+    private static Optional<OperatingPoint> answer(java.util.function.Supplier<OperatingPoint> point) {
+        try {
+            return Optional.of(point.get());
+        } catch (NoAnswerException | IllegalArgumentException outside) {
+            return Optional.empty();
+        }
+    }
+
     private double bottle(double seconds, boolean temperature) {
         for (int i = 1; i < bottle.size(); i++) {
-            BottlePlan.Moment a = bottle.get(i - 1);
-            BottlePlan.Moment b = bottle.get(i);
+            PassOutcome.Moment a = bottle.get(i - 1);
+            PassOutcome.Moment b = bottle.get(i);
             if (seconds >= a.time() && seconds <= b.time()) {
                 double share = (seconds - a.time()) / (b.time() - a.time());
                 return temperature
@@ -69,52 +95,17 @@ final class Expectation {
         return Double.NaN;
     }
 
-    private Optional<Evaluation> planned(double rpm) {
-        try {
-            return Optional.of(budget.planned(rpm));
-        } catch (IllegalArgumentException outside) {
-            return Optional.empty();
-        }
-    }
-
-    private Optional<Evaluation> evaluate(double rpm, Conditions at, Demand demand) {
-        try {
-            return Optional.of(budget.evaluator().at(at, rpm, demand));
-        } catch (IllegalArgumentException outside) {
-            return Optional.empty();
-        }
-    }
-
-    /** Boost between the speeds of the plan that have no nitrous; none where the window or the end of the plan lies between. */
-    private Optional<Double> aloneAt(double rpm) {
-        double ambient = budget.conditions().air().pressure();
-        for (int i = 1; i < alone.size(); i++) {
-            Split.Point a = alone.get(i - 1);
-            Split.Point b = alone.get(i);
-            boolean acrossWindow = a.rpm() < budget.split().window().rpmLow()
-                    && b.rpm() > budget.split().window().rpmHigh();
-            if (rpm >= a.rpm() && rpm <= b.rpm()) {
-                double share = (rpm - a.rpm()) / (b.rpm() - a.rpm());
-                double gauge = acrossWindow
-                        ? (rpm <= budget.split().window().rpmLow() ? a : b).gaugePressure()
-                        : a.gaugePressure() + share * (b.gaugePressure() - a.gaugePressure());
-                return Optional.of(ambient + gauge);
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** What is expected of a figure; NaN where it cannot be. */
-    double value(Compared what, Evaluation point, double seconds) {
+    /** What is expected of a channel; NaN where it cannot be. */
+    double value(ComparedChannel what, OperatingPoint point, double seconds) {
+        boolean on = point.mode().nitrousFlows();
         return switch (what) {
             case WHEEL_POWER -> point.wheelPower();
             case CRANK_POWER -> point.power().brake();
-            case MANIFOLD_PRESSURE -> point.demand().plenumPressure();
+            case MANIFOLD_PRESSURE -> point.plenumPressure();
             case LAMBDA -> point.lambda();
             case FUEL_PRESSURE -> point.main().railPressure();
-            case NITROUS_FUEL_PRESSURE ->
-                point.nitrousOn() ? point.nitrousFuel().railPressure() : Double.NaN;
-            case BOTTLE_PRESSURE -> point.nitrousOn() ? bottlePressure(seconds) : Double.NaN;
+            case NITROUS_FUEL_PRESSURE -> on ? point.nitrousFuel().railPressure() : Double.NaN;
+            case BOTTLE_PRESSURE -> on ? bottlePressure(seconds) : Double.NaN;
         };
     }
 }

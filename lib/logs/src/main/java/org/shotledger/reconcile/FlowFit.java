@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Evaluation;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 
@@ -25,31 +25,31 @@ import org.shotledger.logs.LogFindings;
 public record FlowFit(double fuelFlow, double ownPower, double nitrousPower, WeightedFit fit) {
     private static final int MOST_POINTS = 8;
 
-    private record Point(Evaluation expected, double alone, double lambda, double power) {}
+    private record Point(OperatingPoint expected, double alone, double lambda, double power) {}
 
     /**
      * Fits the pull of a log that has the nitrous off and on.
      *
-     * @param budget the plan
+     * @param outcome what the setup that was run is expected to do
      * @param findings the log with its findings
      * @return the factors
      * @throws IllegalArgumentException when the log lacks lambda, wheel power, a pull, or settled points with the nitrous off or on
      */
-    public static FlowFit of(Budget budget, LogFindings findings) {
-        Reconciliation laid = Reconciliation.of(budget, findings);
-        RunGrid grid = new RunGrid(findings, laid.pull(), Reconciliation.edges(budget));
-        Expectation expectation = new Expectation(budget);
-        double[] lambda = laid.overlay(Compared.LAMBDA).measured();
-        double[] power = laid.overlay(Compared.WHEEL_POWER).measured();
+    public static FlowFit of(Outcome outcome, LogFindings findings) {
+        Reconciliation laid = Reconciliation.of(outcome, findings);
+        RunGrid grid = new RunGrid(findings, laid.pull(), Reconciliation.edges(outcome));
+        Expectation expectation = new Expectation(outcome);
+        double[] lambda = laid.overlay(ComparedChannel.LAMBDA).measured();
+        double[] power = laid.overlay(ComparedChannel.WHEEL_POWER).measured();
         List<Point> on = new ArrayList<>();
         List<Point> off = new ArrayList<>();
         for (int i = 0; i < lambda.length; i++) {
-            Optional<Evaluation> point = laid.expected().get(i);
+            Optional<OperatingPoint> point = laid.expected().get(i);
             if (point.isPresent() && grid.settled(i) && !Double.isNaN(lambda[i] + power[i])) {
-                Evaluation e = point.get();
-                boolean with = e.nitrousOn();
+                OperatingPoint e = point.get();
+                boolean with = e.mode().nitrousFlows();
                 double alone = with
-                        ? expectation.without(e).map(Evaluation::wheelPower).orElse(Double.NaN)
+                        ? expectation.without(e).map(OperatingPoint::wheelPower).orElse(Double.NaN)
                         : e.wheelPower();
                 (with ? on : off).add(new Point(e, alone, lambda[i], power[i]));
             }
@@ -60,7 +60,7 @@ public record FlowFit(double fuelFlow, double ownPower, double nitrousPower, Wei
                     + " with it; a fit needs two of each.");
         }
         return fit(
-                budget, thinned(off), thinned(on), grid.noise(LogChannel.LAMBDA), grid.noise(LogChannel.WHEEL_POWER));
+                expectation, thinned(off), thinned(on), grid.noise(LogChannel.LAMBDA), grid.noise(LogChannel.WHEEL_POWER));
     }
 
     private static List<Point> thinned(List<Point> all) {
@@ -72,7 +72,8 @@ public record FlowFit(double fuelFlow, double ownPower, double nitrousPower, Wei
         return some;
     }
 
-    private static FlowFit fit(Budget budget, List<Point> off, List<Point> on, double lambdaNoise, double powerNoise) {
+    private static FlowFit fit(
+            Expectation expectation, List<Point> off, List<Point> on, double lambdaNoise, double powerNoise) {
         int n = off.size() + on.size();
         double[] measured = new double[n + on.size()];
         double[] deviation = new double[n + on.size()];
@@ -85,21 +86,22 @@ public record FlowFit(double fuelFlow, double ownPower, double nitrousPower, Wei
             deviation[n + i] = lambdaNoise;
         }
         WeightedFit fit =
-                WeightedFit.of(p -> predicted(budget, off, on, p), measured, deviation, new double[] {1, 1, 1});
+                WeightedFit.of(p -> predicted(expectation, off, on, p), measured, deviation, new double[] {1, 1, 1});
         double[] p = fit.parameters();
         return new FlowFit(p[0], p[1], p[2], fit);
     }
 
-    private static double[] predicted(Budget budget, List<Point> off, List<Point> on, double[] p) {
+    private static double[] predicted(Expectation expectation, List<Point> off, List<Point> on, double[] p) {
         int n = off.size() + on.size();
         double[] values = new double[n + on.size()];
         Arrays.setAll(values, i -> i < off.size() ? p[1] * off.get(i).alone() : 0);
         for (int i = 0; i < on.size(); i++) {
-            Evaluation e = on.get(i).expected();
-            Evaluation changed = budget.evaluator().sharing(e.conditions(), e.rpm(), e.demand(), e.nitrous(), 1, p[0]);
+            OperatingPoint e = on.get(i).expected();
+            Optional<OperatingPoint> changed = expectation.sharing(e, 1, p[0]);
             double alone = on.get(i).alone();
-            values[off.size() + i] = p[1] * alone + p[2] * (changed.wheelPower() - alone);
-            values[n + i] = changed.lambda();
+            values[off.size() + i] = changed.map(c -> p[1] * alone + p[2] * (c.wheelPower() - alone))
+                    .orElse(Double.NaN);
+            values[n + i] = changed.map(OperatingPoint::lambda).orElse(Double.NaN);
         }
         return values;
     }
@@ -107,17 +109,17 @@ public record FlowFit(double fuelFlow, double ownPower, double nitrousPower, Wei
     /**
      * The plan's lambda with the fitted flow of nitrous fuel.
      *
-     * @param budget the plan
+     * @param outcome what the setup that was run is expected to do
      * @param laid the log laid over it
      * @return lambda at the engine speeds of the overlays; NaN where the plan has no answer
      */
-    public double[] lambdaAfter(Budget budget, Reconciliation laid) {
+    public double[] lambdaAfter(Outcome outcome, Reconciliation laid) {
+        Expectation expectation = new Expectation(outcome);
         return laid.expected().stream()
-                .mapToDouble(point -> point.map(e -> e.nitrousOn()
-                                ? budget.evaluator()
-                                        .sharing(e.conditions(), e.rpm(), e.demand(), e.nitrous(), 1, fuelFlow)
-                                        .lambda()
-                                : e.lambda())
+                .mapToDouble(point -> point.flatMap(e -> e.mode().nitrousFlows()
+                                ? expectation.sharing(e, 1, fuelFlow)
+                                : Optional.of(e))
+                        .map(OperatingPoint::lambda)
                         .orElse(Double.NaN))
                 .toArray();
     }

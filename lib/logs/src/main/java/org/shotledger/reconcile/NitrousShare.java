@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Evaluation;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.units.QuantityKind;
@@ -39,19 +39,19 @@ public record NitrousShare(List<Point> points, double moreBoost) {
     /**
      * Separates the nitrous from the boost.
      *
-     * @param budget the plan
+     * @param outcome what the setup that was run is expected to do
      * @param with log of a pull with nitrous
      * @param without log of a pull without
      * @return the share at the engine speeds that both pulls have and at which the nitrous is on and settled
      * @throws IllegalArgumentException when a log has no wheel power or no pull, when the second has nitrous, or no speed is common
      */
-    public static NitrousShare of(Budget budget, LogFindings with, LogFindings without) {
-        RunGrid on = new RunGrid(with, Reconciliation.pull(with), Reconciliation.edges(budget));
-        RunGrid off = new RunGrid(without, Reconciliation.pull(without), Reconciliation.edges(budget));
+    public static NitrousShare of(Outcome outcome, LogFindings with, LogFindings without) {
+        RunGrid on = new RunGrid(with, Reconciliation.pull(with), Reconciliation.edges(outcome));
+        RunGrid off = new RunGrid(without, Reconciliation.pull(without), Reconciliation.edges(outcome));
         double[] powerOn = on.at(LogChannel.WHEEL_POWER, 0);
         double[] powerOff = off.at(LogChannel.WHEEL_POWER, 0);
         double uncertainty = Math.hypot(on.noise(LogChannel.WHEEL_POWER), off.noise(LogChannel.WHEEL_POWER));
-        Expectation expectation = new Expectation(budget);
+        Expectation expectation = new Expectation(outcome);
         List<Point> points = new ArrayList<>();
         double boost = 0;
         int boosts = 0;
@@ -67,7 +67,7 @@ public record NitrousShare(List<Point> points, double moreBoost) {
                         + Math.round(off.rpm()[j]) + " rpm; give a pull without it.");
             }
             double seconds = on.time()[i] - on.on(i).get().from();
-            Optional<Evaluation> expected = expectation.on(on.rpm()[i], seconds);
+            Optional<OperatingPoint> expected = expectation.on(on.rpm()[i], seconds);
             double added = expected.flatMap(expectation::without)
                     .map(e -> expected.get().wheelPower() - e.wheelPower())
                     .orElse(Double.NaN);

@@ -18,7 +18,7 @@ import org.shotledger.units.UnitSystem;
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
 public record Overlay(
-        Compared what, double[] rpm, double[] time, double[] measured, double[] expected, List<Part> parts) {
+        ComparedChannel what, double[] rpm, double[] time, double[] measured, double[] expected, List<Part> parts) {
 
     /** Copies the list. */
     public Overlay {
@@ -65,7 +65,7 @@ public record Overlay(
      * @param mean mean of log less plan, SI; NaN when too few points could be compared
      * @param greatest log less plan where it is greatest in size, SI; NaN likewise
      * @param greatestAt engine speed there, rev/min; NaN likewise
-     * @param doubt standard uncertainties of the plan there
+     * @param uncertainty standard uncertainties of the plan there
      * @param judgement whether the mean lies inside them
      */
     public record Part(
@@ -77,7 +77,7 @@ public record Overlay(
             double mean,
             double greatest,
             double greatestAt,
-            Doubt doubt,
+            Uncertainty uncertainty,
             Judgement judgement) {
 
         /**
@@ -132,21 +132,21 @@ public record Overlay(
     }
 
     private String judged(Part part, UnitSystem system) {
-        Doubt doubt = part.doubt();
+        Uncertainty uncertainty = part.uncertainty();
         return switch (part.judgement()) {
             case WITHIN ->
-                Double.isNaN(doubt.tolerance()) || Math.abs(part.mean()) > 2 * doubt.tolerance()
-                        ? "that is inside what " + doubt.allWords() + " explain" + plural(doubt.allWords())
-                                + two(doubt.all(), system)
-                        : "that is inside what " + doubt.toleranceWords() + " explains"
-                                + two(doubt.tolerance(), system);
+                Double.isNaN(uncertainty.tolerance()) || Math.abs(part.mean()) > 2 * uncertainty.tolerance()
+                        ? "that is inside what " + uncertainty.allWords() + " explain" + plural(uncertainty.allWords())
+                                + two(uncertainty.all(), system)
+                        : "that is inside what " + uncertainty.toleranceWords() + " explains"
+                                + two(uncertainty.tolerance(), system);
             case BEYOND_TOLERANCE ->
-                "that is beyond what " + doubt.toleranceWords() + " explains" + two(doubt.tolerance(), system)
-                        + ", inside what " + doubt.allWords() + " may hide" + two(doubt.all(), system)
+                "that is beyond what " + uncertainty.toleranceWords() + " explains" + two(uncertainty.tolerance(), system)
+                        + ", inside what " + uncertainty.allWords() + " may hide" + two(uncertainty.all(), system)
                         + "; find out which before the next step";
             case BEYOND ->
-                "that is beyond what " + doubt.allWords() + " explain" + plural(doubt.allWords())
-                        + two(doubt.all(), system) + "; something differs from the plan";
+                "that is beyond what " + uncertainty.allWords() + " explain" + plural(uncertainty.allWords())
+                        + two(uncertainty.all(), system) + "; something differs from the plan";
             default -> "the plan states no uncertainty for it";
         };
     }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Evaluation;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.engine.PowerCorrection;
 import org.shotledger.logs.EngineLog;
@@ -14,6 +14,7 @@ import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.logs.Pull;
 import org.shotledger.logs.PullRule;
+import org.shotledger.logs.Pulls;
 import org.shotledger.logs.Series;
 import org.shotledger.units.UnitSystem;
 
@@ -33,7 +34,7 @@ public record Reconciliation(
         Lag lambdaLag,
         String power,
         List<Overlay> overlays,
-        List<Optional<Evaluation>> expected) {
+        List<Optional<OperatingPoint>> expected) {
     private static final double MOST_LAG = 0.5;
 
     /** Copies the lists. */
@@ -45,14 +46,14 @@ public record Reconciliation(
     /**
      * Lays the widest pull of a log over a plan; power as logged.
      *
-     * @param budget the plan
+     * @param outcome what the setup that was run is expected to do
      * @param findings the log with its findings
      * @return the comparison
      * @throws IllegalArgumentException when the log has no engine speed or no pull
      */
-    public static Reconciliation of(Budget budget, LogFindings findings) {
+    public static Reconciliation of(Outcome outcome, LogFindings findings) {
         return of(
-                budget,
+                outcome,
                 findings,
                 1,
                 "Power is compared as logged, without correction: the plan holds for its own air.");
@@ -61,24 +62,24 @@ public record Reconciliation(
     /**
      * The same with the logged power brought to the air of the plan by a standard.
      *
-     * @param budget the plan
+     * @param outcome what the setup that was run is expected to do
      * @param findings the log with its findings
      * @param standard the standard
      * @param air the air of the log
      * @return the comparison
      * @throws IllegalArgumentException when the standard does not allow a correction that large, or as above
      */
-    public static Reconciliation of(Budget budget, LogFindings findings, PowerCorrection standard, MoistAir air) {
-        MoistAir planned = budget.conditions().air();
+    public static Reconciliation of(Outcome outcome, LogFindings findings, PowerCorrection standard, MoistAir air) {
+        MoistAir planned = outcome.at().air();
         if (!standard.holds(air) || !standard.holds(planned)) {
             throw new IllegalArgumentException("The factor of " + standard.words() + " is " + standard.factor(air)
                     + " for the air of the log and " + standard.factor(planned)
-                    + " for that of the plan; the standard does not allow one that large. Plan the budget for the air of the log"
+                    + " for that of the plan; the standard does not allow one that large. Evaluate the setup in the air of the log"
                     + " instead.");
         }
         double factor = standard.factor(air) / standard.factor(planned);
         return of(
-                budget,
+                outcome,
                 findings,
                 factor,
                 String.format(
@@ -89,39 +90,34 @@ public record Reconciliation(
                         standard.words()));
     }
 
-    private static Reconciliation of(Budget budget, LogFindings findings, double factor, String power) {
+    private static Reconciliation of(Outcome outcome, LogFindings findings, double factor, String power) {
         EngineLog log = findings.log();
         Pull pull = pull(findings);
-        RunGrid grid = new RunGrid(findings, pull, edges(budget));
-        Expectation expectation = new Expectation(budget);
-        List<Optional<Evaluation>> points = points(grid, expectation);
+        RunGrid grid = new RunGrid(findings, pull, edges(outcome));
+        Expectation expectation = new Expectation(outcome);
+        List<Optional<OperatingPoint>> points = points(grid, expectation);
         Lag lag = log.has(LogChannel.LAMBDA) ? lag(findings, grid, points) : new Lag(Double.NaN, Double.NaN, "");
         List<Overlay> overlays = new ArrayList<>();
-        for (Compared what : Compared.values()) {
+        for (ComparedChannel what : ComparedChannel.values()) {
             measured(findings, grid, what, lag.clear() ? lag.seconds() : 0, factor)
                     .ifPresent(values ->
-                            overlays.add(Differences.overlay(budget, grid, expectation, points, what, values)));
+                            overlays.add(Differences.overlay(outcome, grid, expectation, points, what, values)));
         }
         return new Reconciliation(log.file(), pull, lag, power, overlays, points);
     }
 
-    static double[] edges(Budget budget) {
+    static double[] edges(Outcome outcome) {
         return new double[] {
-            budget.split().window().rpmLow(), budget.split().window().rpmHigh()
+            outcome.setup().arming().rpmLow(), outcome.setup().arming().rpmHigh()
         };
     }
 
     static Pull pull(LogFindings findings) {
-        return Pull.in(findings, PullRule.USUAL).stream()
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("The log "
-                        + findings.log().file()
-                        + " has no pull: nowhere does the engine speed rise under load by "
-                        + Math.round(PullRule.USUAL.leastSpan()) + " rpm; log one from low speed to the limiter."));
+        return Pulls.in(findings, PullRule.USUAL).widest();
     }
 
-    private static List<Optional<Evaluation>> points(RunGrid grid, Expectation expectation) {
-        List<Optional<Evaluation>> points = new ArrayList<>();
+    private static List<Optional<OperatingPoint>> points(RunGrid grid, Expectation expectation) {
+        List<Optional<OperatingPoint>> points = new ArrayList<>();
         for (int i = 0; i < grid.rpm().length; i++) {
             double rpm = grid.rpm()[i];
             double time = grid.time()[i];
@@ -132,16 +128,16 @@ public record Reconciliation(
     }
 
     /** Expected lambda over the time of the pull against the logged one, both at the log's own step. */
-    private static Lag lag(LogFindings findings, RunGrid grid, List<Optional<Evaluation>> points) {
+    private static Lag lag(LogFindings findings, RunGrid grid, List<Optional<OperatingPoint>> points) {
         double[] times = grid.time();
         double[] lambda = points.stream()
-                .mapToDouble(p -> p.map(Evaluation::lambda).orElse(Double.NaN))
+                .mapToDouble(p -> p.map(OperatingPoint::lambda).orElse(Double.NaN))
                 .toArray();
         if (times.length < 3) {
             return new Lag(Double.NaN, Double.NaN, "The pull is too short to align lambda.");
         }
         Series logged = findings.series(LogChannel.LAMBDA)
-                .every(grid.step(), findings.longestStep())
+                .every(grid.step(), findings.longestStep(LogChannel.LAMBDA))
                 .between(times[0], times[times.length - 1]);
         double[] expected = new double[logged.size()];
         for (int k = 0; k < expected.length; k++) {
@@ -151,11 +147,11 @@ public record Reconciliation(
     }
 
     private static Optional<double[]> measured(
-            LogFindings findings, RunGrid grid, Compared what, double lambdaLag, double factor) {
+            LogFindings findings, RunGrid grid, ComparedChannel what, double lambdaLag, double factor) {
         EngineLog log = findings.log();
         if (log.has(what.channel())) {
-            double[] values = grid.at(what.channel(), what == Compared.LAMBDA ? lambdaLag : 0);
-            boolean power = what == Compared.WHEEL_POWER || what == Compared.CRANK_POWER;
+            double[] values = grid.at(what.channel(), what == ComparedChannel.LAMBDA ? lambdaLag : 0);
+            boolean power = what == ComparedChannel.WHEEL_POWER || what == ComparedChannel.CRANK_POWER;
             return Optional.of(power ? scaled(values, factor) : values);
         }
         LogChannel torque = switch (what) {
@@ -184,7 +180,7 @@ public record Reconciliation(
      * @return the overlay
      * @throws IllegalArgumentException when the log has no such channel
      */
-    public Overlay overlay(Compared what) {
+    public Overlay overlay(ComparedChannel what) {
         return overlays.stream()
                 .filter(o -> o.what() == what)
                 .findFirst()

@@ -44,7 +44,7 @@ final class RunGrid {
         Series raw = findings.series(LogChannel.ENGINE_SPEED);
         this.step = raw.step();
         this.filter = SavitzkyGolay.lasting(WINDOW, step, 2);
-        Series even = raw.every(step, findings.longestStep());
+        Series even = raw.every(step, findings.longestStep(LogChannel.ENGINE_SPEED));
         double[] speed = filter.smooth(even.values());
         List<double[]> met = new ArrayList<>();
         double next = Math.ceil(pull.rpmLow() / SPEED_STEP) * SPEED_STEP;
@@ -100,7 +100,7 @@ final class RunGrid {
 
     /** A channel at even steps, smoothed. */
     private Series smoothed(LogChannel channel) {
-        Series even = findings.series(channel).every(step, findings.longestStep());
+        Series even = findings.series(channel).every(step, findings.longestStep(channel));
         return new Series(even.time(), filter.smooth(even.values()));
     }
 
@@ -115,7 +115,7 @@ final class RunGrid {
      * Hampel, J. Am. Stat. Assoc. 69 (1974) 383-393), so that a step of the nitrous does not count as scatter.
      */
     double scatter(LogChannel channel) {
-        Series even = findings.series(channel).every(step, findings.longestStep());
+        Series even = findings.series(channel).every(step, findings.longestStep(channel));
         double[] smooth = filter.smooth(even.values());
         double[] sizes = IntStream.range(0, smooth.length)
                 .filter(i -> time.length > 0 && even.time()[i] >= time[0] && even.time()[i] <= time[time.length - 1])

@@ -93,7 +93,7 @@ class LogReadingTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         channels: {engine-sped: {column: a}}                    | the nearest name is "engine-speed"
-        channels: {time: {column: Tme}}                         | which the log has not; the nearest name is "time"
+        channels: {time: {column: Tme}}                         | log.yaml, line 1, channels.time.column: The mapping names the column "Tme", which the log pull.csv has not; the nearest name is "time"
         channels: {time: {column: time, unit: furlong}}         | furlong
         channels: {time: {colum: time}}                         | "channels.time.column" is missing
         channels: {time: {column: time}, lambda: {column: time}}| to two channels

@@ -5,11 +5,11 @@ import java.util.Deque;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Evaluation;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.OperatingPoint;
 
 /**
- * Invents the demonstration's logs: what the Heron's plan expects, seeded noise, and stated errors that a reader of the log should
+ * Invents the demonstration's logs: what the Whimbrel's plan expects, seeded noise, and stated errors that a reader of the log should
  * find again. They are no measurement of anything.
  */
 final class DemoLog {
@@ -18,40 +18,40 @@ final class DemoLog {
     /** How much later lambda is logged, s. */
     static final double LAMBDA_LAG = 0.06;
     /** Highest manifold pressure the sensor shows, kPa. */
-    static final double SENSOR_END = 230;
+    static final double SENSOR_END = 200;
 
     private static final double STEP = 0.02;
     private static final double PSI = 6894.757293168;
     private static final double HP = 745.69987158227022;
 
     private final Expectation expectation;
-    private final Budget budget;
+    private final Outcome outcome;
     private final boolean nitrous;
     private final Random random;
     private final Deque<Double> lambdas = new ArrayDeque<>();
     private double manifold = 60e3;
     private double onSince = Double.NaN;
 
-    private DemoLog(Budget budget, boolean nitrous, long seed) {
-        this.budget = budget;
-        this.expectation = new Expectation(budget);
+    private DemoLog(Outcome outcome, boolean nitrous, long seed) {
+        this.outcome = outcome;
+        this.expectation = new Expectation(outcome);
         this.nitrous = nitrous;
         this.random = new Random(seed);
     }
 
     /** The whole file. */
-    static String text(Budget budget, boolean nitrous) {
-        return new DemoLog(budget, nitrous, nitrous ? 41 : 42).write();
+    static String text(Outcome outcome, boolean nitrous) {
+        return new DemoLog(outcome, nitrous, nitrous ? 41 : 42).write();
     }
 
     private String write() {
         StringBuilder text = new StringBuilder();
         text.append(
-                        "# Invented data, not a measurement of a real car; made for the Heron demonstration by a seeded program.\n")
+                        "# Invented data, not a measurement of a real car; made for the Whimbrel demonstration by a seeded program.\n")
                 .append(
                         "# What the plan expects, with noise, and with errors put in on purpose: the fuel jets are bored 4 % too\n")
                 .append(
-                        "# small (nitrous runs only), lambda comes 60 ms late, the manifold pressure sensor ends at 230 kPa,\n")
+                        "# small (nitrous runs only), lambda comes 60 ms late, the manifold pressure sensor ends at 200 kPa,\n")
                 .append("# eight rows are lost at 0.8 s, and the charge temperature drops out for five rows.\n")
                 .append(
                         "Time,Eng Spd,Throttle,MAP,Lambda 1,Rail P,N2O Fuel P,Bottle P,N2O On,Charge T,Battery,Wheel Pwr,Spare 1\n");
@@ -82,14 +82,14 @@ final class DemoLog {
     }
 
     private String row(double t, double rpm, boolean on, Load load) {
-        Optional<Evaluation> full = load == Load.FULL ? point(t, rpm, on) : Optional.empty();
-        double wanted = full.map(p -> p.demand().plenumPressure()).orElse(load == Load.CRUISE ? 60e3 : 35e3);
+        Optional<OperatingPoint> full = load == Load.FULL ? point(t, rpm, on) : Optional.empty();
+        double wanted = full.map(p -> p.plenumPressure()).orElse(load == Load.CRUISE ? 60e3 : 35e3);
         manifold += (wanted - manifold) * STEP / (0.12 + STEP);
-        double lambda = full.map(Evaluation::lambda).orElse(load == Load.CRUISE ? 1.0 : 1.3);
+        double lambda = full.map(OperatingPoint::lambda).orElse(load == Load.CRUISE ? 1.0 : 1.3);
         lambdas.addLast(lambda);
         double late = lambdas.size() > Math.round(LAMBDA_LAG / STEP) ? lambdas.removeFirst() : lambdas.peekFirst();
-        double power = full.map(Evaluation::wheelPower).orElse(load == Load.CRUISE ? 40 * HP : -20 * HP);
-        double ambient = budget.conditions().air().pressure();
+        double power = full.map(OperatingPoint::wheelPower).orElse(load == Load.CRUISE ? 40 * HP : -20 * HP);
+        double ambient = outcome.at().air().pressure();
         double rail = ambient + 3.0e5 + (manifold - ambient);
         double second = ambient + 3.5e5 + (on ? manifold - ambient : 0);
         double bottle = expectation.bottlePressure(Double.isNaN(onSince) ? 0 : on ? t - onSince : lastOn(t));
@@ -120,20 +120,10 @@ final class DemoLog {
         return ended - onSince;
     }
 
-    private Optional<Evaluation> point(double t, double rpm, boolean on) {
+    private Optional<OperatingPoint> point(double t, double rpm, boolean on) {
         if (!on) {
             return expectation.off(rpm);
         }
-        double bore = FUEL_BORE * FUEL_BORE;
-        return expectation
-                .on(rpm, t - onSince)
-                .map(p -> budget.evaluator()
-                        .sharing(
-                                p.conditions(),
-                                rpm,
-                                p.demand(),
-                                budget.evaluator().feed(p.conditions(), p.demand()),
-                                1,
-                                bore));
+        return expectation.on(rpm, t - onSince, FUEL_BORE * FUEL_BORE);
     }
 }

@@ -12,31 +12,33 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.shotledger.budget.Budget;
-import org.shotledger.build.Build;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.engine.PowerCorrection;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.job.Job;
 import org.shotledger.logs.EngineLog;
 import org.shotledger.logs.Finding;
 import org.shotledger.logs.LogFindings;
+import org.shotledger.plan.Plan;
 import org.shotledger.reconcile.Overlay.Judgement;
 import org.shotledger.reconcile.Overlay.Part;
 import org.shotledger.units.UnitSystem;
 
 /** The demonstration's logs, invented with stated errors: each of them is found again, and nothing else. */
 class ReconciliationTest {
-    private static final Path HERON = Path.of("../../data/heron");
-    private static final Budget BUDGET = Budget.plan(Build.load(HERON.resolve("build.yaml")));
+    private static final Path DEMO = Path.of("../../data/whimbrel");
+    private static final Outcome OUTCOME = Plan.find(Job.load(DEMO)).stated();
     private static final LogFindings WITH = log("pull-with-nitrous.csv");
     private static final LogFindings WITHOUT = log("pull-without-nitrous.csv");
-    private static final Reconciliation LAID = Reconciliation.of(BUDGET, WITH);
+    private static final Reconciliation LAID = Reconciliation.of(OUTCOME, WITH);
     private static final double HP = 745.69987158227022;
 
     private static LogFindings log(String name) {
-        return EngineLog.read(HERON.resolve("logs").resolve(name)).findings();
+        return EngineLog.read(DEMO.resolve("logs").resolve(name)).findings();
     }
 
-    private static Part part(Compared what, boolean on) {
+    private static Part part(ComparedChannel what, boolean on) {
         return LAID.overlay(what).part(on).orElseThrow();
     }
 
@@ -44,8 +46,8 @@ class ReconciliationTest {
     @ParameterizedTest
     @CsvSource({"pull-with-nitrous.csv, true", "pull-without-nitrous.csv, false"})
     void the_logs_are_what_the_program_invents(String name, boolean nitrous) throws IOException {
-        Path file = HERON.resolve("logs").resolve(name);
-        String invented = DemoLog.text(BUDGET, nitrous);
+        Path file = DEMO.resolve("logs").resolve(name);
+        String invented = DemoLog.text(OUTCOME, nitrous);
         if (Boolean.getBoolean("write.demo.logs")) {
             Files.writeString(file, invented);
         }
@@ -75,12 +77,12 @@ class ReconciliationTest {
 
     @Test
     void the_small_fuel_jets_show_as_a_lean_mixture_with_nitrous_and_not_without() {
-        assertEquals(0, part(Compared.LAMBDA, false).mean(), 0.001);
-        assertEquals(Judgement.WITHIN, part(Compared.LAMBDA, false).judgement());
-        Part on = part(Compared.LAMBDA, true);
+        assertEquals(0, part(ComparedChannel.LAMBDA, false).mean(), 0.001);
+        assertEquals(Judgement.WITHIN, part(ComparedChannel.LAMBDA, false).judgement());
+        Part on = part(ComparedChannel.LAMBDA, true);
         assertEquals(expectedLeaner(), on.mean(), 0.002);
         assertEquals(Judgement.BEYOND_TOLERANCE, on.judgement());
-        String sentence = LAID.overlay(Compared.LAMBDA).sentence(on, UnitSystem.US);
+        String sentence = LAID.overlay(ComparedChannel.LAMBDA).sentence(on, UnitSystem.US);
         assertTrue(sentence.contains("leaner than expected on average"), sentence);
         assertTrue(
                 sentence.contains(
@@ -90,7 +92,7 @@ class ReconciliationTest {
 
     /** By the mixture's own sum: lambda goes with the inverse of the fuel, of which the nitrous circuit brings a share. */
     private static double expectedLeaner() {
-        var peak = BUDGET.planned(6900);
+        OperatingPoint peak = OUTCOME.at(6900).orElseThrow();
         double main = peak.main().massFlow();
         double extra = peak.nitrousFuel().massFlow();
         double left = main + DemoLog.FUEL_BORE * DemoLog.FUEL_BORE * extra;
@@ -99,36 +101,36 @@ class ReconciliationTest {
 
     @Test
     void what_agrees_is_said_to_agree() {
-        assertEquals(0, part(Compared.WHEEL_POWER, false).mean(), 1.5 * HP);
-        assertEquals(Judgement.WITHIN, part(Compared.WHEEL_POWER, true).judgement());
-        assertEquals(0, part(Compared.BOTTLE_PRESSURE, true).mean(), 2 * 6895);
-        assertEquals(0, part(Compared.NITROUS_FUEL_PRESSURE, true).mean(), 1 * 6895);
-        assertEquals(Judgement.UNSTATED, part(Compared.BOTTLE_PRESSURE, true).judgement());
+        assertEquals(0, part(ComparedChannel.WHEEL_POWER, false).mean(), 1.5 * HP);
+        assertEquals(Judgement.WITHIN, part(ComparedChannel.WHEEL_POWER, true).judgement());
+        assertEquals(0, part(ComparedChannel.BOTTLE_PRESSURE, true).mean(), 2 * 6895);
+        assertEquals(0, part(ComparedChannel.NITROUS_FUEL_PRESSURE, true).mean(), 1 * 6895);
+        assertEquals(Judgement.UNSTATED, part(ComparedChannel.BOTTLE_PRESSURE, true).judgement());
     }
 
     @Test
     void a_clipped_sensor_is_left_out_and_counted() {
-        Part off = part(Compared.MANIFOLD_PRESSURE, false);
+        Part off = part(ComparedChannel.MANIFOLD_PRESSURE, false);
         assertEquals(Judgement.NOT_COMPARED, off.judgement());
-        Part on = part(Compared.MANIFOLD_PRESSURE, true);
+        Part on = part(ComparedChannel.MANIFOLD_PRESSURE, true);
         assertTrue(on.left() > 0 && on.points() > 5, on.toString());
-        double[] measured = LAID.overlay(Compared.MANIFOLD_PRESSURE).measured();
+        double[] measured = LAID.overlay(ComparedChannel.MANIFOLD_PRESSURE).measured();
         assertTrue(Arrays.stream(measured).allMatch(v -> Double.isNaN(v) || v < DemoLog.SENSOR_END * 1e3));
     }
 
     @Test
     void two_pulls_tell_what_the_nitrous_adds() {
-        NitrousShare share = NitrousShare.of(BUDGET, WITH, WITHOUT);
-        double lean = part(Compared.WHEEL_POWER, true).mean();
+        NitrousShare share = NitrousShare.of(OUTCOME, WITH, WITHOUT);
+        double lean = part(ComparedChannel.WHEEL_POWER, true).mean();
         assertEquals(share.expected() + lean, share.measured(), 2 * HP);
         assertTrue(share.points().get(0).uncertainty() < 2.5 * HP, share.toString());
         assertTrue(share.summary(UnitSystem.US).contains("was the same within"), share.summary(UnitSystem.US));
-        assertThrows(IllegalArgumentException.class, () -> NitrousShare.of(BUDGET, WITH, WITH));
+        assertThrows(IllegalArgumentException.class, () -> NitrousShare.of(OUTCOME, WITH, WITH));
     }
 
     @Test
     void the_fit_finds_the_flow_of_the_small_jets() {
-        FlowFit fit = FlowFit.of(BUDGET, WITH);
+        FlowFit fit = FlowFit.of(OUTCOME, WITH);
         double truth = DemoLog.FUEL_BORE * DemoLog.FUEL_BORE;
         assertEquals(truth, fit.fuelFlow(), 3 * fit.fit().scaledUncertainty(0));
         assertEquals(1, fit.ownPower(), 3 * fit.fit().scaledUncertainty(1));
@@ -138,22 +140,22 @@ class ReconciliationTest {
 
     @Test
     void power_is_corrected_only_as_far_as_the_standard_allows() {
-        MoistAir planned = BUDGET.conditions().air();
+        MoistAir planned = OUTCOME.at().air();
         assertEquals(1, factor(planned), 1e-12);
         MoistAir damp = new MoistAir(planned.pressure() + 500, planned.temperature(), planned.relativeHumidity());
         double expected = PowerCorrection.STP.factor(damp) / PowerCorrection.STP.factor(planned);
         assertEquals(expected, factor(damp), 1e-9);
         String refused = assertThrows(
                         IllegalArgumentException.class,
-                        () -> Reconciliation.of(BUDGET, WITH, PowerCorrection.ISO_1585, planned))
+                        () -> Reconciliation.of(OUTCOME, WITH, PowerCorrection.ISO_1585, planned))
                 .getMessage();
         assertTrue(refused.contains("does not allow"), refused);
     }
 
     private static double factor(MoistAir air) {
-        double[] corrected = Reconciliation.of(BUDGET, WITH, PowerCorrection.STP, air)
-                .overlay(Compared.WHEEL_POWER)
+        double[] corrected = Reconciliation.of(OUTCOME, WITH, PowerCorrection.STP, air)
+                .overlay(ComparedChannel.WHEEL_POWER)
                 .measured();
-        return corrected[5] / LAID.overlay(Compared.WHEEL_POWER).measured()[5];
+        return corrected[5] / LAID.overlay(ComparedChannel.WHEEL_POWER).measured()[5];
     }
 }

@@ -116,7 +116,7 @@ public final class LogCharts {
                 new Axis("Time", QuantityKind.TIME, system),
                 new Axis(sentenceCase(channel.words()), channel.kind(), system));
         plot.total("logged", time, values);
-        double[] rawTime = log.values(LogChannel.TIME);
+        double[] rawTime = log.time();
         double[] raw = log.values(channel);
         int[] tainted = IntStream.range(0, raw.length)
                 .filter(i -> i % Math.max(1, every) == 0 && findings.tainted(channel, i))

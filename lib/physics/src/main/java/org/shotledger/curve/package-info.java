@@ -1,6 +1,6 @@
 /**
  * Tables of one variable as curves: shape-preserving interpolation that never leaves its range in silence.
  *
- * <p>It imports nothing of the project.
+ * <p>Allowed imports: the JDK.
  */
 package org.shotledger.curve;

@@ -1,6 +1,6 @@
 /**
  * From the flywheel to the road.
  *
- * <p>It may import {@code units} (checks of numbers) and {@code curve}.
+ * <p>Allowed imports: the JDK, {@code units}, {@code curve}.
  */
 package org.shotledger.drive;

@@ -2,6 +2,7 @@
  * The engine: ambient air and its corrections, breathing, mixing of air, nitrous oxide and fuel before the valves, the
  * closed cycle in the cylinder with its limits, friction, and power.
  *
- * <p>It may import {@code units} (checks of numbers), {@code curve}, {@code fluid}, {@code gas} and {@code fuel}.
+ * <p>Allowed imports: the JDK, {@code units}, {@code curve}, {@code fluid}, {@code gas}, {@code fuel},
+ * {@code org.hipparchus}.
  */
 package org.shotledger.engine;

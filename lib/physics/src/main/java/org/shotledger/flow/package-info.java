@@ -5,6 +5,6 @@
  * state it leaves. Each hole model is one class behind {@link org.shotledger.flow.OrificeFlow}; each part of a feed path is
  * one record behind {@code FeedElement}. SI doubles and absolute pressure throughout.
  *
- * <p>Allowed imports: {@code org.shotledger.fluid}, {@code java.*}, Hipparchus.
+ * <p>Allowed imports: the JDK, {@code fluid}, {@code curve}, {@code org.hipparchus}.
  */
 package org.shotledger.flow;

@@ -2,6 +2,6 @@
  * Fuels and what they burn with: composition, heating value and evaporation of species and blends, the oxygen books of a
  * charge with air and nitrous oxide, and the heat it releases.
  *
- * <p>It may import {@code units} (checks of numbers) and {@code gas}, and nothing else of the project.
+ * <p>Allowed imports: the JDK, {@code units}, {@code curve}, {@code gas}.
  */
 package org.shotledger.fuel;

@@ -1,6 +1,6 @@
 /**
  * Ideal gases: NASA polynomials of the species of combustion, their mixtures, and chemical equilibrium.
  *
- * <p>It may import {@code units} (checks of numbers) and nothing else of the project.
+ * <p>Allowed imports: the JDK, {@code units}.
  */
 package org.shotledger.gas;

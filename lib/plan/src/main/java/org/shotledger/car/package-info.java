@@ -1,6 +1,6 @@
 /**
  * What is built: everything for which a spanner is needed, as immutable records of SI values with the origin of each figure.
  *
- * <p>May use the physics, and {@code sheet} and {@code limits} for origins and how well a figure is known.
+ * <p>Allowed imports: the JDK, {@code lib/physics}, {@code sheet}, {@code limits}.
  */
 package org.shotledger.car;

@@ -59,6 +59,15 @@ public final class PointLimits {
     }
 
     /**
+     * How many limits the list has.
+     *
+     * @return length of {@link #margins}
+     */
+    public static int count() {
+        return PointRules.ALL.size();
+    }
+
+    /**
      * Larger of torque and peak pressure as shares of what is allowed.
      *
      * @param car what is built

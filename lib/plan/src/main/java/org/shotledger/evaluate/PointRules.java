@@ -67,7 +67,8 @@ final class PointRules {
                             MASS_FLOW,
                             "turbo.turbine.effective-area",
                             "the turbine cannot drive the compressor: the boost is not reached")
-                    .value((car, p) -> p.shaft().turbineFlow())
+                    // a turbocharger that is not up to speed yet, without nitrous, is no fault: the point is where it just holds
+                    .value((car, p) -> spooling(p) ? 0 : p.shaft().turbineFlow())
                     .bound((car, p) -> p.charge().mixture().totalFlow()),
             atMost(
                             "boost-reached",
@@ -105,4 +106,8 @@ final class PointRules {
             .toList();
 
     private PointRules() {}
+
+    private static boolean spooling(OperatingPoint point) {
+        return !point.mode().nitrousFlows() && point.plenumPressure() < point.wanted();
+    }
 }

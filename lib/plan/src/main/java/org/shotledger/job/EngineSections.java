@@ -123,7 +123,7 @@ final class EngineSections {
             octane = Optional.ofNullable(octane(research, motor));
         }
         Optional<Octane> known = octane;
-        return s.make(() -> Fuels.gasoline(name, hydrogen, density, heat, known, "build sheet"));
+        return s.make(() -> Fuels.gasoline(name, hydrogen, density, heat, known, "job sheet"));
     }
 
     private static Octane octane(double research, double motor) {

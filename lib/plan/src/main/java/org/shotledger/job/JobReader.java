@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.shotledger.car.BasePull;
-import org.shotledger.car.BottleSheet;
 import org.shotledger.car.BuilderLimits;
 import org.shotledger.car.Car;
 import org.shotledger.car.Controller;
@@ -80,16 +79,17 @@ final class JobReader {
                 .map(t -> places.get(t.conditions()))
                 .map(MoistAir::pressure)
                 .orElse(Double.NaN);
-        Parts parts = parts(s, name, invented, places, ambient);
-        SetupSections setups = new SetupSections(s, tune, ambient);
+        SetupSections setups = new SetupSections(s, tune);
+        Parts parts = parts(s, name, invented, places, ambient, setups);
+        MustHoldSection mustHold = new MustHoldSection(s);
         if (reading.problems().count() > 0) {
-            return null; // what is wrong has been said; nothing can be calibrated from half a sheet
+            return s.make(() -> null); // nothing can be calibrated from half a sheet
         }
         return s.make(() -> {
-            Setup setup = setups.setup(target, parts.turbo);
+            Setup setup = setups.setup(target, parts.turbo, parts.bottle.fill());
             Car car = parts.car(reading);
             Car calibrated = calibrated(s, car, setup);
-            List<Case> cases = MustHoldSection.cases(s, target, places, calibrated);
+            List<Case> cases = mustHold.cases(target.conditions(), places.get(target.conditions()), calibrated);
             return new Job(
                     calibrated,
                     target,
@@ -110,7 +110,7 @@ final class JobReader {
     }
 
     private static Parts parts(
-            Section s, String name, boolean invented, Map<String, MoistAir> places, double ambient) {
+            Section s, String name, boolean invented, Map<String, MoistAir> places, double ambient, SetupSections setups) {
         Parts p = new Parts();
         p.name = name;
         p.invented = invented;
@@ -131,7 +131,7 @@ final class JobReader {
         p.electrical = s.sectionIf("electrical").map(CarSections::electrical);
         p.controller = s.sectionIf("controller").map(CarSections::controller);
         p.wiring = s.sectionIf("wiring")
-                .map(w -> new WiringSections(s, p.injection, p.nitrous, p.bottle, p.turbo)
+                .map(w -> new WiringSections(setups, p.injection, p.nitrous, p.bottle, p.turbo)
                         .wiring(w, p.electrical.orElse(null), p.controller.orElse(null)));
         return p;
     }
@@ -147,7 +147,7 @@ final class JobReader {
         private Injection injection;
         private Turbo turbo;
         private WetKit nitrous;
-        private BottleSheet bottle;
+        private KitSections.Bottled bottle;
         private Driveline driveline;
         private BuilderLimits limits;
         private Optional<Vehicle> vehicle;
@@ -168,7 +168,7 @@ final class JobReader {
                     injection,
                     turbo,
                     nitrous,
-                    bottle,
+                    bottle.bottle(),
                     driveline,
                     limits,
                     vehicle,

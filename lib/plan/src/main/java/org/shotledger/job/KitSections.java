@@ -19,6 +19,7 @@ import java.util.Optional;
 import org.shotledger.bottle.Bottle;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.car.BuilderLimits;
+import org.shotledger.setup.BottleFill;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.nitrous.FuelCircuit;
 import org.shotledger.nitrous.JetLadder;
@@ -95,18 +96,23 @@ final class KitSections {
         return s.make(() -> new Solenoid(bore, coefficient, opening, closing));
     }
 
-    static BottleSheet bottle(Section s, double ambient) {
-        s.readElsewhere("charge", "start-temperature", "start-pressure");
+    /** The bottle, and how it is filled. */
+    record Bottled(BottleSheet bottle, BottleFill fill) {}
+
+    static Bottled bottle(Section s, double ambient) {
         double capacity = s.figure("water-capacity", VOLUME, 2e-4, 0.1);
         double shell = s.figure("shell-mass", MASS, 0.1, 100);
         double heat = s.figureOr("shell-specific-heat", SPECIFIC_HEAT, 100, 2000, 900, "aluminium, handbook value");
+        double charge = s.figure("charge", MASS, 0.05, 60);
+        double start = temperature(s, "start", 233.15, ambient);
         double heater = s.figureOr("heater-power", POWER, 0, 3000, 0, "no heater");
         double heaterOff = heaterOff(s, heater, ambient);
         double relief = s.pressure("relief-pressure", 80e5, 300e5, ambient);
         double hottest = s.figureOr("hottest-soak", TEMPERATURE, 293, 353, USUAL_SOAK, HABIT + ": a boot in the sun");
         return s.make(() -> {
             Bottle vessel = new Bottle(capacity, shell, heat);
-            return new BottleSheet(vessel, heater, heaterOff, relief, hottest);
+            vessel.charged(charge, start);
+            return new Bottled(new BottleSheet(vessel, heater, heaterOff, relief, hottest), new BottleFill(charge, start));
         });
     }
 
@@ -118,7 +124,7 @@ final class KitSections {
     }
 
     /** A temperature, or the pressure that nitrous oxide has at it while there is liquid in the bottle. */
-    static double temperature(Section s, String what, double low, double ambient) {
+    private static double temperature(Section s, String what, double low, double ambient) {
         String pressureKey = what + "-pressure";
         String temperatureKey = what + "-temperature";
         if (!s.has(pressureKey)) {
@@ -135,10 +141,11 @@ final class KitSections {
     }
 
     /** A heater that turns off only above the pressure the builder allows heats the bottle beyond it. */
-    static void heaterWithin(Section s, BottleSheet bottle, BuilderLimits limits) {
-        if (bottle == null || limits == null || Double.isNaN(bottle.heaterOff())) {
+    static void heaterWithin(Section s, Bottled bottled, BuilderLimits limits) {
+        if (bottled == null || limits == null || Double.isNaN(bottled.bottle.heaterOff())) {
             return;
         }
+        BottleSheet bottle = bottled.bottle;
         double pressure = NitrousOxide.saturationPressure(bottle.heaterOff());
         if (pressure > limits.bottlePressureHigh()) {
             s.report(

@@ -3,7 +3,6 @@ package org.shotledger.job;
 import static org.shotledger.units.QuantityKind.BORE;
 import static org.shotledger.units.QuantityKind.CRANK_ANGLE;
 import static org.shotledger.units.QuantityKind.GAUGE_PRESSURE;
-import static org.shotledger.units.QuantityKind.MASS;
 import static org.shotledger.units.QuantityKind.POWER;
 import static org.shotledger.units.QuantityKind.PRESSURE_DIFFERENCE;
 import static org.shotledger.units.QuantityKind.RATIO;
@@ -34,16 +33,14 @@ import org.shotledger.supply.Regulator;
 final class SetupSections {
     private final double lambda;
     private final double retard;
-    private final Regulator main;
-    private final Regulator nitrous;
+    final Regulator main;
+    final Regulator nitrous;
     private final ActivationWindow arming;
-    private final double charge;
-    private final double start;
     private final Optional<Run> run;
 
     private record Run(Optional<BoostTarget> boost, Optional<JetPair> jets) {}
 
-    SetupSections(Section s, Section tune, double ambient) {
+    SetupSections(Section s, Section tune) {
         lambda = tune.figure("lambda", RATIO, 0.6, 1.1);
         retard = tune.figureOr("nitrous-retard", CRANK_ANGLE, 0, 30, 0, "no retard asked for");
         main = SupplySections.regulator(s.section("injection").section("regulator"), "main fuel regulator");
@@ -51,14 +48,11 @@ final class SetupSections {
         nitrous = SupplySections.regulator(
                 kit.section("fuel").section("regulator"), "nitrous fuel regulator");
         arming = arming(kit.section("arming"));
-        Section bottle = s.section("bottle");
-        charge = bottle.figure("charge", MASS, 0.05, 60);
-        start = KitSections.temperature(bottle, "start", 233.15, ambient);
         run = s.sectionIf("setup").map(SetupSections::run);
     }
 
     /** The setup of the sheet; without a section "setup" with the boost ceiling and no jets. */
-    Setup setup(Target target, Turbo turbo) {
+    Setup setup(Target target, Turbo turbo, BottleFill fill) {
         BoostTarget boost = run.flatMap(Run::boost).orElseGet(() -> BoostTarget.constant(turbo.boostCeiling()));
         return new Setup(
                 boost,
@@ -68,7 +62,7 @@ final class SetupSections {
                 lambda,
                 retard,
                 arming,
-                new BottleFill(charge, start),
+                fill,
                 new Passes(target.passes(), target.passSeconds()));
     }
 

@@ -6,7 +6,7 @@ import org.shotledger.boost.MapReference;
 import org.shotledger.sheet.CsvColumn;
 import org.shotledger.sheet.CsvTable;
 
-/** The tables a build sheet can name. */
+/** The tables a job sheet can name. */
 public enum TableKind {
     /** Flow, pressure ratio and efficiency along lines of constant speed. */
     COMPRESSOR_MAP(
@@ -54,7 +54,7 @@ public enum TableKind {
     }
 
     /**
-     * Makes of a table what a build would make of it, to find what is wrong with it.
+     * Makes of a table what a job would make of it, to find what is wrong with it.
      *
      * @param name what to call it in messages
      * @param table a table with these columns

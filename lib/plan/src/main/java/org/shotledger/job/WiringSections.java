@@ -43,13 +43,13 @@ final class WiringSections {
     private final double boost;
 
     /** Takes the parts whose current stands elsewhere in the sheet; each may be null when its own section was wrong. */
-    WiringSections(Section root, Injection injection, WetKit kit, BottleSheet bottle, Turbo turbo) {
-        this.mainRegulator = SupplySections.regulator(root.section("injection").section("regulator"), "main fuel regulator");
-        this.nitrousRegulator = SupplySections.regulator(
-                root.section("nitrous-system").section("fuel").section("regulator"), "nitrous fuel regulator");
+    WiringSections(
+            SetupSections setups, Injection injection, WetKit kit, KitSections.Bottled bottled, Turbo turbo) {
+        this.mainRegulator = setups.main;
+        this.nitrousRegulator = setups.nitrous;
+        this.bottle = bottled == null ? null : bottled.bottle();
         this.injection = injection;
         this.kit = kit;
-        this.bottle = bottle;
         this.boost = turbo == null ? 0 : turbo.boostCeiling();
     }
 
@@ -122,7 +122,7 @@ final class WiringSections {
         parts.put("bottle-heater", () -> bottle.heaterPower() / injection.voltage());
         DoubleSupplier part = s.choice("part", parts);
         if (injection == null || kit == null || bottle == null) {
-            return 1; // their own sections have said why there is no build
+            return 1; // their own sections have said why there is no job
         }
         try {
             return part.getAsDouble();

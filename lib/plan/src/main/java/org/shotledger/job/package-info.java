@@ -1,8 +1,6 @@
 /**
- * The build: everything the sheet says about one car, as immutable records of SI values, each with its origin; reading,
- * checking, changing, comparing and writing it.
+ * One job as its sheet describes it: reading, checking, changing, comparing and writing it.
  *
- * <p>It may import the domain rooms whose records it gathers, {@code units}, {@code sheet} and {@code curve}; nothing
- * that calculates a budget.
+ * <p>Allowed imports: the JDK, {@code lib/physics}, {@code files}, {@code sheet}, {@code car}, {@code setup}, {@code evaluate}.
  */
 package org.shotledger.job;

@@ -1,2 +1,6 @@
-/** Limits and verdicts as data. May use units. */
+/**
+ * A limit, a set of limits and a verdict, as data.
+ *
+ * <p>Allowed imports: the JDK, {@code units}.
+ */
 package org.shotledger.limits;

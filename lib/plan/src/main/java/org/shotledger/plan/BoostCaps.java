@@ -31,50 +31,57 @@ final class BoostCaps {
         return new BoostTable(steps);
     }
 
-    /** Limits that no boost moves, such as piston speed, do not hold the boost down. */
+    /** The cap of the stated case, taken down by each other case that does not bear it. */
     private double alone(double rpm) {
         double ceiling = car.turbo().boostCeiling() * (1 - Limit.CAUTION);
-        double step = ceiling / STEPS;
-        double low = 0;
-        double high = Double.NaN;
-        for (int i = STEPS; i > 0; i--) {
-            if (keeps(rpm, i * step)) {
-                low = i * step;
-                high = i == STEPS ? low : low + step;
-                break;
+        double cap = ceiling;
+        for (CaseModel at : cases) {
+            boolean[] moved = movedByBoost(at, rpm, cap);
+            if (!(shortage(at, rpm, cap, moved) <= 0)) {
+                cap = highest(at, rpm, cap, moved);
             }
         }
-        while (high - low > CLOSE) {
-            double middle = (low + high) / 2;
-            if (keeps(rpm, middle)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
+        return cap;
+    }
+
+    private double highest(CaseModel at, double rpm, double cap, boolean[] moved) {
+        double step = cap / STEPS;
+        double low = cap - step;
+        while (low > 0 && !(shortage(at, rpm, low, moved) <= 0)) {
+            low -= step;
         }
-        return low;
+        if (low <= 0) {
+            return 0;
+        }
+        double met = Rising.meet(gauge -> shortage(at, rpm, gauge, moved), 0, low, low + step, CLOSE);
+        return Math.max(low, met - CLOSE);
     }
 
-    private boolean keeps(double rpm, double gauge) {
-        return cases.stream().allMatch(at -> keeps(at, rpm, gauge));
-    }
-
-    private boolean keeps(CaseModel at, double rpm, double gauge) {
+    /** How much margin is missing to what is no longer called tight, of the limits that boost moves; NaN without an answer. */
+    private double shortage(CaseModel at, double rpm, double gauge, boolean[] moved) {
         Optional<OperatingPoint> point = at.off(rpm, gauge);
         if (point.isEmpty() || !point.get().shaft().holdsBoost()) {
-            return false;
+            return Double.NaN;
         }
-        double[] here = PointLimits.margins(car, point.get());
-        double[] less = at.off(rpm, 0.95 * gauge)
-                .map(p -> PointLimits.margins(car, p))
-                .orElse(here);
-        for (int i = 0; i < here.length; i++) {
-            boolean worsens = here[i] < less[i] - 1e-9;
-            if (here[i] < 0 || (worsens && here[i] < Limit.CAUTION)) {
-                return false;
+        double[] margins = PointLimits.margins(car, point.get());
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < margins.length; i++) {
+            if (moved[i]) {
+                most = Math.max(most, Limit.CAUTION - margins[i]);
             }
         }
-        return true;
+        return most;
+    }
+
+    /** Limits that no boost moves, such as piston speed, do not hold the boost down. */
+    private boolean[] movedByBoost(CaseModel at, double rpm, double cap) {
+        Optional<double[]> some = at.off(rpm, 0.5 * cap).map(p -> PointLimits.margins(car, p));
+        Optional<double[]> more = at.off(rpm, 0.55 * cap).map(p -> PointLimits.margins(car, p));
+        boolean[] moved = new boolean[PointLimits.count()];
+        for (int i = 0; i < moved.length; i++) {
+            moved[i] = some.isEmpty() || more.isEmpty() || more.get()[i] < some.get()[i] - 1e-9;
+        }
+        return moved;
     }
 
     /** Boost with a shot: at most what is held, less where torque or peak pressure of the heaviest case come close. */

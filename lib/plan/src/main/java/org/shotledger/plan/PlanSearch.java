@@ -33,6 +33,8 @@ final class PlanSearch {
     private static final double ALONE_STEP = 500;
     /** Margins that differ by less than this are equal: half of what is printed. */
     private static final double SAME_MARGIN = 0.005;
+    /** For how many levels of boost real jets are tried. */
+    private static final int LEVELS_WITH_JETS = 2;
     /** How many setups are worked out in full before the best of them is handed over. */
     private static final int FINALISTS = 3;
 
@@ -104,16 +106,32 @@ final class PlanSearch {
         }
         List<Candidate> found = candidates(alone, job);
         List<Alternative> weighed = found.stream().map(Candidate::alternative).toList();
-        List<Plan> finalists = found.stream()
+        List<Candidate> withJets = found.stream()
                 .sorted(Candidate.BEST_FIRST)
-                .limit(FINALISTS)
+                .limit(LEVELS_WITH_JETS)
                 .flatMap(candidate -> new RungSearch(job, car, cases, caps, alone, speeds).around(candidate).stream())
                 .sorted(Candidate.BEST_FIRST)
                 .limit(FINALISTS)
-                .map(candidate -> Plan.of(job, candidate.setup(), weighed))
                 .toList();
-        return finalists.stream().max(better()).orElseGet(() -> Plan.of(job, base.withBoost(
-                new BoostTarget(alone, alone, BoostTarget.USUAL_TOLERANCE)).withoutJets(), weighed));
+        return best(withJets, weighed).orElseGet(() -> Plan.of(job, onBoost(alone), weighed));
+    }
+
+    private Setup onBoost(BoostTable table) {
+        return base.withBoost(new BoostTarget(table, table, BoostTarget.USUAL_TOLERANCE)).withoutJets();
+    }
+
+    /** The best by its full outcome; the first that keeps everything ends the work. */
+    private Optional<Plan> best(List<Candidate> withJets, List<Alternative> weighed) {
+        Optional<Plan> best = Optional.empty();
+        for (Candidate candidate : withJets) {
+            Plan plan = Plan.of(job, candidate.setup(), weighed);
+            best = Optional.of(best.filter(b -> better().compare(b, plan) >= 0).orElse(plan));
+            if (plan.reached() && plan.parts().leastMargin() >= candidate.closest().margin() - SAME_MARGIN
+                    && plan.verdict() != Verdict.BROKEN) {
+                break;
+            }
+        }
+        return best;
     }
 
     private List<Candidate> candidates(BoostTable alone, Job asked) {
@@ -198,8 +216,7 @@ final class PlanSearch {
         }
         double share = high;
         BoostTable table = alone.map(gauge -> gauge * share);
-        return Optional.of(base.withBoost(new BoostTarget(table, table, BoostTarget.USUAL_TOLERANCE))
-                .withoutJets());
+        return Optional.of(onBoost(table));
     }
 
     private double alonePower(BoostTable alone, double share) {

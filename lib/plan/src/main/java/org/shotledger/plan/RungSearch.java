@@ -15,7 +15,7 @@ import org.shotledger.setup.BoostTarget;
 
 /** Takes real jets of the ladder in place of the exact ones and searches the boost again that gives the power with them. */
 final class RungSearch {
-    private static final double CLOSE = 1e-4;
+    private static final double CLOSE = 1e-3;
 
     private final Job job;
     private final Car car;
@@ -63,36 +63,24 @@ final class RungSearch {
     /** The bore between the ladder's ends whose path passes a flow. */
     private double nitrousBore(double flow) {
         double[] bores = car.nitrous().ladder().bores();
-        double low = bores[0];
-        double high = bores[bores.length - 1];
-        while (high - low > CLOSE * high) {
-            double middle = (low + high) / 2;
-            if (cases.get(0).model().feed(plenum(mostBoost), middle).massFlow() < flow) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        double plenum = plenum(mostBoost);
+        return Rising.meet(
+                bore -> cases.get(0).model().feed(plenum, bore).massFlow(),
+                flow,
+                bores[0],
+                bores[bores.length - 1],
+                CLOSE * bores[0]);
     }
 
     private Optional<Candidate> pair(JetPair pair, Shot shot, double near) {
         double top = speeds[speeds.length - 1];
         CaseModel heaviest = caps.heaviest(top, near, shot);
-        double low = 0;
-        double high = mostBoost;
-        double target = job.target().wheelPower();
-        if (power(high, shot, heaviest) >= target) {
-            while (high - low > CLOSE * mostBoost) {
-                double middle = (low + high) / 2;
-                if (power(middle, shot, heaviest) < target) {
-                    low = middle;
-                } else {
-                    high = middle;
-                }
-            }
-        }
-        double level = high;
+        double level = Rising.meet(
+                gauge -> power(gauge, shot, heaviest),
+                job.target().wheelPower(),
+                0.5 * near,
+                mostBoost,
+                CLOSE * mostBoost);
         double power = power(level, shot, heaviest);
         if (!(power > 0)) {
             return Optional.empty();

@@ -14,13 +14,14 @@ import org.shotledger.job.Job;
 import org.shotledger.plan.PlanSearch.Candidate;
 import org.shotledger.setup.BoostTable;
 import org.shotledger.setup.BoostTarget;
-import org.shotledger.setup.Target;
 
 /** Finds, for a level of boost, the nitrous and the fuel jet that give the power asked for at the mixture asked for. */
 final class ShotSearch {
-    private static final int ROUNDS = 30;
-    private static final double CLOSE = 2e-4;
-    private static final int MIXTURE_ROUNDS = 4;
+    private static final double CLOSE = 1e-3;
+    private static final double COARSE = 0.02;
+    private static final double SMALLEST = 16;
+    private static final int MIXTURE_ROUNDS = 3;
+    private static final double SAME_FUEL = 1e-3;
 
     private final Job job;
     private final Car car;
@@ -40,40 +41,35 @@ final class ShotSearch {
 
     /** The candidate of a level; the strongest there is where the power is not reached; empty where no shot burns. */
     Optional<Candidate> at(double level) {
-        Target target = job.target();
-        double low = 0;
-        double high = Double.NaN;
-        double tried = cases.get(0).referenceFlow() / 8;
-        Optional<Weighed> best = Optional.empty();
-        for (int round = 0; round < ROUNDS; round++) {
-            Optional<Weighed> now = weigh(level, tried);
-            boolean enough = now.isEmpty() || now.get().power >= target.wheelPower();
-            if (now.isPresent() && better(now.get(), best, target)) {
-                best = now;
-            }
-            if (enough) {
-                high = tried;
+        Mixture mixture = new Mixture();
+        double wanted = job.target().wheelPower();
+        double low = cases.get(0).referenceFlow() / SMALLEST;
+        double high = low;
+        double refused = Double.NaN;
+        Optional<Weighed> last = Optional.empty();
+        while (high < largest()) {
+            high = Double.isNaN(refused) ? Math.min(2 * high, largest()) : (low + refused) / 2;
+            Optional<Weighed> now = weigh(level, high, mixture);
+            if (now.isPresent()) {
+                last = now;
+                if (now.get().power >= wanted) {
+                    double flow = Rising.meet(
+                            w -> weigh(level, w, mixture).map(Weighed::power).orElse(Double.NaN),
+                            wanted,
+                            low,
+                            high,
+                            CLOSE * high);
+                    return weigh(level, flow, mixture).map(w -> candidate(level, w));
+                }
+                low = high;
             } else {
-                low = tried;
+                refused = high;
             }
-            if (high - low < CLOSE * high || low > largest()) {
+            if (refused - low < COARSE * low) {
                 break;
             }
-            tried = Double.isNaN(high) ? 2 * tried : (low + high) / 2;
         }
-        return best.map(w -> candidate(level, w));
-    }
-
-    /** Enough power with less nitrous, or, as long as there is not enough, more power. */
-    private static boolean better(Weighed now, Optional<Weighed> best, Target target) {
-        if (best.isEmpty()) {
-            return true;
-        }
-        boolean reaches = target.reachedBy(now.power);
-        boolean reached = target.reachedBy(best.get().power);
-        return reaches == reached
-                ? reaches ? now.shot.nitrousFlow() < best.get().shot.nitrousFlow() : now.power > best.get().power
-                : reaches;
+        return last.map(w -> candidate(level, w));
     }
 
     private double largest() {
@@ -83,16 +79,25 @@ final class ShotSearch {
         return cases.get(0).referenceFlow() * last * last / (reference * reference);
     }
 
+    /** What the last round found, from which the next one starts. */
+    private static final class Mixture {
+        private double fuelPerNitrous = 0.15;
+        private CaseModel heaviest;
+    }
+
     private record Weighed(Shot shot, double power, double rpm, CaseModel heaviest) {}
 
-    private Optional<Weighed> weigh(double level, double flow) {
+    private Optional<Weighed> weigh(double level, double flow, Mixture mixture) {
         double top = speeds[speeds.length - 1];
-        OptionalDouble bore = fuelBore(top, held(level, top), flow);
+        OptionalDouble bore = fuelBore(top, held(level, top), flow, mixture);
         if (bore.isEmpty()) {
             return Optional.empty();
         }
         Shot shot = new Shot(flow, bore.getAsDouble());
-        CaseModel heaviest = caps.heaviest(top, held(level, top), shot);
+        if (mixture.heaviest == null) {
+            mixture.heaviest = caps.heaviest(top, held(level, top), shot);
+        }
+        CaseModel heaviest = mixture.heaviest;
         double most = 0;
         double at = top;
         for (int i = speeds.length - 1; i >= speeds.length / 2; i--) {
@@ -118,19 +123,23 @@ final class ShotSearch {
     }
 
     /** The fuel jet follows from the oxygen balance; it changes the air a little, so a few rounds are made. */
-    private OptionalDouble fuelBore(double rpm, double gauge, double flow) {
+    private OptionalDouble fuelBore(double rpm, double gauge, double flow, Mixture mixture) {
         CaseModel stated = cases.get(0);
         double plenum = stated.ambient() + gauge;
-        double bore = 0;
         try {
-            double fuel = 0.15 * flow;
+            double bore = stated.model().fuelBore(plenum, mixture.fuelPerNitrous * flow);
             for (int round = 0; round < MIXTURE_ROUNDS; round++) {
-                bore = stated.model().fuelBore(plenum, fuel);
                 OperatingPoint point = stated.model()
                         .at(rpm, plenum, Mode.NITROUS, stated.feed(flow), stated.model().nitrousFuel(plenum, bore));
-                fuel = Math.max(1e-6, job.target().mixture().fuelFlow(point.charge().mixture()));
+                double fuel = Math.max(1e-6, job.target().mixture().fuelFlow(point.charge().mixture()));
+                boolean same = Math.abs(fuel / flow - mixture.fuelPerNitrous) < SAME_FUEL * mixture.fuelPerNitrous;
+                mixture.fuelPerNitrous = fuel / flow;
+                bore = stated.model().fuelBore(plenum, fuel);
+                if (same) {
+                    break;
+                }
             }
-            return OptionalDouble.of(stated.model().fuelBore(plenum, fuel));
+            return OptionalDouble.of(bore);
         } catch (NoAnswerException none) {
             return OptionalDouble.empty();
         }

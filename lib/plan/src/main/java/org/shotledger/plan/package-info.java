@@ -1,2 +1,6 @@
-/** The setup for a target, what it does in every case, and what else was weighed. */
+/**
+ * The setup for a target, what it does in every case, and what else was weighed.
+ *
+ * <p>Allowed imports: the JDK, {@code lib/physics}, {@code car}, {@code setup}, {@code evaluate}, {@code limits}, {@code job}, {@code ledger}.
+ */
 package org.shotledger.plan;

@@ -27,6 +27,7 @@ import org.apache.commons.csv.CSVRecord;
 public final class CsvRows implements Closeable {
     private static final Pattern HEADING = Pattern.compile("([^\\[\\]]*)\\[([^\\[\\]]*)\\]");
     private static final int MOST_COLUMNS = 500;
+    private static final char SEEN_IN_HEADING = 0;
 
     private final String file;
     private final CSVParser parser;
@@ -53,18 +54,15 @@ public final class CsvRows implements Closeable {
      */
     public record Row(int line, List<String> cells) {}
 
-    private CsvRows(String file, BufferedReader reader) throws IOException {
+    private CsvRows(String file, BufferedReader reader, char mark, int before) throws IOException {
         this.file = file;
         this.comments = new ArrayList<>();
         int line = 0;
-        String text = reader.readLine();
-        if (text != null && text.startsWith("\uFEFF")) {
-            text = text.substring(1);
-        }
-        while (text != null && (text.isBlank() || text.startsWith("#"))) {
+        String text = withoutMark(reader.readLine());
+        while (text != null && (line < before || text.isBlank() || text.startsWith("#"))) {
             line++;
-            if (text.startsWith("#")) {
-                comments.add(text.substring(1).strip());
+            if (!text.isBlank()) {
+                comments.add((text.startsWith("#") ? text.substring(1) : text).strip());
             }
             text = comments.size() > 1000 ? null : reader.readLine();
         }
@@ -73,7 +71,7 @@ public final class CsvRows implements Closeable {
                     Problem.of(file, "The table has no heading line; write one such as \"flow [kg/s],...\"."));
         }
         this.firstLine = line + 1L;
-        char delimiter = delimiter(text);
+        char delimiter = mark == SEEN_IN_HEADING ? delimiter(text) : mark;
         this.decimalComma = delimiter != ',';
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
@@ -85,6 +83,10 @@ public final class CsvRows implements Closeable {
         this.headings = headings(text, format);
         this.parser = CSVParser.builder().setReader(reader).setFormat(format).get();
         this.records = parser.iterator();
+    }
+
+    private static String withoutMark(String text) {
+        return text != null && text.startsWith("\uFEFF") ? text.substring(1) : text;
     }
 
     /**
@@ -115,8 +117,22 @@ public final class CsvRows implements Closeable {
      * @throws SheetException when the heading cannot be used
      */
     public static CsvRows open(Reader reader, String name) {
+        return open(reader, name, SEEN_IN_HEADING, 0);
+    }
+
+    /**
+     * Reads a table from text whose layout is known.
+     *
+     * @param reader the text
+     * @param name the file as the user named it
+     * @param delimiter what parts the cells
+     * @param before lines above the heading that are no table; they are kept as comments
+     * @return the rows, to be closed
+     * @throws SheetException when the heading cannot be used
+     */
+    public static CsvRows open(Reader reader, String name, char delimiter, int before) {
         try {
-            return new CsvRows(name, new BufferedReader(new GuardedReader(reader)));
+            return new CsvRows(name, new BufferedReader(new GuardedReader(reader)), delimiter, before);
         } catch (IOException e) {
             throw refused(name, e, 0);
         }

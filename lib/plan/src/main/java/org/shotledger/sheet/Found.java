@@ -31,7 +31,7 @@ public record Found(
 
     /** The words a writer may use after {@code provenance:}. */
     public static final java.util.List<String> STANDINGS =
-            java.util.List.of("measured", "published", "calculated", "common practice", "assumed");
+            java.util.List.of("measured", "published", "calculated", "common practice", "estimated", "assumed");
 
     /**
      * Standard uncertainty of the band: half-width over the root of three (rectangular distribution, JCGM 100:2008,

@@ -3,6 +3,8 @@
  * trade-off front, and what broke first in those that were refused.
  *
  * <p>The physics is the budget's: the sweep either calls it or reads factor tables filled by calling it, with their largest
- * difference stated. It may import every package of the core except {@code confidence}, and nothing that reads files or draws.
+ * difference stated.
+ *
+ * <p>Allowed imports: the JDK, {@code lib/physics}, {@code sheet}, {@code build}, {@code budget}, {@code org.hipparchus}.
  */
 package org.shotledger.study;

@@ -1,0 +1,7 @@
+/**
+ * What happens when a setup is run on a car in a case: operating points over engine speed, the seconds of a pass, every limit. The
+ * limits are listed in the classes named Rules and nowhere else.
+ *
+ * <p>Allowed imports: the JDK, {@code lib/physics}, {@code car}, {@code setup}, {@code limits}.
+ */
+package org.shotledger.evaluate;

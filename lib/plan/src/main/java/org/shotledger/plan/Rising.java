@@ -1,0 +1,49 @@
+package org.shotledger.plan;
+
+import java.util.function.DoubleUnaryOperator;
+
+/** Finds where a rising function meets a value, in few calls: false position with the Illinois rule (Dowell and Jarratt, BIT 11, 1971). */
+final class Rising {
+    private static final int MOST_CALLS = 40;
+
+    private Rising() {}
+
+    /**
+     * The argument at which the function meets the value.
+     *
+     * @param f rising; NaN counts as too much
+     * @param value the value wanted
+     * @param low argument at which it is below the value
+     * @param high largest argument
+     * @param tolerance of the argument
+     * @return the least argument found at which the value is met; {@code high} where it is met nowhere
+     */
+    static double meet(DoubleUnaryOperator f, double value, double low, double high, double tolerance) {
+        double a = low;
+        double b = high;
+        double atA = f.applyAsDouble(a) - value;
+        double atB = f.applyAsDouble(b) - value;
+        if (atA >= 0) {
+            return a;
+        }
+        if (atB < 0) {
+            return b;
+        }
+        for (int calls = 0; calls < MOST_CALLS && b - a > tolerance; calls++) {
+            double guess = Double.isNaN(atB) ? (a + b) / 2 : b - atB * (b - a) / (atB - atA);
+            double inside = Math.min(0.05 * (b - a), tolerance / 2);
+            double next = Math.min(Math.max(guess, a + inside), b - inside);
+            double at = f.applyAsDouble(next) - value;
+            if (at < 0) {
+                a = next;
+                atA = at;
+                atB /= 2;
+            } else {
+                b = next;
+                atB = at;
+                atA /= 2;
+            }
+        }
+        return b;
+    }
+}

@@ -1,0 +1,133 @@
+package org.shotledger.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.shotledger.sheet.Problem;
+import org.shotledger.sheet.Problems;
+import org.shotledger.sheet.SheetException;
+import org.shotledger.sheet.SheetNode;
+import org.shotledger.sheet.SheetNode.Mapping;
+import org.shotledger.sheet.YamlSheet;
+
+/**
+ * Every name the reader knows stands in the schema, and every name of the schema is known to the reader. The reader is made to
+ * list its names by a name it cannot know, put into each section of a few sheets.
+ */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class SchemaNamesTest {
+    private static final String UNKNOWN = "zz-unknown";
+    private static final Pattern KNOWN =
+            Pattern.compile(".* is not known in (?:\"([^\"]*)\"|the sheet); known are (.*)\\.");
+    private static final Set<String> OWN = Set.of("from", "provenance", "note");
+
+    private final String heron = Files.readString(DemoSheetTest.DEMO);
+    private final JsonNode schema =
+            new ObjectMapper().readTree(Files.readString(Path.of("../../data/schema/job-sheet.schema.json")));
+
+    SchemaNamesTest() throws IOException {}
+
+    @Test
+    void reader_and_schema_know_the_same_names() {
+        Map<String, Set<String>> reader = new TreeMap<>();
+        for (String sheet : sheets()) {
+            List<Problem> problems = assertThrows(
+                            SheetException.class, () -> Job.read(sheet, DemoSheetTest.DEMO.getParent()))
+                    .problems();
+            for (Problem problem : problems) {
+                Matcher known = KNOWN.matcher(problem.sentence());
+                if (known.matches()) {
+                    String path = known.group(1) == null ? "" : known.group(1);
+                    reader.computeIfAbsent(general(path), p -> new TreeSet<>())
+                            .addAll(List.of(known.group(2).split(", ")));
+                }
+            }
+        }
+        Map<String, Set<String>> written = new TreeMap<>();
+        collect("", schema, written);
+        assertEquals(lines(written), lines(reader));
+    }
+
+    /** The demonstration with other kinds of fuel and sensor, and with sections it leaves out. */
+    private List<String> sheets() {
+        String friction = "  friction: {constant: 0.4 bar, share-of-peak-pressure: 0.005, per-piston-speed: 9000,"
+                + " per-piston-speed-squared: 90}\n";
+        String gasoline = "kind: gasoline\n    research-octane: 98\n    motor-octane: 88";
+        return List.of(
+                unknowns(heron.replace("  red-line:", friction + "  red-line:")),
+                unknowns(heron.replace("kind: same", gasoline)),
+                unknowns(heron.replaceFirst("kind: ethanol-blend\n    ethanol: [^\n]*", gasoline)),
+                unknowns(heron.replace("kind: same", "kind: ethanol-blend\n    ethanol: 10 %")));
+    }
+
+    private String unknowns(String sheet) {
+        Mapping root = YamlSheet.read(sheet, "x", new Problems()).orElseThrow();
+        List<Mapping> sections = new ArrayList<>();
+        find(root, sections);
+        StringBuilder text = new StringBuilder(sheet);
+        for (int i = sections.size() - 1; i >= 0; i--) {
+            Mapping section = sections.get(i);
+            int at = sheet.offsetByCodePoints(0, section.at().offset());
+            if (section.flow()) {
+                text.insert(at + 1, UNKNOWN + ": 1, ");
+            } else {
+                text.insert(at, UNKNOWN + ": 1\n" + " ".repeat(section.at().column() - 1));
+            }
+        }
+        return text.toString();
+    }
+
+    /** Sections in the order of the text; a value with its reason is none, nor is a list of names the writer chooses. */
+    private static void find(SheetNode node, List<Mapping> sections) {
+        if (node instanceof Mapping mapping && mapping.find("value").isEmpty()) {
+            sections.add(mapping);
+            mapping.entries().forEach(e -> find(e.value(), sections));
+        }
+    }
+
+    /** Names that the writer chooses become a star. */
+    private static String general(String path) {
+        return path.replaceFirst("^(conditions|wiring\\.(?:loads|signals|sensors))\\.[^.]+", "$1.*");
+    }
+
+    private void collect(String path, JsonNode node, Map<String, Set<String>> found) {
+        JsonNode at = node.has("$ref") ? schema.at(node.get("$ref").asText().substring(1)) : node;
+        if (!at.path("type").asText().equals("object")) {
+            return;
+        }
+        JsonNode any = at.path("additionalProperties");
+        if (any.isObject()) {
+            collect(path + ".*", any, found);
+            return;
+        }
+        at.path("properties").properties().forEach(e -> {
+            if (!OWN.contains(e.getKey())) {
+                found.computeIfAbsent(path, p -> new TreeSet<>()).add(e.getKey());
+                collect(path.isEmpty() ? e.getKey() : path + "." + e.getKey(), e.getValue(), found);
+            }
+        });
+    }
+
+    private static String lines(Map<String, Set<String>> names) {
+        StringBuilder text = new StringBuilder();
+        names.forEach(
+                (path, keys) -> text.append(path).append(": ").append(keys).append('\n'));
+        return text.toString();
+    }
+}

@@ -1,0 +1,114 @@
+package org.shotledger.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.shotledger.sheet.Problem;
+
+/** A sheet as format 1 wrote it, kept as it was: it must go on being read. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class SheetFormatTest {
+    private static final Path FOLDER = DemoSheetTest.DEMO.getParent();
+    private static final String OLD = resource("format-1.yaml");
+
+    private final Job job = Job.read(OLD, FOLDER);
+
+    @Test
+    void an_old_sheet_is_read_and_each_change_is_told_with_its_line() {
+        assertEquals(
+                List.of(
+                        "job.yaml, line 7, format: The sheet has format 1 and was read as format 3, which saving it writes;"
+                                + " look through what changed.",
+                        "job.yaml, line 161, bottle.thermostat: The value is now called \"heater-off-temperature\"; it was"
+                                + " renamed.",
+                        "job.yaml, line 41, engine.valves-per-cylinder: Nothing is calculated from this value any more; it"
+                                + " was taken out, or made a comment.",
+                        "job.yaml, line 178, electrical.bottle-distance: Nothing is calculated from this value any more; it"
+                                + " was taken out, or made a comment.",
+                        "job.yaml, line 149, wet-kit.window: The value is now called \"arming\"; it was renamed.",
+                        "job.yaml, line 116, wet-kit: The value is now called \"nitrous-system\"; it was renamed."),
+                job.notices().stream().map(Problem::toString).toList());
+        assertEquals(305.15, job.car().bottle().heaterOff(), 1e-9);
+    }
+
+    @Test
+    void what_does_not_change_stays_to_the_letter_and_on_its_line() {
+        List<String> before = OLD.lines().toList();
+        List<String> after = job.source().text().lines().toList();
+        assertEquals(before.size(), after.size());
+        assertEquals("format: 3", after.get(6));
+        assertEquals("  # valves-per-cylinder: 4", after.get(40));
+        assertEquals("  heater-off-temperature: 32 degC", after.get(160));
+        assertEquals("  # bottle-distance: 4.1 m", after.get(177));
+        List<Integer> changed = List.of(6, 40, 115, 148, 160, 177);
+        for (int i = 0; i < before.size(); i++) {
+            if (!changed.contains(i)) {
+                assertEquals(before.get(i).replace("standing:", "provenance:"), after.get(i));
+            }
+        }
+        assertEquals(
+                161, job.car().origin("bottle.heater-off-temperature").orElseThrow().line());
+    }
+
+    @Test
+    void saved_it_is_a_sheet_of_the_new_format_and_the_same_job(@TempDir Path folder) {
+        job.save(folder.resolve("job.yaml"));
+        Job again = Job.load(folder);
+        assertEquals(job.setup(), again.setup());
+        assertEquals(job.cases(), again.cases());
+        assertEquals(List.of(), again.notices());
+        assertEquals(List.of(), job.differences(again));
+    }
+
+    @Test
+    void a_value_in_braces_or_over_several_lines_goes_without_a_trace_of_its_neighbours() {
+        Job braces = Job.read(
+                OLD.replace("  valves-per-cylinder: 4\n", "")
+                        .replace("  name: straight six\n", "  name: {value: straight six, from: badge}\n")
+                        .replaceFirst(
+                                "(?s)electrical:\n.*?\n\n",
+                                "electrical: {alternator: 140 A, bottle-distance: 4.1 m, battery: 70 A h}\n\n"),
+                FOLDER);
+        assertTrue(braces.source().text().contains("electrical: {alternator: 140 A, battery: 70 A h}"));
+        Job lines = Job.read(
+                OLD.replace(
+                        "  valves-per-cylinder: 4\n",
+                        "  valves-per-cylinder:\n    value: 4\n\n    from: the head\n  # next\n"),
+                FOLDER);
+        assertTrue(lines.source()
+                .text()
+                .contains("  # valves-per-cylinder:\n    # value: 4\n\n    # from: the head\n  # next\n  red-line"));
+    }
+
+    @Test
+    void whoever_shows_an_old_sheet_sees_what_changed() {
+        List<String> lines = job.toString().lines().toList();
+        assertEquals(7, lines.size());
+        assertTrue(lines.get(0).matches("Heron, an invented job: \\d+ values from job.yaml"), lines.get(0));
+        assertEquals(job.notices().get(5).toString(), lines.get(6));
+    }
+
+    @Test
+    void a_sheet_of_the_current_format_is_left_alone() {
+        assertFalse(OLD.equals(job.source().text()));
+        assertEquals(List.of(), Job.load(DemoSheetTest.DEMO).notices());
+    }
+
+    static String resource(String name) {
+        try (var in = SheetFormatTest.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
