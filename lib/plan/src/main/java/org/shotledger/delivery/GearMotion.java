@@ -1,6 +1,6 @@
 package org.shotledger.delivery;
 
-import org.shotledger.build.Vehicle;
+import org.shotledger.car.Vehicle;
 import org.shotledger.drive.Driveline;
 
 /**

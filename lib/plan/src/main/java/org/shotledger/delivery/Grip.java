@@ -2,7 +2,7 @@ package org.shotledger.delivery;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.shotledger.build.Vehicle;
+import org.shotledger.car.Vehicle;
 import org.shotledger.drive.Driveline;
 
 /**

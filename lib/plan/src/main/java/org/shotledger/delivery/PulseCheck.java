@@ -2,11 +2,11 @@ package org.shotledger.delivery;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.shotledger.budget.Conditions;
-import org.shotledger.budget.Demand;
-import org.shotledger.budget.Evaluation;
-import org.shotledger.budget.Evaluator;
-import org.shotledger.flow.FeedFlow;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.Mode;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.PointModel;
 import org.shotledger.nitrous.Pulsing;
 import org.shotledger.nitrous.Pulsing.Pulse;
 
@@ -51,10 +51,8 @@ public record PulseCheck(
     /**
      * Checks a shot at one engine speed.
      *
-     * @param evaluator the calibrated models
-     * @param at what surrounds the engine
-     * @param rpm engine speed, rev/min
-     * @param demand boost and jets
+     * @param outcome the outcome that the operating point is part of
+     * @param point the shot in full at that speed, nitrous on
      * @param pulsing the solenoids and their frequency
      * @param separate whether the controller gives each solenoid its own duty
      * @param spread how far each solenoid's delays may be off, s, not negative
@@ -62,10 +60,8 @@ public record PulseCheck(
      * @return the check
      */
     public static PulseCheck of(
-            Evaluator evaluator,
-            Conditions at,
-            double rpm,
-            Demand demand,
+            Outcome outcome,
+            OperatingPoint point,
             Pulsing pulsing,
             boolean separate,
             double spread,
@@ -78,8 +74,13 @@ public record PulseCheck(
             throw new IllegalArgumentException(
                     "The allowed error of lambda is " + allowedError + "; allowed is above 0, below 0.5.");
         }
-        FeedFlow feed = evaluator.feed(at, demand);
-        Mixer mixer = (n, f) -> evaluator.sharing(at, rpm, demand, feed, n, f);
+        PointModel model = Evaluate.model(outcome.car(), outcome.setup(), outcome.at());
+        Mixer mixer = (n, f) -> model.at(
+                point.rpm(),
+                point.plenumPressure(),
+                Mode.NITROUS,
+                point.nitrous().times(n),
+                point.nitrousFuel().times(f));
         List<PulsePoint> points = new ArrayList<>();
         for (int i = 1; i <= STEPS; i++) {
             Pulse pulse = pulse(pulsing, separate, (double) i / STEPS);
@@ -91,7 +92,7 @@ public record PulseCheck(
     }
 
     private interface Mixer {
-        Evaluation at(double nitrousShare, double fuelShare);
+        OperatingPoint at(double nitrousShare, double fuelShare);
     }
 
     /** With one output the step is the duty; with two it is the share, moved into what both can deliver. */
@@ -104,7 +105,7 @@ public record PulseCheck(
     }
 
     private static PulsePoint point(Pulsing pulsing, Pulse pulse, double spread, Mixer mixer) {
-        Evaluation average = mixer.at(pulse.nitrousShare(), pulse.fuelShare());
+        OperatingPoint average = mixer.at(pulse.nitrousShare(), pulse.fuelShare());
         double wanted = mixer.at(pulse.nitrousShare(), pulse.nitrousShare()).lambda();
         return new PulsePoint(
                 pulse,

@@ -2,19 +2,17 @@ package org.shotledger.delivery;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Demand;
-import org.shotledger.budget.Evaluation;
-import org.shotledger.budget.Split;
-import org.shotledger.build.Vehicle;
-import org.shotledger.flow.FeedFlow;
-import org.shotledger.nitrous.ActivationWindow;
+import org.shotledger.car.Vehicle;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.Mode;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.PointModel;
 import org.shotledger.nitrous.Pulsing.Pulse;
 import org.shotledger.units.Require;
 
 /**
- * Makes ramps that hold a torque and a grip limit, from the budget's own split and a checked pulse.
+ * Makes ramps that hold a torque and a grip limit, from the boost of an outcome and a checked pulse.
  *
  * <p>Each step takes the smallest share that its whole width allows, so the limit is kept inside the step too.
  */
@@ -22,58 +20,52 @@ public final class RampPlan {
     private static final int HALVINGS = 14;
     private static final double LONGEST = 30;
 
-    private final Budget budget;
+    private final Outcome outcome;
+    private final PointModel model;
     private final PulseCheck pulse;
     private final double torqueLimit;
     private final Grip grip;
-    private final FeedFlow feed;
     private final List<Double> speeds;
 
-    private RampPlan(Budget budget, PulseCheck pulse, double torqueLimit, Grip grip) {
-        this.budget = budget;
+    private RampPlan(Outcome outcome, PulseCheck pulse, double torqueLimit, Grip grip) {
+        this.outcome = outcome;
+        this.model = Evaluate.model(outcome.car(), outcome.setup(), outcome.at());
         this.pulse = pulse;
         this.torqueLimit = torqueLimit;
         this.grip = grip;
-        this.feed = budget.peak().nitrous();
-        this.speeds = speeds(budget);
-    }
-
-    /** The window's own ends and the speeds of the split between them. */
-    private static List<Double> speeds(Budget budget) {
-        ActivationWindow window = budget.split().window();
-        Stream<Double> inside = budget.split().points().stream().map(Split.Point::rpm);
-        return Stream.concat(Stream.of(window.rpmLow(), window.rpmHigh()), inside)
-                .filter(window::contains)
-                .sorted()
-                .distinct()
-                .toList();
+        this.speeds =
+                outcome.withNitrous().stream().map(OperatingPoint::rpm).toList();
     }
 
     /**
      * Begins a plan.
      *
-     * @param budget a budget with its split
+     * @param outcome what the setup does without pulsing, at two engine speeds with nitrous at least
      * @param pulse what the solenoids can do
      * @param torqueLimit largest torque at the crankshaft, N m, positive
      * @param grip grip of the driven axle
      * @return the plan
-     * @throws IllegalArgumentException when the pulse has no usable duty
+     * @throws IllegalArgumentException when the pulse has no usable duty, or the nitrous is on at no two speeds
      */
-    public static RampPlan of(Budget budget, PulseCheck pulse, double torqueLimit, Grip grip) {
+    public static RampPlan of(Outcome outcome, PulseCheck pulse, double torqueLimit, Grip grip) {
         Require.positive("torque limit of the ramp", torqueLimit, "N m");
         if (Double.isNaN(pulse.leastShare())) {
             throw new IllegalArgumentException(
                     "No duty of the solenoids is usable at " + pulse.pulsing().frequency()
                             + " Hz; pulse slower, allow more error of lambda, or use faster valves.");
         }
-        return new RampPlan(budget, pulse, torqueLimit, grip);
+        if (outcome.withNitrous().size() < 2) {
+            throw new IllegalArgumentException("The nitrous of " + outcome.car().name()
+                    + " is on at fewer than two engine speeds; a ramp needs jets and arming conditions within the breathing table.");
+        }
+        return new RampPlan(outcome, pulse, torqueLimit, grip);
     }
 
     /**
      * A ramp over engine speed in one gear.
      *
      * @param gear gear, 1 for the first
-     * @return the ramp over the activation window
+     * @return the ramp over the engine speeds with nitrous
      */
     public Ramp overRpm(int gear) {
         double allowed = allowed(gear);
@@ -85,7 +77,7 @@ public final class RampPlan {
     }
 
     /**
-     * One step for each gear, held over the whole activation window.
+     * One step for each gear, held over all engine speeds with nitrous.
      *
      * @return the ramp over the gears of the car
      */
@@ -98,13 +90,13 @@ public final class RampPlan {
     }
 
     /**
-     * A ramp over time in one gear, begun when the engine reaches the lower end of the activation window. The engine speed
+     * A ramp over time in one gear, begun when the engine reaches the lower end of its arming conditions. The engine speed
      * follows from the force of the ramp itself, drag and rolling resistance; spin-up of wheels and engine is left out, so a
      * real car gains speed a little later.
      *
      * @param gear gear, 1 for the first
      * @param width width of a step, s, at least 0.05
-     * @return the ramp until the upper end of the window, at most 30 s
+     * @return the ramp until the upper end of them, at most 30 s
      */
     public Ramp overTime(int gear, double width) {
         if (!(width >= 0.05 && width <= 5)) {
@@ -114,9 +106,9 @@ public final class RampPlan {
         GearMotion motion = new GearMotion(
                 car(),
                 gear,
-                budget.build().driveline(),
+                outcome.car().driveline(),
                 grip.tyreRadius(),
-                budget.conditions().air().density());
+                outcome.at().air().density());
         double rpm = speeds.get(0);
         double last = speeds.get(speeds.size() - 1);
         List<RampStep> steps = new ArrayList<>();
@@ -138,7 +130,7 @@ public final class RampPlan {
         double torque = 0;
         double lambda = 0;
         for (double rpm : within) {
-            Evaluation point = at(rpm, snapped.nitrousShare(), snapped.fuelShare());
+            OperatingPoint point = at(rpm, snapped.nitrousShare(), snapped.fuelShare());
             torque = Math.max(torque, point.crankTorque());
             lambda = Math.max(lambda, point.lambda());
         }
@@ -210,28 +202,30 @@ public final class RampPlan {
         return at(rpm, share, share).crankTorque();
     }
 
-    private Evaluation at(double rpm, double nitrousShare, double fuelShare) {
-        Demand boost = Demand.boost(plenum(rpm));
+    private OperatingPoint at(double rpm, double nitrousShare, double fuelShare) {
+        double plenum = plenum(rpm);
         if (nitrousShare == 0 && fuelShare == 0) {
-            return budget.evaluator().at(budget.conditions(), rpm, boost);
+            return model.at(rpm, plenum, Mode.ARMED);
         }
-        Demand demand = boost.with(budget.peak().demand().jets().orElseThrow());
-        return budget.evaluator().sharing(budget.conditions(), rpm, demand, feed, nitrousShare, fuelShare);
+        return model.at(
+                rpm,
+                plenum,
+                Mode.NITROUS,
+                model.feed(plenum).times(nitrousShare),
+                model.nitrousFuel(plenum).times(fuelShare));
     }
 
-    /** Plenum pressure of the split, straight between its points. */
+    /** Plenum pressure of the outcome, straight between its points. */
     private double plenum(double rpm) {
-        var points = budget.split().points();
+        List<OperatingPoint> points = outcome.withNitrous();
         int i = 1;
         while (i < points.size() - 1 && points.get(i).rpm() < rpm) {
             i++;
         }
-        var low = points.get(i - 1);
-        var high = points.get(i);
+        OperatingPoint low = points.get(i - 1);
+        OperatingPoint high = points.get(i);
         double t = Math.min(1, Math.max(0, (rpm - low.rpm()) / (high.rpm() - low.rpm())));
-        return budget.conditions().air().pressure()
-                + low.gaugePressure()
-                + t * (high.gaugePressure() - low.gaugePressure());
+        return low.plenumPressure() + t * (high.plenumPressure() - low.plenumPressure());
     }
 
     private double allowed(int gear) {
@@ -241,13 +235,13 @@ public final class RampPlan {
                     "The ramp asks for gear " + gear + "; the car has gears 1 to " + gears.size() + ".");
         }
         double ratio = gears.get(gear - 1) * car().finalDrive();
-        return Math.min(torqueLimit, grip.crankTorque(ratio, budget.build().driveline()));
+        return Math.min(torqueLimit, grip.crankTorque(ratio, outcome.car().driveline()));
     }
 
     private Vehicle car() {
-        return budget.build()
+        return outcome.car()
                 .vehicle()
-                .orElseThrow(() -> new IllegalArgumentException("The build sheet of "
-                        + budget.build().name() + " has no vehicle; add its mass, gears, final drive and tyres."));
+                .orElseThrow(() -> new IllegalArgumentException("The sheet of "
+                        + outcome.car().name() + " has no vehicle; add its mass, gears, final drive and tyres."));
     }
 }

@@ -1,10 +1,11 @@
 package org.shotledger.spread;
 
-import org.shotledger.budget.Demand;
-import org.shotledger.budget.Evaluation;
-import org.shotledger.budget.Evaluator;
-import org.shotledger.build.BuilderLimits;
-import org.shotledger.flow.FeedFlow;
+import org.shotledger.car.BuilderLimits;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.Mode;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.PointModel;
 import org.shotledger.nitrous.JetPair;
 
 /**
@@ -59,15 +60,15 @@ public record CylinderSpread(
     /**
      * The spread at an operating point.
      *
-     * @param evaluator the calibrated models
+     * @param outcome the outcome that the operating point is part of
      * @param point the operating point, nitrous on
      * @param supply how nitrous and fuel come to the cylinders
      * @param confidence probability for the likely bounds, above 0.5, below 1
      * @return the spread
      * @throws IllegalArgumentException when the nitrous is off at that point
      */
-    public static CylinderSpread of(Evaluator evaluator, Evaluation point, Supply supply, double confidence) {
-        if (!point.nitrousOn()) {
+    public static CylinderSpread of(Outcome outcome, OperatingPoint point, Supply supply, double confidence) {
+        if (!point.mode().nitrousFlows()) {
             throw new IllegalArgumentException("The operating point at " + point.rpm()
                     + " rpm has the nitrous off; the spread of its jets can only be asked with it on.");
         }
@@ -75,9 +76,10 @@ public record CylinderSpread(
             throw new IllegalArgumentException(
                     "The confidence of the spread is " + confidence + "; allowed is above 0.5, below 1.");
         }
-        int n = evaluator.build().engine().cylinders();
-        LambdaScatter lambda = scatter(evaluator, point, supply, n);
-        BuilderLimits limits = evaluator.build().limits();
+        int n = outcome.car().engine().cylinders();
+        PointModel model = Evaluate.model(outcome.car(), outcome.setup(), outcome.at()).withBottle(point.bottle());
+        LambdaScatter lambda = scatter(outcome, point, supply);
+        BuilderLimits limits = outcome.car().limits();
         double inside = lambda.probability(limits.lambdaHigh()) - lambda.probability(limits.lambdaLow());
         Stream nitrous = lambda.nitrous();
         double likely = nitrous.flow(supply.nitrous().quantile(Math.pow(confidence, 1.0 / n)), 0);
@@ -93,8 +95,8 @@ public record CylinderSpread(
                 supply.runner() ? together(lambda, n) : point.lambda(),
                 Math.pow(inside, n),
                 point.cylinder().peakPressure(),
-                worstPeak(evaluator, point, lambda),
-                peak(evaluator, point, likely, 1),
+                worstPeak(model, point, lambda),
+                peak(model, point, likely, 1),
                 lambda::probability);
     }
 
@@ -108,9 +110,12 @@ public record CylinderSpread(
         return scatter.probability(of);
     }
 
-    static LambdaScatter scatter(Evaluator evaluator, Evaluation point, Supply supply, int cylinders) {
-        double nitrous = supply.runner() ? nitrousExponent(evaluator, point) : 1;
-        double fuel = supply.runner() ? fuelExponent(evaluator, point) : 1;
+    static LambdaScatter scatter(Outcome outcome, OperatingPoint point, Supply supply) {
+        int cylinders = outcome.car().engine().cylinders();
+        PointModel model = Evaluate.model(outcome.car(), outcome.setup(), outcome.at()).withBottle(point.bottle());
+        JetPair jets = outcome.setup().jets().orElseThrow();
+        double nitrous = supply.runner() ? nitrousExponent(model, point, jets.nitrousBore()) : 1;
+        double fuel = supply.runner() ? fuelExponent(model, point, jets.fuelBore()) : 1;
         return new LambdaScatter(
                 OxygenShares.of(point),
                 new Stream(cylinders, nitrous, supply.nitrous(), supply.runner()),
@@ -128,36 +133,35 @@ public record CylinderSpread(
     }
 
     /** How the whole flow answers to the whole jet area, by a small step of all jets. */
-    private static double nitrousExponent(Evaluator evaluator, Evaluation point) {
-        FeedFlow larger = evaluator.feed(point.conditions(), stepped(point));
-        return Math.log(larger.massFlow() / point.nitrous().massFlow()) / (2 * Math.log1p(STEP));
+    private static double nitrousExponent(PointModel model, OperatingPoint point, double bore) {
+        double plenum = point.plenumPressure();
+        double larger = model.feed(plenum, bore * (1 + STEP)).massFlow();
+        return Math.log(larger / model.feed(plenum, bore).massFlow()) / (2 * Math.log1p(STEP));
     }
 
-    private static double fuelExponent(Evaluator evaluator, Evaluation point) {
-        double larger =
-                evaluator.nitrousFuel(point.conditions(), stepped(point)).massFlow();
-        return Math.log(larger / point.nitrousFuel().massFlow()) / (2 * Math.log1p(STEP));
-    }
-
-    private static Demand stepped(Evaluation point) {
-        JetPair jets = point.demand().jets().orElseThrow();
-        return Demand.boost(point.demand().plenumPressure())
-                .with(new JetPair(jets.nitrousBore() * (1 + STEP), jets.fuelBore() * (1 + STEP)));
+    private static double fuelExponent(PointModel model, OperatingPoint point, double bore) {
+        double plenum = point.plenumPressure();
+        double larger = model.nitrousFuel(plenum, bore * (1 + STEP)).massFlow();
+        return Math.log(larger / model.nitrousFuel(plenum, bore).massFlow()) / (2 * Math.log1p(STEP));
     }
 
     /** Peak pressure rises with nitrous; with fuel it may rise or fall, so both ends are tried. */
-    private static double worstPeak(Evaluator evaluator, Evaluation point, LambdaScatter lambda) {
+    private static double worstPeak(PointModel model, OperatingPoint point, LambdaScatter lambda) {
         double n = lambda.nitrous().scatter().reach();
         double f = lambda.fuel().scatter().reach();
         double most = lambda.nitrous().flow(n, -n);
         return Math.max(
-                peak(evaluator, point, most, lambda.fuel().flow(-f, f)),
-                peak(evaluator, point, most, lambda.fuel().flow(f, -f)));
+                peak(model, point, most, lambda.fuel().flow(-f, f)),
+                peak(model, point, most, lambda.fuel().flow(f, -f)));
     }
 
-    private static double peak(Evaluator evaluator, Evaluation point, double nitrous, double fuel) {
-        return evaluator
-                .sharing(point.conditions(), point.rpm(), point.demand(), point.nitrous(), nitrous, fuel)
+    private static double peak(PointModel model, OperatingPoint point, double nitrous, double fuel) {
+        return model.at(
+                        point.rpm(),
+                        point.plenumPressure(),
+                        Mode.NITROUS,
+                        point.nitrous().times(nitrous),
+                        point.nitrousFuel().times(fuel))
                 .cylinder()
                 .peakPressure();
     }

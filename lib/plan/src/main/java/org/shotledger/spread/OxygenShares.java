@@ -1,6 +1,6 @@
 package org.shotledger.spread;
 
-import org.shotledger.budget.Evaluation;
+import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.fuel.Mixture;
 
 /**
@@ -14,7 +14,7 @@ import org.shotledger.fuel.Mixture;
  */
 record OxygenShares(double air, double nitrous, double main, double fuel) {
 
-    static OxygenShares of(Evaluation point) {
+    static OxygenShares of(OperatingPoint point) {
         Mixture m = point.charge().mixture();
         double demanded = m.oxygenDemanded();
         double main = m.mainFlow() * m.mainFuel().oxygenDemand() / demanded;

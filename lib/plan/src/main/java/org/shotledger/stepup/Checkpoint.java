@@ -1,6 +1,6 @@
 package org.shotledger.stepup;
 
-import org.shotledger.budget.Standing;
+import org.shotledger.limits.Provenance;
 import org.shotledger.units.QuantityKind;
 
 /**
@@ -12,10 +12,10 @@ import org.shotledger.units.QuantityKind;
  * @param low lowest figure with which to go on, SI; negative infinity for none
  * @param high highest figure with which to go on, SI; positive infinity for none
  * @param otherwise what to do outside
- * @param standing how the bounds are known
+ * @param provenance how the bounds are known
  */
 public record Checkpoint(
-        String what, QuantityKind kind, double expected, double low, double high, String otherwise, Standing standing) {
+        String what, QuantityKind kind, double expected, double low, double high, String otherwise, Provenance provenance) {
 
     /**
      * Tells whether a reading allows the next step.

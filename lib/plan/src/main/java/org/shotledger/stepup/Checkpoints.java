@@ -3,11 +3,17 @@ package org.shotledger.stepup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoublePredicate;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Evaluation;
-import org.shotledger.budget.Evaluator;
-import org.shotledger.budget.Standing;
-import org.shotledger.build.BuilderLimits;
+import org.shotledger.car.BuilderLimits;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.Mode;
+import org.shotledger.evaluate.NoAnswerException;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.PointModel;
+import org.shotledger.fluid.FluidState;
+import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.limits.Provenance;
+import org.shotledger.setup.BottleState;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -26,14 +32,16 @@ final class Checkpoints {
 
     private static final int HALVINGS = 30;
 
-    private final Budget budget;
-    private final Evaluation shot;
+    private final Outcome outcome;
+    private final PointModel model;
+    private final OperatingPoint shot;
     private final BuilderLimits allowed;
 
-    Checkpoints(Budget budget, Evaluation shot) {
-        this.budget = budget;
+    Checkpoints(Outcome outcome, OperatingPoint shot) {
+        this.outcome = outcome;
+        this.model = Evaluate.model(outcome.car(), outcome.setup(), outcome.at());
         this.shot = shot;
-        this.allowed = budget.build().limits();
+        this.allowed = outcome.car().limits();
     }
 
     List<Checkpoint> all(double lowPower, double highPower) {
@@ -45,7 +53,7 @@ final class Checkpoints {
                 lowPower,
                 highPower,
                 "stop: find out why before the next step; refit the model to this pull",
-                Standing.CALCULATED));
+                Provenance.CALCULATED));
         checkpoints.add(new Checkpoint(
                 "lambda in the pull",
                 QuantityKind.RATIO,
@@ -53,7 +61,7 @@ final class Checkpoints {
                 Math.max(shot.lambda() - 2 * SENSOR, allowed.lambdaLow()),
                 Math.min(shot.lambda() + SENSOR, allowed.lambdaHigh()),
                 "lean: off at once, larger fuel jet; rich: smaller fuel jet before the next step",
-                Standing.COMMON_PRACTICE));
+                Provenance.COMMON_PRACTICE));
         checkpoints.add(fuelPressure());
         checkpoints.add(bottlePressure());
         checkpoints.add(bound(
@@ -75,21 +83,14 @@ final class Checkpoints {
                 0,
                 EXHAUST_SPREAD,
                 "stop: look for a blocked or wrong jet",
-                Standing.COMMON_PRACTICE));
+                Provenance.COMMON_PRACTICE));
         return checkpoints;
     }
 
     /** The rail pressure above the plenum at which the mixture meets the lean limit; flow goes with its square root. */
     private Checkpoint fuelPressure() {
-        double drop = shot.nitrousFuel().railPressure() - shot.demand().plenumPressure();
-        Evaluator evaluator = budget.evaluator();
-        double least = boundary(
-                share -> evaluator
-                                .sharing(shot.conditions(), shot.rpm(), shot.demand(), shot.nitrous(), 1, share)
-                                .lambda()
-                        > allowed.lambdaHigh(),
-                0,
-                1);
+        double drop = shot.nitrousFuel().railPressure() - shot.plenumPressure();
+        double least = boundary(this::leanWith, 0, 1);
         return new Checkpoint(
                 "nitrous fuel pressure above the plenum",
                 QuantityKind.PRESSURE_DIFFERENCE,
@@ -97,7 +98,18 @@ final class Checkpoints {
                 drop * Math.max(least * least, FUEL_SAG),
                 Double.POSITIVE_INFINITY,
                 "cut the nitrous below this; " + lean(drop * least * least),
-                Standing.COMMON_PRACTICE);
+                Provenance.COMMON_PRACTICE);
+    }
+
+    private boolean leanWith(double fuelShare) {
+        return model.at(
+                                shot.rpm(),
+                                shot.plenumPressure(),
+                                Mode.NITROUS,
+                                shot.nitrous(),
+                                shot.nitrousFuel().times(fuelShare))
+                        .lambda()
+                > allowed.lambdaHigh();
     }
 
     private static String lean(double pressure) {
@@ -107,30 +119,41 @@ final class Checkpoints {
     }
 
     private Checkpoint bottlePressure() {
-        double now = shot.conditions().bottleLiquid().temperature();
-        double leanAbove = boundary(t -> lambdaAt(t) <= allowed.lambdaHigh(), now, HOTTEST);
-        double pressure = shot.conditions()
-                .withBottleTemperature(leanAbove)
-                .bottleLiquid()
-                .pressure();
+        double leanAbove = boundary(this::richEnoughAt, shot.bottle().temperature(), HOTTEST);
         return new Checkpoint(
                 "bottle pressure before opening",
                 QuantityKind.ABSOLUTE_PRESSURE,
-                shot.conditions().bottleLiquid().pressure(),
+                shot.bottle().pressure(),
                 allowed.bottlePressureLow(),
-                Math.min(pressure, allowed.bottlePressureHigh()),
+                Math.min(bottle(leanAbove).pressure(), allowed.bottlePressureHigh()),
                 "do not open: warm or cool the bottle first",
-                Standing.CALCULATED);
+                Provenance.CALCULATED);
     }
 
-    private double lambdaAt(double bottleTemperature) {
-        return budget.evaluator()
-                .at(shot.conditions().withBottleTemperature(bottleTemperature), shot.rpm(), shot.demand())
-                .lambda();
+    private boolean richEnoughAt(double bottleTemperature) {
+        try {
+            return model.withBottle(bottle(bottleTemperature))
+                            .at(shot.rpm(), shot.plenumPressure(), Mode.NITROUS)
+                            .lambda()
+                    <= allowed.lambdaHigh();
+        } catch (NoAnswerException none) {
+            return false;
+        }
+    }
+
+    /** The bottle of the case at another temperature: as it was charged, or with liquid and vapour. */
+    private FluidState bottle(double temperature) {
+        return outcome.at().bottle().moment() == BottleState.Moment.FIRST_OPENING
+                ? outcome.car()
+                        .bottle()
+                        .vessel()
+                        .charged(outcome.setup().bottle().charge(), temperature)
+                        .outlet()
+                : NitrousOxide.saturatedLiquid(temperature);
     }
 
     private static Checkpoint bound(String what, QuantityKind kind, double expected, double high, String otherwise) {
-        return new Checkpoint(what, kind, expected, Double.NEGATIVE_INFINITY, high, otherwise, Standing.ASSUMED);
+        return new Checkpoint(what, kind, expected, Double.NEGATIVE_INFINITY, high, otherwise, Provenance.ASSUMED);
     }
 
     /** The value up to which a predicate holds, from one that holds; the far end when it holds there too. */

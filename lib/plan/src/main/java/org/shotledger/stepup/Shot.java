@@ -1,15 +1,18 @@
 package org.shotledger.stepup;
 
 import java.util.List;
-import org.shotledger.budget.JetChoice;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.plan.Plan;
+import org.shotledger.setup.Setup;
 
 /**
  * One shot of the ladder.
  *
  * @param step its number, 1 for the smallest
  * @param share what it adds over what the last shot adds, as a fraction
- * @param option its jets and what they give
- * @param added wheel power it adds at its strongest point, W
+ * @param plan its setup with its outcome in every case and every limit; that of the last shot is the plan itself
+ * @param point its operating point of most power in the case of the target
+ * @param added wheel power it adds there, W
  * @param lowPower lower end of the expected wheel power, two standard uncertainties below, W
  * @param highPower upper end, W
  * @param spark its retard
@@ -18,7 +21,8 @@ import org.shotledger.budget.JetChoice;
 public record Shot(
         int step,
         double share,
-        JetChoice.Option option,
+        Plan plan,
+        OperatingPoint point,
         double added,
         double lowPower,
         double highPower,
@@ -28,5 +32,23 @@ public record Shot(
     /** Copies the checkpoints. */
     public Shot {
         checkpoints = List.copyOf(checkpoints);
+    }
+
+    /**
+     * What is set for this shot.
+     *
+     * @return the setup that is run and that every figure of the shot was worked out for
+     */
+    public Setup setup() {
+        return plan.setup();
+    }
+
+    /**
+     * The power expected of it.
+     *
+     * @return W at the wheels in the case of the target
+     */
+    public double wheelPower() {
+        return point.wheelPower();
     }
 }

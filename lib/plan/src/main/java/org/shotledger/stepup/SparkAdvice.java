@@ -1,9 +1,9 @@
 package org.shotledger.stepup;
 
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Demand;
-import org.shotledger.budget.Evaluation;
 import org.shotledger.engine.Cycle;
+import org.shotledger.evaluate.Mode;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.PointModel;
 
 /** Computes the retard of a shot and sets the habit of the trade beside it. */
 final class SparkAdvice {
@@ -15,25 +15,22 @@ final class SparkAdvice {
 
     private SparkAdvice() {}
 
-    static Spark of(Budget budget, Evaluation on) {
-        Evaluation off = budget.evaluator()
-                .at(on.conditions(), on.rpm(), Demand.boost(on.demand().plenumPressure()));
-        double crank = on.power().brake() - off.power().brake();
-        double fifties = crank / FIFTY_HORSEPOWER;
+    static Spark of(PointModel model, OperatingPoint on, double allowedPressure) {
+        OperatingPoint off = model.at(on.rpm(), on.plenumPressure(), Mode.ARMED);
+        double fifties = (on.power().brake() - off.power().brake()) / FIFTY_HORSEPOWER;
         double base = off.cylinder().knockIntegral();
         return new Spark(
                 HABIT_LOW * fifties,
                 HABIT_HIGH * fifties,
-                computed(budget, on, base),
+                computed(model, on, base, allowedPressure),
                 on.cylinder().retard(),
                 on.cylinder().peakPressure(),
                 on.cylinder().knockIntegral() / base);
     }
 
-    private static double computed(Budget budget, Evaluation on, double base) {
-        double allowed = budget.build().limits().peakPressure();
+    private static double computed(PointModel model, OperatingPoint on, double base, double allowed) {
         for (double retard = 0; retard <= MOST_RETARD; retard += STEP) {
-            Cycle cycle = budget.evaluator().cycle(on, retard);
+            Cycle cycle = model.cycle(on, retard);
             if (cycle.peakPressure() <= allowed && cycle.knockIntegral() <= base) {
                 return retard;
             }

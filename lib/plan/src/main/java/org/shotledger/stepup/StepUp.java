@@ -2,18 +2,19 @@ package org.shotledger.stepup;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Evaluation;
-import org.shotledger.budget.JetChoice;
-import org.shotledger.budget.ShotSizer;
-import org.shotledger.budget.WishException;
-import org.shotledger.flow.JetFlow;
+import java.util.Optional;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.ledger.PowerUncertainty;
+import org.shotledger.plan.Plan;
+import org.shotledger.plan.Shots;
+import org.shotledger.setup.Setup;
 
 /**
- * A ladder of shots from small to target, all at the boost of the budget.
+ * A ladder of shots from small to target, all at the boost of the plan: a list of setups, each worked out in full.
  *
- * @param offPower wheel power with the nitrous off at that boost, W
- * @param shots the shots, smallest first; the last is the budget's own pair
+ * @param offPower wheel power with the nitrous closed at that boost, W
+ * @param shots the shots, smallest first; the last is the plan itself
  */
 public record StepUp(double offPower, List<Shot> shots) {
     /** Shares of the full shot that are tried: common practice, no source. */
@@ -31,6 +32,8 @@ public record StepUp(double offPower, List<Shot> shots) {
             "Look into oil and coolant, listen for ringing after the pull, check the jets once more by number and by side.");
 
     private static final double TWO = 2;
+    /** Margins that differ by less are the same margin, worked out twice. */
+    private static final double SAME = 1e-6;
 
     /** Copies the list. */
     public StepUp {
@@ -38,98 +41,87 @@ public record StepUp(double offPower, List<Shot> shots) {
     }
 
     /**
-     * The plan of a budget at 40, 60, 80 and 100 % of its shot.
+     * The ladder of a plan at 40, 60, 80 and 100 % of its shot.
      *
-     * @param budget the budget
-     * @return the plan
+     * @param plan the plan
+     * @return the ladder; without shots when the plan uses no nitrous
      */
-    public static StepUp of(Budget budget) {
-        return of(budget, USUAL_SHARES);
+    public static StepUp of(Plan plan) {
+        return of(plan, USUAL_SHARES);
     }
 
     /**
-     * The plan of a budget.
+     * The ladder of a plan.
      *
-     * @param budget the budget
+     * @param plan the plan
      * @param shares shares of the full shot before the full one, ascending, each above 0 and below 1
-     * @return the plan; a share for which the ladder has no pair of its own is left out
+     * @return the ladder; a share is left out for which the jets have no pair of its own, or none that is as far from every limit as
+     *     the full shot
      */
-    public static StepUp of(Budget budget, List<Double> shares) {
-        ShotSizer sizer = ShotSizer.of(budget);
-        double off = sizer.off().wheelPower();
-        JetChoice.Option full = budget.jets().chosen();
-        List<JetChoice.Option> options = new ArrayList<>();
+    public static StepUp of(Plan plan, List<Double> shares) {
         for (double share : shares) {
             if (!(share > 0 && share < 1)) {
                 throw new IllegalArgumentException(
                         "A share of the step-up plan is " + share + "; allowed is above 0 and below 1.");
             }
-            addIfNew(options, sizer, off + share * (full.wheelPower() - off), full);
         }
-        options.add(full);
+        if (plan.setup().jets().isEmpty() || plan.stated().withNitrous().isEmpty()) {
+            return new StepUp(plan.stated().power(), List.of());
+        }
+        Shots sizer = plan.shots();
+        double off = sizer.offPower();
+        List<Plan> steps = new ArrayList<>();
+        for (double share : shares) {
+            double wanted = off + share * (plan.stated().power() - off);
+            double before = steps.isEmpty() ? 0 : steps.get(steps.size() - 1).stated().power();
+            sizer.setupFor(wanted)
+                    .flatMap(setup -> noCloser(plan, setup))
+                    .filter(step -> step.stated().power() > before)
+                    .filter(step -> step.stated().power() < plan.stated().power())
+                    .ifPresent(steps::add);
+        }
+        steps.add(plan);
         List<Shot> shots = new ArrayList<>();
-        for (JetChoice.Option option : options) {
-            shots.add(shot(budget, sizer, option, shots.size() + 1, off));
+        for (Plan step : steps) {
+            shots.add(shot(plan, step, shots.size() + 1, off));
         }
         return new StepUp(off, shots);
     }
 
-    private static void addIfNew(
-            List<JetChoice.Option> options, ShotSizer sizer, double wheelPower, JetChoice.Option full) {
-        try {
-            JetChoice.Option option = sizer.onLadder(wheelPower);
-            double before =
-                    options.isEmpty() ? 0 : options.get(options.size() - 1).wheelPower();
-            if (option.wheelPower() > before && option.wheelPower() < full.wheelPower()) {
-                options.add(option);
-            }
-        } catch (WishException noJets) {
-            // the ladder begins above this share
-        }
+    /** A smaller shot that is closer to some limit than the full one is no step towards it. */
+    private static Optional<Plan> noCloser(Plan full, Setup setup) {
+        Plan step = Plan.of(full.job(), setup);
+        boolean asFar = step.parts().leastMargin() >= full.parts().leastMargin() - SAME;
+        return asFar && !step.stated().withNitrous().isEmpty() ? Optional.of(step) : Optional.empty();
     }
 
-    private static Shot shot(Budget budget, ShotSizer sizer, JetChoice.Option option, int step, double off) {
-        Evaluation point = sizer.strongest(option.pair());
+    private static Shot shot(Plan full, Plan step, int number, double off) {
+        OperatingPoint point = step.stated().strongest().orElseThrow();
         double added = point.wheelPower() - off;
-        double band = TWO * uncertainty(budget, point, off);
+        double band = TWO * PowerUncertainty.of(step.car(), point, off);
         double low = point.wheelPower() - band;
         double high = point.wheelPower() + band;
         return new Shot(
+                number,
+                added / (full.stated().power() - off),
                 step,
-                added / (budget.jets().chosen().wheelPower() - off),
-                option,
+                point,
                 added,
                 low,
                 high,
-                SparkAdvice.of(budget, point),
-                new Checkpoints(budget, point).all(low, high));
-    }
-
-    /**
-     * The base pull carries the power without nitrous, the flow model and the effectiveness what nitrous adds; the three are
-     * taken as independent.
-     */
-    private static double uncertainty(Budget budget, Evaluation point, double off) {
-        var pull = budget.build().basePull();
-        double added = point.wheelPower() - off;
-        double flow = point.nitrous().jets().stream()
-                .mapToDouble(JetFlow::expectedError)
-                .max()
-                .orElse(0);
-        double effectiveness = budget.ledger()
-                .find("nitrous-effectiveness")
-                .map(e -> e.uncertainty() / e.value())
-                .orElse(0.0);
-        double base = pull.uncertainty() / pull.wheelPower() * off;
-        return Math.sqrt(base * base + added * added * (flow * flow + effectiveness * effectiveness));
+                SparkAdvice.of(
+                        Evaluate.model(step.car(), step.setup(), step.stated().at()),
+                        point,
+                        step.car().limits().peakPressure()),
+                new Checkpoints(step.stated(), point).all(low, high));
     }
 
     /**
      * The last step.
      *
-     * @return the shot of the budget itself
+     * @return the shot of the plan itself; empty when it uses no nitrous
      */
-    public Shot fullShot() {
-        return shots.get(shots.size() - 1);
+    public Optional<Shot> fullShot() {
+        return shots.isEmpty() ? Optional.empty() : Optional.of(shots.get(shots.size() - 1));
     }
 }

@@ -5,36 +5,31 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.shotledger.budget.Budget;
-import org.shotledger.build.Build;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.job.Job;
+import org.shotledger.nitrous.JetPair;
 import org.shotledger.nitrous.Pulsing;
 import org.shotledger.nitrous.Solenoid;
+import org.shotledger.setup.BoostTarget;
 
-/** Pulsed delivery and ramps on the invented demo build: laws that hold whatever its figures are. */
+/** Pulsed delivery and ramps on the invented demonstration car: laws that hold whatever its figures are. */
 class DeliveryTest {
     private static final Solenoid SLOW = new Solenoid(4e-3, 0.65, 0.012, 0.010);
     private static final Solenoid QUICK = new Solenoid(3e-3, 0.65, 0.008, 0.009);
-    private static Budget budget;
-
-    @BeforeAll
-    static void plan() {
-        budget = Budget.plan(Build.load(Path.of("../../data/heron/build.yaml")));
-    }
+    private static final Job JOB = Job.load(Path.of("../../data/whimbrel"));
+    private static final Outcome OUTCOME = Evaluate.of(
+            JOB.car(),
+            JOB.setup().withBoost(BoostTarget.constant(1.5e5)).withJets(new JetPair(1.1e-3, 0.62e-3)),
+            JOB.stated());
+    private static final OperatingPoint STRONGEST = OUTCOME.strongest().orElseThrow();
 
     private static PulseCheck check(Pulsing pulsing, boolean separate, double error) {
-        return PulseCheck.of(
-                budget.evaluator(),
-                budget.conditions(),
-                budget.peak().rpm(),
-                budget.peak().demand(),
-                pulsing,
-                separate,
-                0.0005,
-                error);
+        return PulseCheck.of(OUTCOME, STRONGEST, pulsing, separate, 0.0005, error);
     }
 
     @Test
@@ -59,11 +54,11 @@ class DeliveryTest {
     }
 
     @Test
-    void the_shot_in_full_is_the_budget_itself() {
+    void the_shot_in_full_is_the_operating_point_itself() {
         PulseCheck check = check(new Pulsing(SLOW, QUICK, 15), true, 0.03);
         PulsePoint full = check.points().get(check.points().size() - 1);
-        assertEquals(budget.peak().lambda(), full.lambda(), 1e-12);
-        assertEquals(budget.peak().wheelPower(), full.wheelPower(), 1e-6);
+        assertEquals(STRONGEST.lambda(), full.lambda(), 1e-12);
+        assertEquals(STRONGEST.wheelPower(), full.wheelPower(), 1e-6);
     }
 
     @Test
@@ -87,8 +82,9 @@ class DeliveryTest {
     @Test
     void every_step_of_a_ramp_holds_the_torque_it_was_given() {
         PulseCheck check = check(new Pulsing(SLOW, SLOW, 12), true, 0.03);
+        double torque = 0.95 * STRONGEST.crankTorque();
         RampPlan plan =
-                RampPlan.of(budget, check, 850, Grip.of(budget.build().vehicle().orElseThrow(), 1.1));
+                RampPlan.of(OUTCOME, check, torque, Grip.of(JOB.car().vehicle().orElseThrow(), 1.1));
         for (Ramp ramp : new Ramp[] {plan.overRpm(3), plan.overRpm(5), plan.overGears(), plan.overTime(3, 0.25)}) {
             assertTrue(ramp.steps().size() > 3, ramp.axis().words());
             for (RampStep step : ramp.steps()) {

@@ -10,28 +10,28 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.shotledger.budget.Calibration;
-import org.shotledger.budget.Conditions;
-import org.shotledger.budget.Demand;
-import org.shotledger.budget.Evaluation;
-import org.shotledger.budget.Evaluator;
-import org.shotledger.build.Build;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.job.Job;
 import org.shotledger.nitrous.JetPair;
+import org.shotledger.setup.BoostTarget;
 
 /** The exact distribution of lambda against a seeded simulation of the whole set of cylinders, and against laws. */
 class CylinderSpreadTest {
-    private static final Build BUILD = Build.load(Path.of("../../data/heron/build.yaml"));
-    private static final Evaluator EVALUATOR = Calibration.of(BUILD);
+    private static final Job JOB = Job.load(Path.of("../../data/whimbrel"));
     private static final JetPair JETS = new JetPair(1.1e-3, 0.62e-3);
-    private static final Conditions AT = Conditions.of(BUILD, "event");
-    private static final Evaluation POINT =
-            EVALUATOR.at(AT, 7000, Demand.boost(2.3e5).with(JETS));
+    private static final Outcome OUTCOME = Evaluate.of(
+            JOB.car(),
+            JOB.setup().withBoost(BoostTarget.constant(1.42e5)).withJets(JETS),
+            JOB.stated());
+    private static final OperatingPoint POINT = OUTCOME.at(7000).orElseThrow();
     private static final Supply RUNNERS =
             Supply.runners(JETS.nitrousBore(), JETS.fuelBore(), Supply.USUAL_BORE_TOLERANCE);
 
     @Test
     void without_tolerance_every_cylinder_is_nominal() {
-        CylinderSpread none = CylinderSpread.of(EVALUATOR, POINT, Supply.matchedRunners(0), 0.95);
+        CylinderSpread none = CylinderSpread.of(OUTCOME, POINT, Supply.matchedRunners(0), 0.95);
         assertEquals(POINT.lambda(), none.leanest(), 1e-12);
         assertEquals(POINT.lambda(), none.richest(), 1e-12);
         assertEquals(POINT.lambda(), none.allTogetherLean(), 1e-12);
@@ -40,7 +40,7 @@ class CylinderSpreadTest {
 
     @Test
     void the_bounds_hold_for_every_corner_of_the_tolerances() {
-        LambdaScatter scatter = CylinderSpread.scatter(EVALUATOR, POINT, RUNNERS, 6);
+        LambdaScatter scatter = CylinderSpread.scatter(OUTCOME, POINT, RUNNERS);
         double n = RUNNERS.nitrous().halfWidth();
         double f = RUNNERS.fuel().halfWidth();
         double least = Double.POSITIVE_INFINITY;
@@ -70,7 +70,7 @@ class CylinderSpreadTest {
     void the_likely_bound_is_met_as_often_as_it_says(boolean runners) {
         int draws = 40_000;
         Supply supply = runners ? RUNNERS : Supply.shared(3, 0.06, 0.12);
-        LambdaScatter scatter = CylinderSpread.scatter(EVALUATOR, POINT, supply, 6);
+        LambdaScatter scatter = CylinderSpread.scatter(OUTCOME, POINT, supply);
         double bound = scatter.leanestOf(6, 0.95);
         SplittableRandom random = new SplittableRandom(20261125);
         int inside = 0;
@@ -98,7 +98,7 @@ class CylinderSpreadTest {
 
     @Test
     void probability_and_quantile_are_inverse() {
-        LambdaScatter scatter = CylinderSpread.scatter(EVALUATOR, POINT, RUNNERS, 6);
+        LambdaScatter scatter = CylinderSpread.scatter(OUTCOME, POINT, RUNNERS);
         for (double p : new double[] {0.001, 0.05, 0.5, 0.95, 0.999}) {
             assertEquals(p, scatter.probability(scatter.quantile(p)), 1e-9);
         }
@@ -110,7 +110,7 @@ class CylinderSpreadTest {
     @Test
     void a_wide_tolerance_is_propagated_through_the_square_and_the_quotient() {
         Supply wide = new Supply("wide", true, Scatter.uniform(0.05), Scatter.uniform(0.05));
-        LambdaScatter scatter = CylinderSpread.scatter(EVALUATOR, POINT, wide, 6);
+        LambdaScatter scatter = CylinderSpread.scatter(OUTCOME, POINT, wide);
         double up = scatter.leanest() - POINT.lambda();
         double down = POINT.lambda() - scatter.richest();
         assertTrue(up > 1.02 * down, up + " against " + down);
@@ -118,9 +118,9 @@ class CylinderSpreadTest {
 
     @Test
     void matching_the_jets_buys_a_narrower_spread_and_less_peak_pressure() {
-        CylinderSpread drilled = CylinderSpread.of(EVALUATOR, POINT, RUNNERS, 0.95);
+        CylinderSpread drilled = CylinderSpread.of(OUTCOME, POINT, RUNNERS, 0.95);
         CylinderSpread matched =
-                CylinderSpread.of(EVALUATOR, POINT, Supply.matchedRunners(Supply.USUAL_FLOW_MATCH), 0.95);
+                CylinderSpread.of(OUTCOME, POINT, Supply.matchedRunners(Supply.USUAL_FLOW_MATCH), 0.95);
         assertTrue(matched.leanestLikely() < drilled.leanestLikely());
         assertTrue(matched.worstPeakPressure() < drilled.worstPeakPressure());
         assertTrue(matched.peakPressure() <= matched.worstPeakPressure());
@@ -128,9 +128,9 @@ class CylinderSpreadTest {
 
     @Test
     void a_point_without_nitrous_is_refused() {
-        Evaluation off = EVALUATOR.at(AT, 7000, Demand.boost(2.3e5));
+        OperatingPoint off = OUTCOME.off().get(0);
         var refused =
-                assertThrows(IllegalArgumentException.class, () -> CylinderSpread.of(EVALUATOR, off, RUNNERS, 0.95));
+                assertThrows(IllegalArgumentException.class, () -> CylinderSpread.of(OUTCOME, off, RUNNERS, 0.95));
         assertTrue(refused.getMessage().contains("nitrous off"), refused.getMessage());
     }
 }
