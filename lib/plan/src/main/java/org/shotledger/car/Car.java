@@ -141,6 +141,34 @@ public record Car(
         return copy(turbo, nitrous, injection, other, model);
     }
 
+    /**
+     * The same car with another base pull; the calibration stays, which was made with the old one.
+     *
+     * @param other a measured pull
+     * @return the changed car
+     */
+    public Car with(BasePull other) {
+        return new Car(
+                name,
+                invented,
+                engine,
+                friction,
+                fuels,
+                other,
+                injection,
+                turbo,
+                nitrous,
+                bottle,
+                driveline,
+                limits,
+                vehicle,
+                electrical,
+                controller,
+                wiring,
+                model,
+                origins);
+    }
+
     private Car copy(Turbo turbine, WetKit kit, Injection supply, BuilderLimits allowed, EngineModel models) {
         return new Car(
                 name,

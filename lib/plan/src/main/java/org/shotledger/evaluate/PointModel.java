@@ -139,7 +139,7 @@ public final class PointModel {
         Breath breath = breathe(rpm, plenum, feed, extra);
         Charge charge = breath.charge;
         HeatRelease heat = model.combustion().burn(charge.mixture());
-        ShaftBalance shaft = shaft(charge.mixture(), breath.compressor.power());
+        ShaftBalance shaft = shaft(charge.mixture().totalFlow(), breath.compressor.power());
         CylinderLoad load = load(rpm, mode, charge, heat, shaft.exhaustPressure());
         double friction = model.friction()
                 .meanEffectivePressure(load.peakPressure(), car.engine().meanPistonSpeed(rpm), rpm);
@@ -344,13 +344,21 @@ public final class PointModel {
         return new MainFuel(flow, duty, rail, capacity);
     }
 
-    private ShaftBalance shaft(Mixture mixture, double compressorPower) {
+    /**
+     * The balance of turbine and compressor.
+     *
+     * @param exhaustFlow everything that flows into the engine and out of it, kg/s
+     * @param compressorPower what the compressor takes, W
+     * @return expansion ratio, pressure before the turbine, flow through it and past it
+     * @throws IllegalArgumentException when no expansion gives that power
+     */
+    public ShaftBalance shaft(double exhaustFlow, double compressorPower) {
         Turbo turbo = car.turbo();
         double temperature = turbo.exhaustTemperature() * factor(Factor.EXHAUST_TEMPERATURE);
-        ExhaustGas gas = new ExhaustGas(mixture.totalFlow(), temperature, EXHAUST_GAS_CONSTANT, EXHAUST_GAMMA);
+        ExhaustGas gas = new ExhaustGas(exhaustFlow, temperature, EXHAUST_GAS_CONSTANT, EXHAUST_GAMMA);
         double ambient = at.air().pressure();
         double density = ambient / (EXHAUST_GAS_CONSTANT * temperature);
-        double back = ambient + turbo.turbine().exhaustLoss().loss(mixture.totalFlow(), density);
+        double back = ambient + turbo.turbine().exhaustLoss().loss(exhaustFlow, density);
         return ShaftBalance.solve(turbo.turbine(), gas, compressorPower, back);
     }
 

@@ -7,6 +7,9 @@ import java.util.Locale;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.job.Job;
+import org.shotledger.ledger.Entry;
+import org.shotledger.ledger.Ledger;
+import org.shotledger.ledger.Ledgers;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
 import org.shotledger.limits.Provenance;
@@ -72,6 +75,26 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
      */
     public Shots shots() {
         return new Shots(this);
+    }
+
+    /**
+     * The reasoning of the point of most power in the case of the target.
+     *
+     * @return every figure with equation, source and inputs
+     */
+    public Ledger ledger() {
+        return Ledgers.of(stated(), target());
+    }
+
+    /**
+     * Why a figure is what it is.
+     *
+     * @param key its key in the ledger, for example {@code "nitrous-flow"}
+     * @return the figure and those it rests on, down to what was given
+     * @throws IllegalArgumentException when there is no such figure; the message lists the keys
+     */
+    public List<Entry> why(String key) {
+        return ledger().why(key);
     }
 
     static Plan of(Job job, Setup setup, List<Alternative> alternatives) {

@@ -1,13 +1,16 @@
-package org.shotledger.budget;
+package org.shotledger.plan;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.shotledger.ledger.Entry;
+import org.shotledger.ledger.Ledger;
+import org.shotledger.limits.Limit;
 import org.shotledger.units.QuantityKind;
 
 /**
- * Two budgets line by line: what each figure was, what it is, and which inputs moved it.
+ * Two plans line by line: what each figure was, what it is, and which inputs moved it.
  *
  * @param before name of the first
  * @param after name of the second
@@ -19,7 +22,7 @@ public record Comparison(String before, String after, List<Line> lines) {
 
     /** Keys of the figures a reader asks for first, in that order: what is asked, what is set, what comes of it. */
     private static final List<String> DIGEST = List.of(
-            "wish",
+            "target",
             "wheel-power",
             "boost",
             "nitrous-jet",
@@ -28,7 +31,8 @@ public record Comparison(String before, String after, List<Line> lines) {
             "nitrous-fuel-flow",
             "lambda",
             "peak-pressure",
-            "bottle-seconds");
+            "pass-seconds",
+            "passes");
 
     /** Copies the list. */
     public Comparison {
@@ -43,8 +47,8 @@ public record Comparison(String before, String after, List<Line> lines) {
      * @param kind what it measures
      * @param before value in the first, SI; NaN when it has none
      * @param after value in the second, SI; NaN when it has none
-     * @param because names of the inputs and choices below it that moved, nearest first; empty for an input itself and for a
-     *     limit
+     * @param because names of the figures below it with which the change began: those that moved while nothing they rest on did; empty
+     *     for such a figure itself and for a limit
      */
     public record Line(String key, String name, QuantityKind kind, double before, double after, List<String> because) {
 
@@ -85,13 +89,13 @@ public record Comparison(String before, String after, List<Line> lines) {
     }
 
     /**
-     * Compares two budgets.
+     * Compares two plans.
      *
      * @param before the first
      * @param after the second
      * @return every figure of both ledgers, then every limit's margin
      */
-    public static Comparison of(Budget before, Budget after) {
+    public static Comparison of(Plan before, Plan after) {
         List<Line> lines = new ArrayList<>(of(before.ledger(), after.ledger()).lines());
         for (Limit limit : after.limits().all()) {
             double was =
@@ -104,7 +108,7 @@ public record Comparison(String before, String after, List<Line> lines) {
                     limit.relativeMargin(),
                     List.of()));
         }
-        return new Comparison(before.build().name(), after.build().name(), lines);
+        return new Comparison(before.job().name(), after.job().name(), lines);
     }
 
     /**
@@ -140,7 +144,7 @@ public record Comparison(String before, String after, List<Line> lines) {
     /**
      * Only the figures a reader asks for first.
      *
-     * @return wish, power, boost, jets, flows, mixture, cylinder pressure and time from one bottle, in that order, whether they moved
+     * @return target, power, boost, jets, flows, mixture, cylinder pressure and time from one bottle, in that order, whether they moved
      *     or not
      */
     public Comparison digest() {
@@ -157,16 +161,18 @@ public record Comparison(String before, String after, List<Line> lines) {
         }
         Set<String> because = new LinkedHashSet<>();
         for (Entry below : in.why(entry.key())) {
-            double wasBelow = before.find(below.key()).map(Entry::value).orElse(Double.NaN);
-            Line other = new Line(below.key(), below.name(), below.kind(), wasBelow, below.value(), List.of());
-            boolean given = below.inputs().isEmpty() || below.source().equals(LedgerPen.CHOICE);
-            if (given && !below.key().equals(entry.key()) && other.moved()) {
+            boolean moved = moved(before, below);
+            boolean first = below.inputs().stream()
+                    .noneMatch(input -> moved(before, in.find(input).orElseThrow()));
+            if (moved && first && !below.key().equals(entry.key())) {
                 because.add(below.name());
             }
         }
-        if (because.isEmpty()) {
-            because.add(entry.source().equals(LedgerPen.CHOICE) ? "chosen anew" : "solved together with the rest");
-        }
         return new Line(entry.key(), entry.name(), entry.kind(), was, is, new ArrayList<>(because));
+    }
+
+    private static boolean moved(Ledger before, Entry now) {
+        double was = before.find(now.key()).map(Entry::value).orElse(Double.NaN);
+        return new Line(now.key(), now.name(), now.kind(), was, now.value(), List.of()).moved();
     }
 }

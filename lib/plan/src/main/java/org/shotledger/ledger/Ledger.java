@@ -1,4 +1,4 @@
-package org.shotledger.budget;
+package org.shotledger.ledger;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -7,9 +7,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
-/** Every figure of a budget with its reasoning, in the order in which the reasoning goes. */
+/** Every figure of an outcome with its reasoning, in the order in which the reasoning goes. */
 public final class Ledger {
     private final Map<String, Entry> entries;
 
@@ -77,6 +78,23 @@ public final class Ledger {
         List<Entry> chain = new ArrayList<>();
         met.forEach(k -> chain.add(entries.get(k)));
         return chain;
+    }
+
+    /**
+     * Makes a figure again from nothing but the figures it names.
+     *
+     * @param key its key
+     * @return the figure, SI; empty for one that is given and not made
+     * @throws IllegalArgumentException when there is no such entry; the message lists the keys
+     */
+    public OptionalDouble recomputed(String key) {
+        Entry entry = why(key).get(0);
+        double[] inputs = entry.inputs().stream()
+                .mapToDouble(input -> entries.get(input).value())
+                .toArray();
+        return entry.formula().stream()
+                .mapToDouble(formula -> formula.of(inputs))
+                .findFirst();
     }
 
     private void walk(String key, Set<String> met) {

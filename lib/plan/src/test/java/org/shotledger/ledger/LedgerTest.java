@@ -1,25 +1,35 @@
-package org.shotledger.budget;
+package org.shotledger.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.shotledger.limits.Provenance;
 import org.shotledger.units.QuantityKind;
 
 class LedgerTest {
-    private static Entry entry(String key, String... inputs) {
+    private static Entry entry(String key, double value, Optional<Formula> formula, String... inputs) {
         return new Entry(
                 key,
                 key,
                 "",
                 QuantityKind.RATIO,
-                1,
+                value,
                 Double.NaN,
                 "basis",
                 "source",
                 List.of(inputs),
-                Standing.CALCULATED);
+                Provenance.CALCULATED,
+                Optional.empty(),
+                formula,
+                Entry.ROUNDING);
+    }
+
+    private static Entry entry(String key, String... inputs) {
+        return entry(key, 1, Optional.empty(), inputs);
     }
 
     @Test
@@ -28,6 +38,16 @@ class LedgerTest {
         assertEquals(
                 List.of("d", "c", "a", "b"),
                 ledger.why("d").stream().map(Entry::key).toList());
+    }
+
+    @Test
+    void a_figure_is_made_again_from_the_inputs_it_names_in_their_order() {
+        Ledger ledger = Ledger.of(List.of(
+                entry("a", 7, Optional.empty()),
+                entry("b", 2, Optional.empty()),
+                entry("c", 5, Optional.of(x -> x[0] - x[1]), "a", "b")));
+        assertEquals(5, ledger.recomputed("c").orElseThrow());
+        assertTrue(ledger.recomputed("a").isEmpty());
     }
 
     @Test

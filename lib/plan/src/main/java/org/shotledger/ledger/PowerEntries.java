@@ -1,0 +1,130 @@
+package org.shotledger.ledger;
+
+import static org.shotledger.units.QuantityKind.FRACTION;
+import static org.shotledger.units.QuantityKind.POWER;
+import static org.shotledger.units.QuantityKind.RATIO;
+import static org.shotledger.units.QuantityKind.TORQUE;
+
+import org.shotledger.car.BasePull;
+import org.shotledger.car.Car;
+import org.shotledger.car.EngineModel;
+import org.shotledger.car.SheetPaths;
+import org.shotledger.drive.Driveline;
+import org.shotledger.evaluate.Calibration;
+import org.shotledger.evaluate.Mode;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.setup.Factor;
+
+/** From heat to power at the wheels. */
+final class PowerEntries {
+    /** Absolute accuracy of the root search of the calibration. */
+    private static final double CALIBRATION = 2e-6;
+
+    private PowerEntries() {}
+
+    static void write(LedgerPen pen, Subject from) {
+        base(pen, from);
+        crank(pen, from);
+        wheels(pen, from);
+    }
+
+    private static void base(LedgerPen pen, Subject from) {
+        Car car = from.car();
+        double measured = car.basePull().strongest().wheelPower();
+        pen.given(
+                        "base-power",
+                        "wheel power of the base pull",
+                        "P_0",
+                        POWER,
+                        measured,
+                        SheetPaths.BASE_POWER,
+                        "the sheet's base pull")
+                .uncertain(car.basePull().uncertainty() * measured)
+                .enter();
+        pen.calculated(
+                        "cycle-share",
+                        "share of the constant-volume cycle",
+                        "f",
+                        RATIO,
+                        car.model().efficiency().fraction())
+                .uncertain(car.basePull().uncertainty() * car.model().efficiency().fraction())
+                .by("solved so that the model gives the base pull's wheel power", "calibration on the car's own pull")
+                .on("base-power")
+                .within(CALIBRATION)
+                .from(x -> calibrated(from, x[0] / measured));
+    }
+
+    private static double calibrated(Subject from, double share) {
+        BasePull pull = from.car().basePull();
+        BasePull scaled = new BasePull(
+                pull.air(),
+                pull.fuel(),
+                pull.lambda(),
+                pull.points().stream()
+                        .map(p -> new BasePull.Point(p.rpm(), p.gaugePressure(), share * p.wheelPower()))
+                        .toList(),
+                pull.uncertainty());
+        return Calibration.of(from.car().with(scaled), from.setup())
+                .model()
+                .efficiency()
+                .fraction();
+    }
+
+    private static void crank(LedgerPen pen, Subject from) {
+        OperatingPoint p = from.point();
+        EngineModel model = from.car().model();
+        double efficiency = p.cylinder().indicatedEfficiency();
+        pen.calculated("indicated-efficiency", "share of the heat that becomes indicated work", "eta_i", RATIO, efficiency)
+                .by("f (1 - r^(1-g)) (1 - c retard^2)", LedgerPen.HEYWOOD + "chapter 5; spark: common practice, no source")
+                .on("cycle-share", "compression-ratio", "spark-retard")
+                .from(x -> model.efficiency().withFraction(x[0]).at(x[1], x[2]));
+        double factor = from.factor(Factor.ENGINE_WORK);
+        pen.calculated("indicated", "indicated power", "P_i", POWER, p.power().indicated())
+                .by("eta_i Q_w" + EngineEntries.times(factor), "definition")
+                .on("indicated-efficiency", "working-heat")
+                .from(x -> x[0] * factor * x[1]);
+        pen.calculated("friction", "friction power", "P_f", POWER, p.power().friction())
+                .by("friction mean effective pressure times V_d N/2", model.friction().basis())
+                .on("peak-pressure", "stroke", "engine-speed", "displacement")
+                .from(x -> model.friction().meanEffectivePressure(x[0], 2 * x[1] * x[2] / 60, x[2]) * x[3] * x[2] / 120);
+        pen.calculated("pumping", "pumping power", "P_p", POWER, p.power().pumping())
+                .by("(p_e - p_m) V_d N/2", LedgerPen.HEYWOOD + "section 5.4")
+                .on("exhaust-pressure", "plenum-pressure", "displacement", "engine-speed")
+                .from(x -> (x[0] - x[1]) * x[2] * x[3] / 120);
+        pen.calculated("brake", "power at the crankshaft", "P_b", POWER, p.power().brake())
+                .by("P_i - P_f - P_p", "definition")
+                .on("indicated", "friction", "pumping")
+                .from(x -> x[0] - x[1] - x[2]);
+        pen.calculated("crank-torque", "torque at the crankshaft", "", TORQUE, p.crankTorque())
+                .by("P_b / (pi N / 30)", "definition")
+                .on("brake", "engine-speed")
+                .from(x -> x[0] / (Math.PI * x[1] / 30));
+    }
+
+    private static void wheels(LedgerPen pen, Subject from) {
+        OperatingPoint p = from.point();
+        Driveline driveline = from.car().driveline();
+        pen.sheet(
+                "driveline-loss",
+                "driveline loss, proportional part",
+                "k",
+                FRACTION,
+                driveline.proportionalLoss(),
+                SheetPaths.DRIVELINE_LOSS);
+        pen.calculated("wheel-power", "power at the wheels", "P_w", POWER, p.wheelPower())
+                .uncertain(PowerUncertainty.of(from.car(), p, from.offPower()))
+                .by("(P_b - drag) (1 - k)", "definition")
+                .on("brake", "driveline-loss", "engine-speed")
+                .from(x -> (x[0] - driveline.dragTorque() * Math.PI * x[2] / 30) * (1 - x[1]));
+        if (from.nitrous()) {
+            pen.calculated("off-power", "power at the wheels with the nitrous closed", "", POWER, from.offPower())
+                    .by("the same models at the same speed and boost", "as the power at the wheels")
+                    .on("engine-speed", "plenum-pressure")
+                    .from(x -> from.model().at(x[0], x[1], Mode.ARMED).wheelPower());
+            pen.calculated("nitrous-power", "of that, from nitrous", "", POWER, from.added())
+                    .by("difference of the same point with the nitrous on and closed", "definition")
+                    .on("wheel-power", "off-power")
+                    .from(x -> x[0] - x[1]);
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package org.shotledger.ledger;
+
+import org.shotledger.bottle.Charge;
+import org.shotledger.car.Car;
+import org.shotledger.car.FuelStreams;
+import org.shotledger.engine.MoistAir;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.Mode;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.PointModel;
+import org.shotledger.fluid.FluidState;
+import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.nitrous.NitrousCircuit;
+import org.shotledger.nitrous.Solenoid;
+import org.shotledger.nitrous.WetKit;
+import org.shotledger.setup.BottleFill;
+import org.shotledger.setup.Case;
+import org.shotledger.setup.Factor;
+import org.shotledger.setup.Setup;
+
+/**
+ * What a ledger is written about: the operating point of most power of an outcome.
+ *
+ * @param outcome the outcome
+ * @param point its point of most power
+ * @param model the models of the outcome
+ * @param offPower wheel power at the same speed and boost with the nitrous closed, W
+ */
+record Subject(Outcome outcome, OperatingPoint point, PointModel model, double offPower) {
+    /** Pressure above that of saturation by this share is that of a bottle full of liquid. */
+    private static final double COMPRESSED = 1e-7;
+
+    static Subject of(Outcome outcome, OperatingPoint point) {
+        PointModel model = Evaluate.model(outcome.car(), outcome.setup(), outcome.at());
+        double off = point.mode().nitrousFlows()
+                ? model.at(point.rpm(), point.plenumPressure(), Mode.ARMED).wheelPower()
+                : point.wheelPower();
+        return new Subject(outcome, point, model, off);
+    }
+
+    Car car() {
+        return outcome.car();
+    }
+
+    Setup setup() {
+        return outcome.setup();
+    }
+
+    Case at() {
+        return outcome.at();
+    }
+
+    boolean nitrous() {
+        return point.mode().nitrousFlows();
+    }
+
+    FuelStreams fuels() {
+        return car().fuels().with(at().ethanol());
+    }
+
+    double factor(Factor which) {
+        return at().factors().of(which);
+    }
+
+    String byCase() {
+        return "the case '" + at().name() + "'";
+    }
+
+    double added() {
+        return point.wheelPower() - offPower;
+    }
+
+    /** Liquid at a temperature: saturated, or under more pressure than that. */
+    static FluidState liquid(double temperature, double pressure) {
+        boolean compressed = pressure > NitrousOxide.saturationPressure(temperature) * (1 + COMPRESSED);
+        return compressed
+                ? NitrousOxide.atTemperaturePressure(temperature, pressure)
+                : NitrousOxide.saturatedLiquid(temperature);
+    }
+
+    FluidState charged(double charge, double temperature) {
+        Charge full = car().bottle().vessel().charged(charge, temperature);
+        return full.outlet();
+    }
+
+    /** The models with another filling, jets and weather of the case left as they are. */
+    Outcome filled(double charge, double temperature) {
+        return Evaluate.of(car(), setup().withBottle(new BottleFill(charge, temperature)), at());
+    }
+
+    /** The models in other air with another mixture of the main fuel. */
+    PointModel in(MoistAir air, double lambda) {
+        return PointModel.of(car(), setup().withMixture(lambda), at().withAir(air), point.bottle());
+    }
+
+    /** The car with another hole of its nitrous solenoid. */
+    Car withSolenoid(double bore) {
+        WetKit kit = car().nitrous();
+        NitrousCircuit n = kit.nitrous();
+        Solenoid s = n.solenoid();
+        NitrousCircuit changed = new NitrousCircuit(
+                n.valve(),
+                n.hoseBore(),
+                n.hoseLength(),
+                n.filterLoss(),
+                new Solenoid(bore, s.dischargeCoefficient(), s.openingDelay(), s.closingDelay()),
+                n.lineBore(),
+                n.lineLength(),
+                n.jetDischargeCoefficient());
+        return car().with(new WetKit(kit.position(), kit.nozzles(), changed, kit.fuel(), kit.ladder(), kit.passages()));
+    }
+}
