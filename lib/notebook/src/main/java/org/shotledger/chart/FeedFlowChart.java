@@ -4,15 +4,14 @@ import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
 /**
- * What flows through the jets over one condition, with the bracket between the model that gives least and the one that
- * gives most.
+ * What flows through the jets over one condition, with the band in which the flow lies nine times out of ten.
  *
  * @param what the condition along the axis, for example {@code "Bottle pressure"}
  * @param kind what the condition measures
  * @param at the condition, SI, increasing
  * @param nitrous nitrous oxide flow expected, kg/s
- * @param nitrousLow least flow of the models, kg/s
- * @param nitrousHigh greatest flow of the models, kg/s
+ * @param nitrousLow lower end of the band, kg/s
+ * @param nitrousHigh upper end of the band, kg/s
  * @param fuel nitrous-fuel flow expected, kg/s
  * @param fuelLow least fuel flow within the tolerances, kg/s
  * @param fuelHigh greatest fuel flow within the tolerances, kg/s
@@ -30,7 +29,7 @@ public record FeedFlowChart(
         double[] fuelHigh) {
 
     /**
-     * Draws both flows with their brackets.
+     * Draws both flows with their bands.
      *
      * @param system the units shown
      * @return the picture
@@ -44,13 +43,13 @@ public record FeedFlowChart(
                 + QuantityKind.MASS_FLOW.text(fuel[mid], system) + ".";
         Plot plot = Plot.of(
                 "feed-flow",
-                "Flow through the jets, with the bracket of the models",
+                "Flow through the jets, with its band",
                 alt,
                 new Axis(what, kind, system),
                 new Axis("Mass flow", QuantityKind.MASS_FLOW, system));
         plot.reach(Double.NaN, 0);
         plot.line("nitrous oxide, expected", at, nitrous);
-        plot.band("least to most", at, nitrousLow, nitrousHigh, Look.FIRST, false);
+        plot.band("nine times out of ten", at, nitrousLow, nitrousHigh, Look.FIRST, false);
         plot.line("nitrous fuel, expected", at, fuel);
         return plot.band("within tolerance", at, fuelLow, fuelHigh, Look.SECOND, true)
                 .picture();

@@ -5,6 +5,7 @@ import java.util.List;
 import org.shotledger.document.CustomerDocument;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.job.Job;
+import org.shotledger.ledger.Ledgers;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.Setup;
 import org.shotledger.table.Listing;
@@ -133,7 +134,7 @@ public final class Session {
      * @return the figure and everything it rests on, in the units of the session
      */
     public static Listing why(Outcome outcome, String key) {
-        return LedgerTables.why(outcome.ledger(), key).in(Viewing.units());
+        return LedgerTables.why(Ledgers.of(outcome), key).in(Viewing.units());
     }
 
     /**

@@ -1,8 +1,11 @@
 package org.shotledger.view;
 
-import java.util.ArrayList;
 import java.util.List;
+import org.shotledger.bottle.ChargePressure;
+import org.shotledger.bottle.Cylinder;
+import org.shotledger.bottle.Figures;
 import org.shotledger.bottle.Filling;
+import org.shotledger.bottle.FillingCheck;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.BottleFill;
@@ -12,6 +15,23 @@ import org.shotledger.units.QuantityKind;
 
 /** Filling and heating of the bottle. */
 public final class BottleViews {
+    private static final Figures FIGURES = new Figures() {
+        @Override
+        public String pressure(double pascal) {
+            return Both.of(QuantityKind.ABSOLUTE_PRESSURE, pascal);
+        }
+
+        @Override
+        public String temperature(double kelvin) {
+            return Both.of(QuantityKind.TEMPERATURE, kelvin);
+        }
+
+        @Override
+        public String mass(double kilogram) {
+            return Both.of(QuantityKind.MASS, kilogram);
+        }
+    };
+
     private BottleViews() {}
 
     /**
@@ -23,7 +43,6 @@ public final class BottleViews {
     public static Listing filling(Plan plan) {
         BottleSheet sheet = plan.car().bottle();
         BottleFill fill = plan.setup().bottle();
-        Filling filling = Filling.of(sheet.vessel(), fill.charge(), sheet.reliefPressure());
         return Listing.titled("Filling and heating")
                 .words("Figure")
                 .mixed("Value")
@@ -31,13 +50,15 @@ public final class BottleViews {
                 .row("water capacity", new Cell.Figure(sheet.vessel().waterCapacity(), QuantityKind.VOLUME))
                 .row(
                         "charge per water capacity",
-                        new Cell.Figure(1000 * filling.fillingDensity(), QuantityKind.DENSITY))
+                        new Cell.Figure(1000 * sheet.vessel().fillingDensity(fill.charge()), QuantityKind.DENSITY))
                 .row(
                         "allowed by 49 CFR 173.304a",
-                        new Cell.Figure(1000 * Filling.LARGEST_DENSITY, QuantityKind.DENSITY))
+                        new Cell.Figure(1000 * FillingCheck.LARGEST_DENSITY, QuantityKind.DENSITY))
                 .row(
                         "liquid fills the whole bottle at",
-                        new Cell.Figure(filling.liquidFullTemperature(), QuantityKind.TEMPERATURE))
+                        new Cell.Figure(
+                                ChargePressure.liquidFullTemperature(sheet.vessel(), fill.charge()),
+                                QuantityKind.TEMPERATURE))
                 .row("start of each pass", new Cell.Figure(fill.startTemperature(), QuantityKind.TEMPERATURE))
                 .row("hottest the full bottle may stand", new Cell.Figure(sheet.hottestSoak(), QuantityKind.TEMPERATURE))
                 .row(
@@ -49,22 +70,30 @@ public final class BottleViews {
     }
 
     /**
-     * What the filling asks the reader to mind.
+     * What the filling breaks, and what to do about it.
      *
      * @param plan the plan
      * @return sentences, perhaps none
      */
     public static List<String> warnings(Plan plan) {
+        return FillingCheck.of(filled(plan)).broken().stream()
+                .filter(limit -> !Double.isNaN(limit.margin()))
+                .map(limit -> limit.reason(FIGURES))
+                .toList();
+    }
+
+    /** The sheet knows the disc, not the marking of the cylinder. */
+    private static Filling filled(Plan plan) {
         BottleSheet sheet = plan.car().bottle();
         BottleFill fill = plan.setup().bottle();
-        Filling filling = Filling.of(sheet.vessel(), fill.charge(), sheet.reliefPressure());
-        List<String> warnings = new ArrayList<>(filling.warnings());
-        if (filling.liquidFullTemperature() < fill.startTemperature()) {
-            warnings.add("The full bottle has no vapour left at its start temperature: liquid fills it from "
-                    + Both.of(QuantityKind.TEMPERATURE, filling.liquidFullTemperature())
-                    + " on, and every further degree then raises the pressure steeply. Warm it no further than the plan, and watch"
-                    + " the gauge, not the clock.");
-        }
-        return warnings;
+        return Filling.of(
+                        sheet.vessel(),
+                        fill.charge(),
+                        new Cylinder(Double.NaN, sheet.reliefPressure()),
+                        fill.startTemperature(),
+                        sheet.hottestSoak(),
+                        plan.car().limits().bottlePressureLow(),
+                        plan.car().limits().bottlePressureHigh())
+                .withHeaterOff(sheet.heaterOff());
     }
 }

@@ -138,7 +138,7 @@ public final class DeliveryCharts {
      * @return the picture
      */
     public static ChartPicture of(StepUp plan, UnitSystem system) {
-        double[] jets = column(plan.shots(), s -> s.option().pair().nitrousBore());
+        double[] jets = column(plan.shots(), s -> s.setup().jets().orElseThrow().nitrousBore());
         return Plot.of(
                         "step-up",
                         "What each step should give",
@@ -150,7 +150,7 @@ public final class DeliveryCharts {
                         jets,
                         column(plan.shots(), Shot::lowPower),
                         column(plan.shots(), Shot::highPower))
-                .line("expected", jets, column(plan.shots(), s -> s.option().wheelPower()))
+                .line("expected", jets, column(plan.shots(), Shot::wheelPower))
                 .mark("nitrous off", plan.offPower())
                 .picture();
     }

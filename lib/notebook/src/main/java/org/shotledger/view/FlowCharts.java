@@ -1,5 +1,6 @@
 package org.shotledger.view;
 
+import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.FeedFlowChart;
@@ -7,17 +8,14 @@ import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.evaluate.PointModel;
 import org.shotledger.flow.FeedFlow;
-import org.shotledger.flow.JetFlow;
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.spread.Supply;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
 /** What flows through the jets, as charts. */
 public final class FlowCharts {
     private static final int POINTS = 15;
-
-    /** What a drilled hole is usually off by, m: half a thou, common practice, no source. */
-    static final double BORE_TOLERANCE = 0.0127e-3;
 
     private FlowCharts() {}
 
@@ -27,7 +25,7 @@ public final class FlowCharts {
      *
      * @param outcome an outcome with nitrous
      * @param system the units
-     * @return the picture, with the bracket of the models, nowhere narrower than the expected error, and a fuel jet half a thou off
+     * @return the picture, with the predictive band of the jets, and a fuel jet half a thou off
      */
     public static ChartPicture overBottlePressure(Outcome outcome, UnitSystem system) {
         double plenum = Peak.of(outcome).plenumPressure();
@@ -43,27 +41,23 @@ public final class FlowCharts {
             double temperature = NitrousOxide.saturationTemperature(pressure[i]);
             feeds[i] = model.withBottle(NitrousOxide.saturatedLiquid(temperature)).feed(plenum);
             for (int j = 0; j < 3; j++) {
-                fuel[j][i] = model.nitrousFuel(plenum, bore + (j - 1) * BORE_TOLERANCE).massFlow();
+                fuel[j][i] = model.nitrousFuel(plenum, bore + (j - 1) * Supply.USUAL_BORE_TOLERANCE).massFlow();
             }
         }
         return new FeedFlowChart(
                         "Bottle pressure",
                         QuantityKind.ABSOLUTE_PRESSURE,
                         pressure,
-                        sums(feeds, JetFlow::massFlow),
-                        sums(feeds, JetFlow::least),
-                        sums(feeds, JetFlow::most),
+                        all(feeds, FeedFlow::massFlow),
+                        all(feeds, feed -> feed.massFlow() * feed.band().low()),
+                        all(feeds, feed -> feed.massFlow() * feed.band().high()),
                         fuel[1],
                         fuel[0],
                         fuel[2])
                 .picture(system);
     }
 
-    private static double[] sums(FeedFlow[] feeds, ToDoubleFunction<JetFlow> part) {
-        double[] sums = new double[feeds.length];
-        for (int i = 0; i < feeds.length; i++) {
-            sums[i] = feeds[i].jets().stream().mapToDouble(part).sum();
-        }
-        return sums;
+    private static double[] all(FeedFlow[] feeds, ToDoubleFunction<FeedFlow> part) {
+        return Arrays.stream(feeds).mapToDouble(part).toArray();
     }
 }

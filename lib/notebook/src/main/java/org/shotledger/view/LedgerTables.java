@@ -1,9 +1,11 @@
 package org.shotledger.view;
 
+import static org.shotledger.table.Column.column;
+import static org.shotledger.table.Column.words;
+
 import java.util.Collection;
-import org.shotledger.budget.Entry;
-import org.shotledger.budget.Ledger;
-import org.shotledger.table.Cell;
+import org.shotledger.ledger.Entry;
+import org.shotledger.ledger.Ledger;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
 
@@ -42,25 +44,20 @@ public final class LedgerTables {
      * @return one row an entry
      */
     public static Listing entries(String caption, Collection<Entry> entries) {
-        Listing.Builder rows = Listing.titled(caption)
-                .words("Figure")
-                .mixed("Value")
-                .mixed("Uncertainty")
-                .words("Standing")
-                .words("Basis")
-                .words("Source")
-                .words("Rests on");
-        for (Entry entry : entries) {
-            rows.row(
-                    entry.symbol().isBlank() ? entry.name() : entry.name() + ", " + entry.symbol(),
-                    new Cell.Figure(entry.value(), entry.kind()),
-                    new Cell.Figure(entry.uncertainty(), difference(entry.kind())),
-                    entry.standing().words(),
-                    entry.basis(),
-                    entry.source(),
-                    String.join(", ", entry.inputs()));
-        }
-        return rows.build();
+        return Listing.of(
+                caption,
+                entries,
+                words("Figure", LedgerTables::name),
+                column("Value", Entry::kind, Entry::value),
+                column("Uncertainty", entry -> difference(entry.kind()), Entry::uncertainty),
+                words("Known as", entry -> entry.provenance().words()),
+                words("Basis", Entry::basis),
+                words("Source", Entry::source),
+                words("Rests on", entry -> String.join(", ", entry.inputs())));
+    }
+
+    private static String name(Entry entry) {
+        return entry.symbol().isBlank() ? entry.name() : entry.name() + ", " + entry.symbol();
     }
 
     /** How a difference of two values is shown. */

@@ -10,6 +10,8 @@ import org.shotledger.evaluate.PassOutcome;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
 import org.shotledger.plan.Plan;
+import org.shotledger.spread.Supply;
+import org.shotledger.stepup.StepUp;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -68,6 +70,12 @@ public final class PlanDocument {
         outcomes(builder, plan, charts);
         pass(builder, plan, charts);
         alternatives(builder, plan, charts);
+        if (plan.setup().jets().isPresent()) {
+            StepUpSection.write(builder, StepUp.of(plan), charts);
+        }
+        WiringSection.write(builder, plan);
+        builder.rows(Section.REASONING, LedgerTables.of(plan.ledger()));
+        Sources.write(builder, plan);
         return builder.signedBy("engine builder", "customer");
     }
 
@@ -96,9 +104,9 @@ public final class PlanDocument {
             builder.picture(Section.SETUP, FlowCharts.overBottlePressure(plan.stated(), charts));
             builder.say(
                     Section.SETUP,
-                    "The band around the nitrous oxide is the bracket of the flow models, nowhere narrower than the error the best of"
-                            + " them is expected to have; the hatched one is a fuel jet off its size by "
-                            + Both.of(QuantityKind.BORE, FlowCharts.BORE_TOLERANCE)
+                    "The band around the nitrous oxide is where its flow lies nine times out of ten; the hatched one is a fuel jet off its"
+                            + " size by "
+                            + Both.of(QuantityKind.BORE, Supply.USUAL_BORE_TOLERANCE)
                             + ", common practice, no source.");
         }
     }

@@ -2,11 +2,10 @@ package org.shotledger.view;
 
 import org.shotledger.delivery.PulseCheck;
 import org.shotledger.delivery.Ramp;
-import org.shotledger.relief.Relief;
 import org.shotledger.stepup.Shot;
 import org.shotledger.stepup.StepUp;
 
-/** How a notebook shows what comes after a budget; the nested classes are what the service loader finds. */
+/** How a notebook shows what comes after a plan; the nested classes are what the service loader finds. */
 public final class StepRenderer {
     private StepRenderer() {}
 
@@ -28,14 +27,6 @@ public final class StepRenderer {
         /** Made by the service loader. */
         public OfShot() {
             super(Shot.class, (shot, shown) -> StepUpTables.of(shot).in(shown));
-        }
-    }
-
-    /** Shows what would have to change. */
-    public static final class OfRelief extends ResultRenderer<Relief> {
-        /** Made by the service loader. */
-        public OfRelief() {
-            super(Relief.class, (relief, shown) -> ReliefTables.of(relief).in(shown));
         }
     }
 

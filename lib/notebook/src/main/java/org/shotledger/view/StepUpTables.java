@@ -1,14 +1,13 @@
 package org.shotledger.view;
 
-import java.util.Collection;
-import java.util.List;
-import java.util.Locale;
+import static org.shotledger.table.Column.column;
+import static org.shotledger.table.Column.words;
+
 import org.shotledger.limits.Limit;
-import org.shotledger.limits.Limits;
+import org.shotledger.nitrous.JetPair;
 import org.shotledger.stepup.Checkpoint;
 import org.shotledger.stepup.Shot;
 import org.shotledger.stepup.StepUp;
-import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
 
@@ -23,31 +22,23 @@ public final class StepUpTables {
      * @return one row a shot
      */
     public static Listing of(StepUp plan) {
-        Listing.Builder rows = Listing.titled("Step-up plan; with the nitrous off this boost gives the power of step 0")
-                .figures("Step", QuantityKind.COUNT)
-                .figures("Nitrous jet", QuantityKind.BORE)
-                .figures("Fuel jet", QuantityKind.BORE)
-                .figures("Expected at the wheels", QuantityKind.POWER)
-                .figures("Go from", QuantityKind.POWER)
-                .figures("to", QuantityKind.POWER)
-                .figures("Lambda", QuantityKind.RATIO)
-                .figures("Least margin", QuantityKind.FRACTION)
-                .words("First limit");
-        rows.row(0, Double.NaN, Double.NaN, plan.offPower(), Double.NaN, Double.NaN, Double.NaN, Double.NaN, "");
-        for (Shot shot : plan.shots()) {
-            var option = shot.option();
-            rows.row(
-                    shot.step(),
-                    option.pair().nitrousBore(),
-                    option.pair().fuelBore(),
-                    option.wheelPower(),
-                    shot.lowPower(),
-                    shot.highPower(),
-                    option.lambda(),
-                    option.leastMargin(),
-                    option.firstLimit());
-        }
-        return rows.build();
+        return Listing.of(
+                "Step-up plan; with the nitrous off this boost gives "
+                        + Both.of(QuantityKind.POWER, plan.offPower()),
+                plan.shots(),
+                column("Step", QuantityKind.COUNT, Shot::step),
+                column("Nitrous jet", QuantityKind.BORE, shot -> jets(shot).nitrousBore()),
+                column("Fuel jet", QuantityKind.BORE, shot -> jets(shot).fuelBore()),
+                column("Expected at the wheels", QuantityKind.POWER, Shot::wheelPower),
+                column("Go from", QuantityKind.POWER, Shot::lowPower),
+                column("to", QuantityKind.POWER, Shot::highPower),
+                column("Lambda", QuantityKind.RATIO, shot -> shot.point().lambda()),
+                column("Least margin", QuantityKind.FRACTION, shot -> shot.plan().parts().leastMargin()),
+                words("First limit", shot -> shot.plan().parts().first().map(Limit::name).orElse("")));
+    }
+
+    private static JetPair jets(Shot shot) {
+        return shot.setup().jets().orElseThrow();
     }
 
     /**
@@ -57,29 +48,17 @@ public final class StepUpTables {
      * @return one row a shot
      */
     public static Listing sparks(StepUp plan) {
-        Listing.Builder rows = Listing.titled(
-                        "Spark retard: rule of thumb (common practice, no source) beside the computed one")
-                .figures("Step", QuantityKind.COUNT)
-                .figures("Thumb, 1 deg per 50 hp", QuantityKind.CRANK_ANGLE)
-                .figures("Thumb, 2 deg per 50 hp", QuantityKind.CRANK_ANGLE)
-                .figures("Computed", QuantityKind.CRANK_ANGLE)
-                .figures("In the sheet", QuantityKind.CRANK_ANGLE)
-                .figures("Begin with", QuantityKind.CRANK_ANGLE)
-                .figures("Peak pressure as in the sheet", QuantityKind.ABSOLUTE_PRESSURE)
-                .figures("Knock integral against boost alone", QuantityKind.FRACTION);
-        for (Shot shot : plan.shots()) {
-            var spark = shot.spark();
-            rows.row(
-                    shot.step(),
-                    spark.habitLow(),
-                    spark.habitHigh(),
-                    spark.computed(),
-                    spark.planned(),
-                    spark.first(),
-                    spark.peakPressure(),
-                    spark.knockRatio());
-        }
-        return rows.build();
+        return Listing.of(
+                "Spark retard: rule of thumb (common practice, no source) beside the computed one",
+                plan.shots(),
+                column("Step", QuantityKind.COUNT, Shot::step),
+                column("Thumb, 1 deg per 50 hp", QuantityKind.CRANK_ANGLE, shot -> shot.spark().habitLow()),
+                column("Thumb, 2 deg per 50 hp", QuantityKind.CRANK_ANGLE, shot -> shot.spark().habitHigh()),
+                column("Computed", QuantityKind.CRANK_ANGLE, shot -> shot.spark().computed()),
+                column("In the setup", QuantityKind.CRANK_ANGLE, shot -> shot.spark().planned()),
+                column("Begin with", QuantityKind.CRANK_ANGLE, shot -> shot.spark().first()),
+                column("Peak pressure as in the setup", QuantityKind.ABSOLUTE_PRESSURE, shot -> shot.spark().peakPressure()),
+                column("Knock integral against boost alone", QuantityKind.FRACTION, shot -> shot.spark().knockRatio()));
     }
 
     /**
@@ -89,26 +68,18 @@ public final class StepUpTables {
      * @return one row a figure
      */
     public static Listing of(Shot shot) {
-        Listing.Builder rows = Listing.titled("Step " + shot.step() + ": go on only when every figure lies within")
-                .words("Read")
-                .mixed("Expected")
-                .mixed("Go from")
-                .mixed("to")
-                .words("Otherwise")
-                .words("Standing");
-        for (Checkpoint point : shot.checkpoints()) {
-            rows.row(
-                    point.what(),
-                    new Cell.Figure(point.expected(), point.kind()),
-                    finite(point.low(), point.kind()),
-                    finite(point.high(), point.kind()),
-                    point.otherwise(),
-                    point.standing().words());
-        }
-        return rows.build();
+        return Listing.of(
+                "Step " + shot.step() + ": go on only when every figure lies within",
+                shot.checkpoints(),
+                words("Read", Checkpoint::what),
+                column("Expected", Checkpoint::kind, Checkpoint::expected),
+                column("Go from", Checkpoint::kind, point -> finite(point.low())),
+                column("to", Checkpoint::kind, point -> finite(point.high())),
+                words("Otherwise", Checkpoint::otherwise),
+                words("Known as", point -> point.provenance().words()));
     }
 
-    private static Cell.Figure finite(double value, QuantityKind kind) {
-        return new Cell.Figure(Double.isInfinite(value) ? Double.NaN : value, kind);
+    private static double finite(double value) {
+        return Double.isInfinite(value) ? Double.NaN : value;
     }
 }

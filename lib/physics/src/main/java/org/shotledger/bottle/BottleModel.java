@@ -3,6 +3,16 @@ package org.shotledger.bottle;
 /** A model of what the bottle's contents do while something is taken out. */
 public sealed interface BottleModel permits EquilibriumBottle, TwoNodeBottle {
     /**
+     * The model for a bottle: the two-node one where the shell is known, else equilibrium.
+     *
+     * @param bottle the bottle
+     * @return the model
+     */
+    static BottleModel of(Bottle bottle) {
+        return bottle.wallMass() > 0 && bottle.wallSpecificHeat() > 0 ? TwoNodeBottle.MODEL : EquilibriumBottle.MODEL;
+    }
+
+    /**
      * Name for reports.
      *
      * @return short name

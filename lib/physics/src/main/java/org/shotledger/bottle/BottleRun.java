@@ -1,85 +1,113 @@
 package org.shotledger.bottle;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 import org.hipparchus.ode.sampling.ODEStateInterpolator;
-import org.shotledger.fluid.FluidState;
 
-/** One run of a bottle model: legs of adaptive integration between events, rows, thermostat and shell. */
-abstract class BottleRun implements OrdinaryDifferentialEquation {
-    private static final double SMALLEST_SHARE = 1e-3;
-    private static final double LOWEST_PRESSURE = 2e5;
+/** One run of a bottle: legs of adaptive integration between events, and the change from one set of equations to the other. */
+final class BottleRun implements OrdinaryDifferentialEquation {
     private static final double LARGEST_STEP_SHARE = 0.05;
     private static final double FIRST_STEP = 1e-3;
+    private static final double SHORTEST_STEP = 1e-10;
 
-    final Emptying task;
-    final Bottle bottle;
-    final Warmth warmth;
-    final double wallCapacity;
-    boolean uncovered;
+    private final Emptying task;
+    private final Watch watch;
+    private final double[] start;
 
-    private final List<Moment> moments = new ArrayList<>();
-    private final List<BottleEvent> events = new ArrayList<>();
-    private boolean heating;
-    private boolean belowLimit;
+    private final List<Sample> samples = new ArrayList<>();
+    private double time;
+    private double[] y;
     private double nextRow;
 
-    BottleRun(Emptying task) {
+    /** A run; without a boiling law liquid and vapour are never parted. */
+    BottleRun(Emptying task, BoilingLaw law) {
         this.task = task;
-        bottle = task.charge().bottle();
-        warmth = task.warmth();
-        wallCapacity = bottle.wallMass() * bottle.wallSpecificHeat();
+        Exchange exchange = new Exchange(task);
+        Charge charge = task.charge();
+        y = new double[Layout.SIZE];
+        y[Layout.MASS] = charge.mass();
+        y[Layout.ENERGY] = charge.mass() * charge.state().internalEnergy();
+        y[Layout.SHELL] = exchange.shellCapacity * charge.wallTemperature();
+        y[Layout.LIQUID_TEMPERATURE] = charge.temperature();
+        start = y.clone();
+        watch = new Watch(task, exchange, law);
     }
-
-    abstract double[] start();
-
-    abstract double pressure(double[] y);
-
-    abstract double mass(double[] y);
-
-    abstract FluidState outlet(double[] y);
-
-    /** Positive while there is liquid at the siphon, falls through zero when it uncovers. */
-    abstract double liquidShare(double[] y);
-
-    abstract Moment moment(double time, double[] y);
-
-    /** Bottle and contents come to rest. */
-    abstract Charge left(double[] y);
-
-    abstract double relativeTolerance();
-
-    abstract double[] absoluteTolerance(double[] y);
 
     History go(BottleModel model) {
-        heating = warmth.heaterPower() > 0 && task.charge().pressure() < warmth.heaterOff();
-        double[] y = start();
-        double time = 0;
-        moments.add(moment(0, y));
         nextRow = task.rows();
-        while (time < task.duration()) {
-            List<Crossing> crossings = crossings(y);
-            ODEStateAndDerivative end = leg(time, y, crossings);
-            time = end.getTime();
-            y = end.getPrimaryState();
-            Crossing hit = hit(crossings);
-            BottleEvent.Kind kind = hit == null ? BottleEvent.Kind.TIME_UP : hit.kind;
-            events.add(new BottleEvent(kind, time, pressure(y), mass(y)));
-            if (ends(kind)) {
-                break;
+        watch.begin(y);
+        boolean first = true;
+        while (!watch.ended && time < task.duration()) {
+            List<Crossing> crossings = watch.crossings(time, y);
+            if (first) {
+                samples.add(watch.body().sample(time, y));
+                first = false;
+            }
+            Crossing passed = firstPassed(crossings);
+            if (passed == null) {
+                passed = leg(crossings);
+            }
+            watch.moveTo(time, y);
+            if (passed != null) {
+                passed.act();
             }
         }
-        if (moments.get(moments.size() - 1).time() < time) {
-            moments.add(moment(time, y));
+        if (!watch.ended) {
+            watch.note(BottleEvent.Kind.TIME_UP, time, y);
         }
-        return new History(model.title(), model.expectedError(), moments, events, left(y));
+        if (samples.isEmpty() || samples.get(samples.size() - 1).time() < time) {
+            samples.add(watch.body().sample(time, y));
+        }
+        return new History(model.title(), model.expectedError(), samples, watch.events, watch.atRest(y), balance());
     }
 
-    private static Crossing hit(List<Crossing> crossings) {
+    private Crossing firstPassed(List<Crossing> crossings) {
+        for (Crossing crossing : crossings) {
+            if (crossing.beyond(y)) {
+                return crossing;
+            }
+        }
+        return null;
+    }
+
+    private Balance balance() {
+        return new Balance(
+                start[Layout.MASS],
+                y[Layout.MASS],
+                y[Layout.OUT],
+                start[Layout.ENERGY] + start[Layout.SHELL],
+                y[Layout.ENERGY] + y[Layout.SHELL],
+                y[Layout.OUT_ENTHALPY],
+                y[Layout.HEAT]);
+    }
+
+    /** Integrates to the next crossing or to the end of the time. */
+    private Crossing leg(List<Crossing> crossings) {
+        Body body = watch.body();
+        double flow = body.flow(time, body.outlet(y));
+        double largest = Math.min(task.duration() / 10, LARGEST_STEP_SHARE * y[Layout.MASS] / flow);
+        largest = Math.max(Math.max(1e-6, 4 * Math.ulp(task.duration())), largest);
+        double[] relative = new double[Layout.SIZE];
+        Arrays.fill(relative, body.relativeTolerance());
+        DormandPrince853Integrator integrator = new DormandPrince853Integrator(
+                Math.max(SHORTEST_STEP, Math.ulp(task.duration())), largest, body.absoluteTolerance(), relative);
+        integrator.setInitialStepSize(Math.min(FIRST_STEP, largest));
+        crossings.forEach(integrator::addEventDetector);
+        integrator.addStepHandler(this::rows);
+        try {
+            ODEStateAndDerivative end = integrator.integrate(this, new ODEState(time, y), task.duration());
+            time = end.getTime();
+            y = end.getPrimaryState();
+        } catch (MathRuntimeException | IllegalArgumentException e) {
+            // time and state stand at the last step that was good
+            watch.stuck(e);
+        }
         for (Crossing crossing : crossings) {
             if (crossing.happened) {
                 return crossing;
@@ -88,69 +116,28 @@ abstract class BottleRun implements OrdinaryDifferentialEquation {
         return null;
     }
 
-    /** Takes note of an event; true when it ends the run. */
-    boolean ends(BottleEvent.Kind kind) {
-        switch (kind) {
-            case LIQUID_UNCOVERED -> uncovered = true;
-            case PRESSURE_BELOW -> belowLimit = true;
-            case THERMOSTAT -> heating = !heating;
-            default -> {
-                return true;
-            }
-        }
-        return kind == BottleEvent.Kind.LIQUID_UNCOVERED && task.stopUncovered();
+    @Override
+    public int getDimension() {
+        return Layout.SIZE;
     }
 
-    private List<Crossing> crossings(double[] y) {
-        List<Crossing> list = new ArrayList<>();
-        if (!uncovered) {
-            list.add(new Crossing(BottleEvent.Kind.LIQUID_UNCOVERED, true, this::liquidShare));
-        }
-        double limit = task.pressureLimit();
-        if (limit > 0 && !belowLimit && pressure(y) > limit) {
-            list.add(new Crossing(BottleEvent.Kind.PRESSURE_BELOW, true, s -> pressure(s) / limit - 1));
-        }
-        if (warmth.heaterPower() > 0) {
-            double level = heating ? warmth.heaterOff() : warmth.heaterOn();
-            list.add(new Crossing(BottleEvent.Kind.THERMOSTAT, !heating, s -> pressure(s) / level - 1));
-        }
-        double smallest = SMALLEST_SHARE * task.charge().mass();
-        list.add(new Crossing(
-                BottleEvent.Kind.EMPTY,
-                true,
-                s -> Math.min(mass(s) / smallest - 1, pressure(s) / LOWEST_PRESSURE - 1)));
-        return list;
-    }
-
-    private ODEStateAndDerivative leg(double time, double[] y, List<Crossing> crossings) {
-        double flow = task.draw().massFlow(time, outlet(y));
-        double largest = Math.max(1e-6, Math.min(task.duration() / 10, LARGEST_STEP_SHARE * mass(y) / flow));
-        double[] relative = new double[y.length];
-        java.util.Arrays.fill(relative, relativeTolerance());
-        DormandPrince853Integrator integrator =
-                new DormandPrince853Integrator(1e-10, largest, absoluteTolerance(y), relative);
-        integrator.setInitialStepSize(Math.min(FIRST_STEP, largest));
-        crossings.forEach(integrator::addEventDetector);
-        integrator.addStepHandler(this::rows);
-        return integrator.integrate(this, new ODEState(time, y), task.duration());
+    @Override
+    public double[] computeDerivatives(double t, double[] state) {
+        return watch.body().rates(t, state);
     }
 
     private void rows(ODEStateInterpolator step) {
-        double end = step.getCurrentState().getTime();
+        ODEStateAndDerivative end = step.getCurrentState();
+        time = end.getTime();
+        y = end.getPrimaryState();
         if (task.rows() == 0) {
-            moments.add(moment(end, step.getCurrentState().getPrimaryState()));
+            samples.add(watch.body().sample(time, y));
             return;
         }
-        while (nextRow <= end) {
-            moments.add(moment(nextRow, step.getInterpolatedState(nextRow).getPrimaryState()));
+        while (nextRow <= time) {
+            samples.add(watch.body()
+                    .sample(nextRow, step.getInterpolatedState(nextRow).getPrimaryState()));
             nextRow += task.rows();
         }
-    }
-
-    /** Heat into the shell from air and heater, W. */
-    final double heatFromOutside(double wallTemperature) {
-        double heater = heating ? warmth.heaterPower() : 0;
-        return heater
-                + warmth.ambientCoefficient() * bottle.outerArea() * (warmth.ambientTemperature() - wallTemperature);
     }
 }

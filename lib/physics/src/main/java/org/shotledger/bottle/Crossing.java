@@ -10,23 +10,38 @@ import org.hipparchus.ode.events.AdaptableInterval;
 import org.hipparchus.ode.events.ODEEventDetector;
 import org.hipparchus.ode.events.ODEEventHandler;
 
-/** An event that stops the integration when a function of the state falls (or rises) through zero. */
+/** Stops the integration when a function of the state falls through zero. */
 final class Crossing implements ODEEventDetector, ODEEventHandler {
     private static final double LONGEST_CHECK = 1e6;
+    /** So close to zero the sign is chance, and the search for a root next to the start of a leg could fail. */
+    private static final double ROUNDING = 1e-11;
 
-    final BottleEvent.Kind kind;
     private final ToDoubleFunction<double[]> function;
-    private final boolean falling;
+    private final Runnable action;
     private final BracketedUnivariateSolver<UnivariateFunction> solver =
             new BracketingNthOrderBrentSolver(0, 1e-9, 0, 5);
 
     /** True once it stopped the integration. */
     boolean happened;
 
-    Crossing(BottleEvent.Kind kind, boolean falling, ToDoubleFunction<double[]> function) {
-        this.kind = kind;
-        this.falling = falling;
+    /**
+     * Makes a crossing.
+     *
+     * @param function positive before, negative after
+     * @param action what then changes
+     */
+    Crossing(ToDoubleFunction<double[]> function, Runnable action) {
         this.function = function;
+        this.action = action;
+    }
+
+    /** Whether the state lies beyond already, so that nothing need be integrated to get there. */
+    boolean beyond(double[] y) {
+        return function.applyAsDouble(y) <= ROUNDING;
+    }
+
+    void act() {
+        action.run();
     }
 
     @Override
@@ -36,7 +51,7 @@ final class Crossing implements ODEEventDetector, ODEEventHandler {
 
     @Override
     public int getMaxIterationCount() {
-        return 100;
+        return 200;
     }
 
     @Override
@@ -56,7 +71,7 @@ final class Crossing implements ODEEventDetector, ODEEventHandler {
 
     @Override
     public Action eventOccurred(ODEStateAndDerivative state, ODEEventDetector detector, boolean increasing) {
-        if (increasing == falling) {
+        if (increasing) {
             return Action.CONTINUE;
         }
         happened = true;

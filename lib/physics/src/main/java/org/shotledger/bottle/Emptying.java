@@ -1,24 +1,28 @@
 package org.shotledger.bottle;
 
+import java.util.Set;
+
 /**
  * What is done with a charged bottle: how much is taken out, for how long, in what surroundings.
  *
  * @param charge bottle and contents at the start
- * @param draw what is taken
- * @param warmth heat that reaches the contents
+ * @param outflow what is taken
+ * @param heat heat that reaches the contents
  * @param duration longest time, s
  * @param rows time between rows of the history, s; zero for the integrator's own steps
- * @param pressureLimit pressure whose crossing is reported, Pa absolute; zero for none
- * @param stopUncovered true to stop when the siphon draws vapour, false to go on with vapour
+ * @param pressureLimit lowest working pressure; falling below it is reported, Pa absolute; zero for none
+ * @param pressureCeiling highest working pressure; standing or rising above it is reported, Pa absolute; zero for none
+ * @param stops events that end the run; without {@link BottleEvent.Kind#LIQUID_UNCOVERED} it goes on with vapour
  */
 public record Emptying(
         Charge charge,
-        Draw draw,
-        Warmth warmth,
+        Outflow outflow,
+        HeatInput heat,
         double duration,
         double rows,
         double pressureLimit,
-        boolean stopUncovered) {
+        double pressureCeiling,
+        Set<BottleEvent.Kind> stops) {
     private static final double LONG = 3600;
 
     /**
@@ -27,25 +31,27 @@ public record Emptying(
      * @throws IllegalArgumentException when one lies outside its range
      */
     public Emptying {
+        stops = Set.copyOf(stops);
         if (!(duration > 0 && duration < 1e7)) {
             throw new IllegalArgumentException(
                     "Emptying: the duration is " + duration + " s; allowed are above 0 to 1e7 s.");
         }
-        if (!(rows >= 0 && pressureLimit >= 0)) {
-            throw new IllegalArgumentException("Emptying: the row spacing is " + rows + " s and the pressure limit "
-                    + pressureLimit + " Pa; both must be zero or above.");
+        if (!(rows >= 0 && pressureLimit >= 0 && pressureCeiling >= 0)) {
+            throw new IllegalArgumentException("Emptying: the row spacing is " + rows + " s, the lowest pressure "
+                    + pressureLimit + " Pa and the highest " + pressureCeiling + " Pa; all must be zero or above.");
         }
     }
 
     /**
-     * Adiabatic emptying through a draw until the liquid is gone.
+     * Adiabatic emptying until the liquid is gone.
      *
      * @param charge bottle and contents
-     * @param draw what is taken
+     * @param outflow what is taken
      * @return the task; refine it with the {@code with} methods
      */
-    public static Emptying of(Charge charge, Draw draw) {
-        return new Emptying(charge, draw, Warmth.none(), LONG, 0, 0, true);
+    public static Emptying of(Charge charge, Outflow outflow) {
+        return new Emptying(
+                charge, outflow, HeatInput.none(), LONG, 0, 0, 0, Set.of(BottleEvent.Kind.LIQUID_UNCOVERED));
     }
 
     /**
@@ -57,7 +63,7 @@ public record Emptying(
      * @return history of temperature, pressure, liquid and vapour mass
      */
     public static History drain(Charge charge, double massFlow, double rows) {
-        return of(charge, Draw.constant(massFlow)).withRows(rows).equilibrium();
+        return of(charge, Outflow.constant(massFlow)).withRows(rows).equilibrium();
     }
 
     /**
@@ -66,8 +72,8 @@ public record Emptying(
      * @param value heat that reaches the contents
      * @return new task
      */
-    public Emptying withWarmth(Warmth value) {
-        return new Emptying(charge, draw, value, duration, rows, pressureLimit, stopUncovered);
+    public Emptying withHeat(HeatInput value) {
+        return new Emptying(charge, outflow, value, duration, rows, pressureLimit, pressureCeiling, stops);
     }
 
     /**
@@ -77,7 +83,7 @@ public record Emptying(
      * @return new task
      */
     public Emptying withDuration(double seconds) {
-        return new Emptying(charge, draw, warmth, seconds, rows, pressureLimit, stopUncovered);
+        return new Emptying(charge, outflow, heat, seconds, rows, pressureLimit, pressureCeiling, stops);
     }
 
     /**
@@ -87,7 +93,7 @@ public record Emptying(
      * @return new task
      */
     public Emptying withRows(double seconds) {
-        return new Emptying(charge, draw, warmth, duration, seconds, pressureLimit, stopUncovered);
+        return new Emptying(charge, outflow, heat, duration, seconds, pressureLimit, pressureCeiling, stops);
     }
 
     /**
@@ -97,7 +103,18 @@ public record Emptying(
      * @return new task
      */
     public Emptying withPressureLimit(double pressure) {
-        return new Emptying(charge, draw, warmth, duration, rows, pressure, stopUncovered);
+        return new Emptying(charge, outflow, heat, duration, rows, pressure, pressureCeiling, stops);
+    }
+
+    /**
+     * The same with a working band of pressure whose two edges are reported.
+     *
+     * @param low lowest working pressure, Pa absolute
+     * @param high highest working pressure, Pa absolute
+     * @return new task
+     */
+    public Emptying withBand(double low, double high) {
+        return new Emptying(charge, outflow, heat, duration, rows, low, high, stops);
     }
 
     /**
@@ -106,7 +123,17 @@ public record Emptying(
      * @return new task
      */
     public Emptying throughVapour() {
-        return new Emptying(charge, draw, warmth, duration, rows, pressureLimit, false);
+        return new Emptying(charge, outflow, heat, duration, rows, pressureLimit, pressureCeiling, Set.of());
+    }
+
+    /**
+     * The same, ended by other events.
+     *
+     * @param kinds events that end the run
+     * @return new task
+     */
+    public Emptying until(BottleEvent.Kind... kinds) {
+        return new Emptying(charge, outflow, heat, duration, rows, pressureLimit, pressureCeiling, Set.of(kinds));
     }
 
     /**

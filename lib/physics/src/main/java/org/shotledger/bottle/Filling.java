@@ -1,82 +1,116 @@
 package org.shotledger.bottle;
 
-import java.util.ArrayList;
-import java.util.List;
-import org.shotledger.fluid.NitrousOxide;
-import org.shotledger.fluid.SaturationCurve;
-
 /**
- * How full a bottle is, and what heat would do to it.
+ * A bottle as it is filled and kept, to be checked by {@link FillingCheck}.
  *
- * <p>Sources: 49 CFR 173.304a (filling by weight; nitrous oxide 68 % of the water capacity; at 55 degC not above 5/4 of the
- * service pressure); UN Model Regulations P200 (0.68, 0.74, 0.75 for test pressures of 180, 225, 250 bar, from memory).
- *
- * @param fillingDensity charge per water capacity, kg/L
- * @param liquidFullTemperature temperature at which liquid fills the bottle, K; NaN when the vapour space never closes
- * @param pressureAtLimit absolute pressure at 55 degC, Pa
- * @param warnings sentences, empty when the filling is within the regulation
+ * @param bottle the vessel; its water capacity is the one stamped on it
+ * @param mass charge by scale, kg, above 0
+ * @param cylinder marking and disc
+ * @param startTemperature temperature of bottle and charge at the start of a pass, K, 182.33 to 525
+ * @param hottestSoak hottest the full bottle may stand, K, 182.33 to 525
+ * @param bandLow lowest working pressure, Pa absolute
+ * @param bandHigh highest working pressure, Pa absolute
+ * @param heaterOff temperature at which the heater turns off, K; NaN without a heater
+ * @param largestDensity largest charge per water capacity asked for, kg/L; above 0 to {@link FillingCheck#LARGEST_DENSITY}
+ * @param discShare share of the disc's rating that is kept, above 0 to {@link FillingCheck#DISC_SHARE}
  */
 public record Filling(
-        double fillingDensity, double liquidFullTemperature, double pressureAtLimit, List<String> warnings) {
-    /** Largest charge per water capacity of 49 CFR 173.304a, kg/L. */
-    public static final double LARGEST_DENSITY = 0.68;
-
-    /** Reference temperature of 49 CFR 173.304a(c), 55 degC, K. */
-    public static final double LIMIT_TEMPERATURE = 328.15;
+        Bottle bottle,
+        double mass,
+        Cylinder cylinder,
+        double startTemperature,
+        double hottestSoak,
+        double bandLow,
+        double bandHigh,
+        double heaterOff,
+        double largestDensity,
+        double discShare) {
+    private static final double COLDEST = 182.33;
+    private static final double HOTTEST = 525;
 
     /**
-     * Copies the list.
+     * Checks the values; bounds looser than the limits are refused.
+     *
+     * @throws IllegalArgumentException when one lies outside its range
      */
     public Filling {
-        warnings = List.copyOf(warnings);
+        check("charge", mass, Double.MIN_NORMAL, 1e5, "kg");
+        check("start temperature", startTemperature, COLDEST, HOTTEST, "K");
+        check("hottest soak", hottestSoak, COLDEST, HOTTEST, "K");
+        check("lowest working pressure", bandLow, 0, bandHigh, "Pa absolute");
+        check("largest filling", largestDensity, 1e-3, FillingCheck.LARGEST_DENSITY, "kg/L");
+        check("share of the disc's rating", discShare, 1e-3, FillingCheck.DISC_SHARE, "");
+    }
+
+    private static void check(String name, double value, double low, double high, String unit) {
+        if (!(value >= low && value <= high)) {
+            throw new IllegalArgumentException("Filling: the " + name + " is " + value + " " + unit + "; allowed are "
+                    + low + " to " + high + ", and stricter is the only way these limits move.");
+        }
     }
 
     /**
-     * Checks a charge.
+     * A filling with the bounds of the regulation and of common discs, without a heater.
      *
      * @param bottle the vessel
      * @param mass charge, kg
-     * @param servicePressure service pressure marked on the vessel, Pa absolute (1800 psi marks: 124.1e5)
-     * @return figures and warnings
+     * @param cylinder marking and disc
+     * @param startTemperature temperature at the start of a pass, K
+     * @param hottestSoak hottest the full bottle may stand, K
+     * @param bandLow lowest working pressure, Pa absolute
+     * @param bandHigh highest working pressure, Pa absolute
+     * @return the filling
      */
-    public static Filling of(Bottle bottle, double mass, double servicePressure) {
-        double density = bottle.fillingDensity(mass);
-        double pressure = bottle.pressureAt(mass, LIMIT_TEMPERATURE);
-        double full = liquidFull(1000 * density);
-        List<String> warnings = new ArrayList<>();
-        // half a per mille covers the rounding of a water capacity given to two digits
-        if (density > LARGEST_DENSITY * 1.0005) {
-            warnings.add(String.format(
-                    "Overfilled: %.3f kg per litre of water capacity, 49 CFR 173.304a allows %.2f; the charge must not exceed %.2f kg.",
-                    density, LARGEST_DENSITY, LARGEST_DENSITY * 1000 * bottle.waterCapacity()));
-        }
-        if (pressure > 1.25 * servicePressure) {
-            warnings.add(String.format(
-                    "At 55 degC the pressure would be %.0f bar, above 5/4 of the service pressure (%.0f bar), 49 CFR 173.304a(c).",
-                    pressure / 1e5, 1.25 * servicePressure / 1e5));
-        }
-        if (full < 303) {
-            warnings.add(String.format(
-                    "Liquid fills the bottle at %.1f degC; above that the pressure climbs steeply and the relief disc may burst.",
-                    full - 273.15));
-        }
-        return new Filling(density, full, pressure, warnings);
+    public static Filling of(
+            Bottle bottle,
+            double mass,
+            Cylinder cylinder,
+            double startTemperature,
+            double hottestSoak,
+            double bandLow,
+            double bandHigh) {
+        return new Filling(
+                bottle,
+                mass,
+                cylinder,
+                startTemperature,
+                hottestSoak,
+                bandLow,
+                bandHigh,
+                Double.NaN,
+                FillingCheck.LARGEST_DENSITY,
+                FillingCheck.DISC_SHARE);
     }
 
-    private static double liquidFull(double density) {
-        double low = NitrousOxide.TRIPLE_TEMPERATURE;
-        double high = NitrousOxide.CRITICAL_TEMPERATURE;
-        if (density <= NitrousOxide.CRITICAL_DENSITY || density > SaturationCurve.liquidDensity(low)) {
-            return Double.NaN;
-        }
-        while (high - low > 1e-9) {
-            double middle = 0.5 * (low + high);
-            if (SaturationCurve.liquidDensity(middle) > density) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return 0.5 * (low + high);
+    /**
+     * The same with a heater.
+     *
+     * @param temperature temperature at which it turns off, K
+     * @return new filling
+     */
+    public Filling withHeaterOff(double temperature) {
+        return new Filling(
+                bottle,
+                mass,
+                cylinder,
+                startTemperature,
+                hottestSoak,
+                bandLow,
+                bandHigh,
+                temperature,
+                largestDensity,
+                discShare);
+    }
+
+    /**
+     * The same with stricter bounds.
+     *
+     * @param density largest charge per water capacity, kg/L, up to {@link FillingCheck#LARGEST_DENSITY}
+     * @param disc share of the disc's rating, up to {@link FillingCheck#DISC_SHARE}
+     * @return new filling
+     */
+    public Filling stricter(double density, double disc) {
+        return new Filling(
+                bottle, mass, cylinder, startTemperature, hottestSoak, bandLow, bandHigh, heaterOff, density, disc);
     }
 }

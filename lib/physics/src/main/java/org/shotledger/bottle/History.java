@@ -1,7 +1,9 @@
 package org.shotledger.bottle;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a bottle did in time.
@@ -11,8 +13,21 @@ import java.util.Optional;
  * @param moments rows in order of time, the first at the start, the last at the end
  * @param events events in order of time
  * @param left bottle and contents at the end, come to rest (one temperature)
+ * @param balance the books of mass and energy
  */
-public record History(String model, double expectedError, List<Moment> moments, List<BottleEvent> events, Charge left) {
+public record History(
+        String model,
+        double expectedError,
+        List<Sample> moments,
+        List<BottleEvent> events,
+        Charge left,
+        Balance balance) {
+    private static final Set<BottleEvent.Kind> ENDS_USE = EnumSet.of(
+            BottleEvent.Kind.PRESSURE_BELOW,
+            BottleEvent.Kind.PRESSURE_ABOVE,
+            BottleEvent.Kind.LIQUID_UNCOVERED,
+            BottleEvent.Kind.EMPTY);
+
     /**
      * Copies the lists.
      */
@@ -26,7 +41,7 @@ public record History(String model, double expectedError, List<Moment> moments, 
      *
      * @return state at the start
      */
-    public Moment first() {
+    public Sample first() {
         return moments.get(0);
     }
 
@@ -35,7 +50,7 @@ public record History(String model, double expectedError, List<Moment> moments, 
      *
      * @return state at the end
      */
-    public Moment last() {
+    public Sample last() {
         return moments.get(moments.size() - 1);
     }
 
@@ -55,7 +70,7 @@ public record History(String model, double expectedError, List<Moment> moments, 
      * @param time time, s; clamped to the history
      * @return interpolated row
      */
-    public Moment at(double time) {
+    public Sample at(double time) {
         int i = 1;
         while (i < moments.size() - 1 && moments.get(i).time() < time) {
             i++;
@@ -63,11 +78,11 @@ public record History(String model, double expectedError, List<Moment> moments, 
         if (moments.size() == 1) {
             return first();
         }
-        Moment a = moments.get(i - 1);
-        Moment b = moments.get(i);
+        Sample a = moments.get(i - 1);
+        Sample b = moments.get(i);
         double span = b.time() - a.time();
         double share = span > 0 ? Math.min(Math.max((time - a.time()) / span, 0), 1) : 1;
-        return new Moment(
+        return new Sample(
                 mix(a.time(), b.time(), share),
                 mix(a.temperature(), b.temperature(), share),
                 mix(a.pressure(), b.pressure(), share),
@@ -100,14 +115,15 @@ public record History(String model, double expectedError, List<Moment> moments, 
     }
 
     /**
-     * How long the outlet gave liquid at a pressure within the limit.
+     * How long the outlet gave liquid at a pressure within the limits.
      *
-     * @return time of the first fall below the pressure limit, else of the uncovered siphon, else of the last moment, s
+     * @return earliest time at which the pressure left the band or the siphon was uncovered, else of the last sample, s
      */
     public double usableUntil() {
-        return find(BottleEvent.Kind.PRESSURE_BELOW)
-                .or(() -> find(BottleEvent.Kind.LIQUID_UNCOVERED))
-                .map(BottleEvent::time)
+        return events.stream()
+                .filter(event -> ENDS_USE.contains(event.kind()))
+                .mapToDouble(BottleEvent::time)
+                .min()
                 .orElse(last().time());
     }
 }

@@ -3,8 +3,11 @@ package org.shotledger.engine;
 import org.shotledger.units.Require;
 
 /**
- * What exhaust back pressure does to volumetric efficiency through the residual gas that expands in the cylinder, without
- * valve overlap: {@code r/(r-1) - (p_e/p_i + g - 1)/(g (r-1))} (Heywood, eq. 6.2, from memory).
+ * What exhaust back pressure does to an engine: residual gas that expands in the cylinder and leaves less room,
+ * {@code r/(r-1) - (p_e/p_i + g - 1)/(g (r-1))}, and work to push the gas out ({@link Power#pumping}). The equation is that of an
+ * ideal intake stroke without valve overlap (Heywood, eq. 6.2, from memory; a balance of mass and energy over the stroke gives the
+ * same, tested). With overlap and a back pressure below the intake pressure the engine also scavenges, which this leaves out:
+ * the change it tells is then too small.
  */
 public final class BackPressure {
     private BackPressure() {}
@@ -37,5 +40,29 @@ public final class BackPressure {
     public static double factor(double measuredRatio, double pressureRatio, double compressionRatio, double gamma) {
         return idealVolumetricEfficiency(pressureRatio, compressionRatio, gamma)
                 / idealVolumetricEfficiency(measuredRatio, compressionRatio, gamma);
+    }
+
+    /**
+     * Residual gas of the same ideal engine.
+     *
+     * @param exhaustPressure before the turbine, Pa
+     * @param exhaustTemperature of the gas that stays, K
+     * @param intakePressure plenum pressure, Pa
+     * @param intakeTemperature of the charge, K
+     * @param compressionRatio 2 to 30
+     * @param gamma of the residual gas, 1.2 to 1.4
+     * @return share of residual gas in all that is trapped, by mass, equal molar masses taken
+     */
+    public static double residualShare(
+            double exhaustPressure,
+            double exhaustTemperature,
+            double intakePressure,
+            double intakeTemperature,
+            double compressionRatio,
+            double gamma) {
+        double ratio = exhaustPressure / intakePressure;
+        double residual = ratio * intakeTemperature / (exhaustTemperature * compressionRatio);
+        double fresh = idealVolumetricEfficiency(ratio, compressionRatio, gamma) * (1 - 1 / compressionRatio);
+        return residual / (residual + fresh);
     }
 }

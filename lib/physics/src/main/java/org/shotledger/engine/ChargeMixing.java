@@ -6,9 +6,9 @@ import org.shotledger.gas.Gases;
 import org.shotledger.units.Require;
 
 /**
- * Steady energy and species balance of the plenum and runners, without heat from the walls:
- * {@code sum m h(T_in) = sum m h(T)} with the gases ideal at the plenum, the nitrous oxide entering with its real-fluid
- * enthalpy, fuel evaporated in part, and the total of gas {@code n = p V / (R T)} set by what the engine breathes.
+ * Steady energy and species balance of the plenum and runners:
+ * {@code sum m h(T_in) + Q_wall = sum m h(T)} with the gases ideal at the plenum, the nitrous oxide entering with its real-fluid
+ * enthalpy, nitrous oxide and fuels evaporated in part ({@link Intake.Warming}), and the total of gas {@code n = p V / (R T)} set by what the engine breathes.
  */
 public final class ChargeMixing {
     private static final double JOINT_TEMPERATURE = 300;
@@ -18,6 +18,9 @@ public final class ChargeMixing {
     private static final double NITROUS_SHIFT = Gases.N2O.enthalpy(JOINT_TEMPERATURE) / Gases.N2O.molarMass()
             - NitrousOxide.atTemperaturePressure(JOINT_TEMPERATURE, JOINT_PRESSURE)
                     .enthalpy();
+
+    /** Just above the triple point, Pa: colder the liquid would freeze. */
+    private static final double LEAST_BOILING_PRESSURE = 9e4;
 
     private ChargeMixing() {}
 
@@ -32,13 +35,14 @@ public final class ChargeMixing {
      */
     public static Charge mix(Intake intake, double breathedVolume) {
         Require.positive("breathed volume", breathedVolume, "m3/s");
-        MixingBooks plain = new MixingBooks(intake.withoutNitrous(), breathedVolume);
+        Intake closed = intake.withoutNitrous().withWarming(Intake.Warming.NONE);
+        ChargeEnergyBalance plain = new ChargeEnergyBalance(closed, breathedVolume, Double.NaN);
         double plainTemperature = plain.temperature();
         double plainAir = plain.dryAir(plainTemperature);
         if (intake.nitrousFlow() == 0 && intake.nitrousFuelFlow() == 0) {
             return charge(intake, plain, plainTemperature, plainAir, 0);
         }
-        MixingBooks books = new MixingBooks(intake, breathedVolume);
+        ChargeEnergyBalance books = new ChargeEnergyBalance(intake, breathedVolume, plainTemperature);
         double displaced = books.dryAir(plainTemperature);
         return charge(intake, books, books.temperature(), plainAir, displaced / plainAir - 1);
     }
@@ -53,8 +57,14 @@ public final class ChargeMixing {
         return fluidEnthalpy + NITROUS_SHIFT;
     }
 
+    /** Enthalpy of liquid nitrous oxide boiling at a pressure, on the scale of the elements, J/kg. */
+    static double liquidNitrousEnthalpy(double pressure) {
+        double boiling = NitrousOxide.saturationTemperature(Math.max(pressure, LEAST_BOILING_PRESSURE));
+        return nitrousEnthalpy(NitrousOxide.saturatedLiquid(boiling).enthalpy());
+    }
+
     private static Charge charge(
-            Intake in, MixingBooks books, double temperature, double plainAir, double displacement) {
+            Intake in, ChargeEnergyBalance books, double temperature, double plainAir, double displacement) {
         double air = books.dryAir(temperature);
         double cooling = air / plainAir / (1 + displacement) - 1;
         Mixture mixture = new Mixture(

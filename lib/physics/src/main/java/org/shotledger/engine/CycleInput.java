@@ -8,7 +8,7 @@ import org.shotledger.units.Require;
  *
  * @param rpm crankshaft speed, 300 to 20000
  * @param mass trapped in the cylinder, fresh charge and residual gas, kg
- * @param temperature at inlet valve closing, K, 200 to 700
+ * @param temperature at inlet valve closing, K, 180 to 700
  * @param unburned properties of the charge before burning
  * @param burned properties of the products
  * @param heat released in the cycle by fuel and nitrous oxide, J
@@ -32,7 +32,7 @@ public record CycleInput(
     public CycleInput {
         Require.within("crankshaft speed", rpm, 300, 20000, "rpm");
         Require.within("mass in a cylinder", mass, 1e-6, 0.1, "kg");
-        Require.within("temperature at inlet valve closing", temperature, 200, 700, "K");
+        Require.within("temperature at inlet valve closing", temperature, 180, 700, "K");
         Require.given("properties of the charge", unburned);
         Require.given("properties of the products", burned);
         Require.notNegative("heat of a cycle", heat, "J");

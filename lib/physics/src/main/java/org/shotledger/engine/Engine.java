@@ -24,6 +24,9 @@ public record Engine(
         double compressionRatio,
         Curve volumetricEfficiency,
         double redLineRpm) {
+    /** Ratio of heat capacities of burned gas near 1200 K (Heywood figs 4.13 to 4.18, from memory). */
+    private static final double RESIDUAL_GAMMA = 1.3;
+
     /** Checks the figures. */
     public Engine {
         Require.named("engine", name);
@@ -94,6 +97,18 @@ public record Engine(
      */
     public double breathedVolume(double rpm) {
         return volumetricEfficiency.at(rpm) * displacementRate(rpm);
+    }
+
+    /**
+     * Volume of charge breathed per second with another back pressure than the one the volumetric efficiency was found with.
+     *
+     * @param rpm crankshaft speed, inside the table of volumetric efficiency
+     * @param measuredRatio exhaust over plenum pressure where the efficiency was found, 0 to 5
+     * @param ratio exhaust over plenum pressure now, 0 to 5
+     * @return m3/s at plenum conditions
+     */
+    public double breathedVolume(double rpm, double measuredRatio, double ratio) {
+        return breathedVolume(rpm) * BackPressure.factor(measuredRatio, ratio, compressionRatio, RESIDUAL_GAMMA);
     }
 
     /**

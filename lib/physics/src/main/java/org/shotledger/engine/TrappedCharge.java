@@ -1,12 +1,8 @@
 package org.shotledger.engine;
 
 import org.shotledger.fuel.FrozenProducts;
-import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.HeatRelease;
 import org.shotledger.fuel.Mixture;
-import org.shotledger.fuel.Oxidisers;
-import org.shotledger.gas.DryAir;
-import org.shotledger.gas.Gas;
 import org.shotledger.gas.GasPolynomial;
 import org.shotledger.gas.Gases;
 import org.shotledger.units.Require;
@@ -30,14 +26,12 @@ public record TrappedCharge(
         GasPolynomial burned,
         double heat) {
     private static final double WATER_GAS = 3.5;
-    private static final double FUEL_SHAPE_TEMPERATURE = 330;
-    private static final Gas FUEL_SHAPE = Gases.of("iso-C8H18");
 
     /**
      * Residual gas and evaporation in the cylinder.
      *
      * @param exhaustPressure before the turbine, Pa
-     * @param temperature of the residual gas, K, 600 to 1600; 900 to 1200 is usual
+     * @param temperature of the residual gas, K, 600 to 2000; 900 to 1200 is usual
      * @param lateEvaporation share of the liquid fuel that takes its heat from the gas before burning, 0 to 1; 0.5 is
      *     common practice
      * @param liquidFraction share of all fuel that arrives liquid, 0 to 1
@@ -46,14 +40,14 @@ public record TrappedCharge(
         /** Checks the ranges. */
         public Inside {
             Require.within("exhaust pressure", exhaustPressure, 1e4, 2e6, "Pa");
-            Require.within("temperature of the residual gas", temperature, 600, 1600, "K");
+            Require.within("temperature of the residual gas", temperature, 600, 2000, "K");
             Require.within("late evaporation", lateEvaporation, 0, 1, "");
             Require.within("liquid fraction of the fuel", liquidFraction, 0, 1, "");
         }
     }
 
     /**
-     * Traps a charge.
+     * Traps a charge whose products do not dissociate and whose heat is given.
      *
      * @param engine the engine
      * @param rpm crankshaft speed
@@ -63,23 +57,56 @@ public record TrappedCharge(
      * @return the trapped charge
      */
     public static TrappedCharge of(Engine engine, double rpm, Charge charge, HeatRelease release, Inside inside) {
-        Require.positive("crankshaft speed", rpm, "rpm");
-        double cycles = engine.cylinders() * rpm / 120;
+        double cycles = cycles(engine, rpm);
+        GasPolynomial products =
+                addProducts(new GasPolynomial.Builder(), charge.mixture(), 1).build();
+        return trap(engine, cycles, charge, inside, products, release.total() / cycles);
+    }
+
+    /**
+     * Traps a charge whose products stay in chemical equilibrium while hot, as in {@link FuelAirCycle}. The heat is the
+     * difference of the energies of formation, nitrous oxide's included, less what fuel still liquid takes to evaporate
+     * while burning.
+     *
+     * @param engine the engine
+     * @param rpm crankshaft speed
+     * @param charge what the engine breathes
+     * @param inside residual gas and evaporation
+     * @return the trapped charge
+     * @throws IllegalArgumentException so rich that soot would form
+     */
+    public static TrappedCharge reacting(Engine engine, double rpm, Charge charge, Inside inside) {
+        double cycles = cycles(engine, rpm);
+        Mixture mix = charge.mixture();
+        BurnedGas burned =
+                BurnedGas.of(mix, charge.temperature(), engine.clearance() * cycles, engine.compressionRatio());
+        double liquid = inside.liquidFraction() * (1 - inside.lateEvaporation());
+        double heat = burned.heat() - liquid * vaporisation(mix, charge.temperature());
+        return trap(engine, cycles, charge, inside, burned.gas(), heat / cycles);
+    }
+
+    private static double cycles(Engine engine, double rpm) {
+        return engine.cylinders() * Require.positive("crankshaft speed", rpm, "rpm") / 120;
+    }
+
+    private static double vaporisation(Mixture mix, double temperature) {
+        double t = Math.max(230, temperature);
+        return mix.mainFlow() * mix.mainFuel().vaporisationHeat(t)
+                + mix.nitrousFuelFlow() * mix.nitrousFuel().vaporisationHeat(t);
+    }
+
+    private static TrappedCharge trap(
+            Engine engine, double cycles, Charge charge, Inside inside, GasPolynomial products, double heat) {
         Mixture mix = charge.mixture();
         double fresh = mix.totalFlow() / cycles;
-        GasPolynomial products = burned(mix);
         double residual =
                 inside.exhaustPressure() * engine.clearance() / (products.gasConstant() * inside.temperature());
-        GasPolynomial unburned = unburned(mix, residual / fresh);
+        GasPolynomial unburned = addProducts(ChargeGas.add(new GasPolynomial.Builder(), mix), mix, residual / fresh)
+                .build();
         double late = inside.liquidFraction() * inside.lateEvaporation();
-        double evaporation = late == 0
-                ? 0
-                : late
-                        * (mix.mainFlow() * mix.mainFuel().vaporisationHeat(charge.temperature())
-                                + mix.nitrousFuelFlow() * mix.nitrousFuel().vaporisationHeat(charge.temperature()))
-                        / cycles;
+        double evaporation = late == 0 ? 0 : late * vaporisation(mix, charge.temperature()) / cycles;
         double temperature = mixed(charge.temperature(), fresh, unburned, residual, products, inside, evaporation);
-        return new TrappedCharge(fresh, residual, temperature, unburned, products, release.total() / cycles);
+        return new TrappedCharge(fresh, residual, temperature, unburned, products, heat);
     }
 
     /** Temperature at which fresh charge and residual gas hold their joint enthalpy. */
@@ -104,31 +131,6 @@ public record TrappedCharge(
 
     private static double enthalpy(GasPolynomial gas, double t) {
         return gas.energy(t) + gas.gasConstant() * t;
-    }
-
-    private static GasPolynomial burned(Mixture mix) {
-        return addProducts(new GasPolynomial.Builder(), mix, 1).build();
-    }
-
-    private static GasPolynomial unburned(Mixture mix, double residualShare) {
-        double air = mix.dryAir() / DryAir.MOLAR_MASS;
-        GasPolynomial.Builder builder = new GasPolynomial.Builder()
-                .add(Gases.N2, air * DryAir.NITROGEN)
-                .add(Gases.O2, air * DryAir.OXYGEN)
-                .add(Gases.AR, air * DryAir.ARGON)
-                .add(Gases.CO2, air * DryAir.CARBON_DIOXIDE)
-                .add(Gases.H2O, mix.waterVapour() / Oxidisers.WATER_MOLAR_MASS)
-                .add(Gases.N2O, mix.nitrous() / Oxidisers.NITROUS_OXIDE_MOLAR_MASS);
-        addFuel(builder, mix.mainFuel(), mix.mainFlow());
-        addFuel(builder, mix.nitrousFuel(), mix.nitrousFuelFlow());
-        return addProducts(builder, mix, residualShare).build();
-    }
-
-    /** Fuel vapour with the shape of iso-octane's heat capacity and the fuel's own value at 330 K. */
-    private static void addFuel(GasPolynomial.Builder builder, Fuel fuel, double mass) {
-        double own = fuel.vapourHeatCapacity() * fuel.molarMass();
-        double scale = own / FUEL_SHAPE.heatCapacity(FUEL_SHAPE_TEMPERATURE);
-        builder.add(FUEL_SHAPE, mass / fuel.molarMass(), mass, scale);
     }
 
     private static GasPolynomial.Builder addProducts(GasPolynomial.Builder builder, Mixture mix, double share) {

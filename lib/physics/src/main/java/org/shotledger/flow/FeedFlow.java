@@ -14,6 +14,7 @@ import org.shotledger.fluid.FluidState;
  * @param jetInlet state at rest before the first jet; the bottle's own state when nothing flows
  * @param holdUp mass held in the lines while flowing, kg
  * @param volume inside volume of the lines, m3
+ * @param band 90 % band of the total flow relative to it: the low and the high factor of the flow
  */
 public record FeedFlow(
         double massFlow,
@@ -23,13 +24,38 @@ public record FeedFlow(
         List<JetFlow> jets,
         FluidState jetInlet,
         double holdUp,
-        double volume) {
+        double volume,
+        FlowBand band) {
     /**
      * Copies the lists.
      */
     public FeedFlow {
         nodes = List.copyOf(nodes);
         jets = List.copyOf(jets);
+    }
+
+    /**
+     * A flow that is given, not estimated.
+     *
+     * @param massFlow total flow, kg/s
+     * @param chokingElement name of the part that chokes; empty when none does
+     * @param reason one sentence on what limits the flow
+     * @param nodes the stream, in order
+     * @param jets each jet's flow
+     * @param jetInlet state at rest before the first jet
+     * @param holdUp mass held in the lines, kg
+     * @param volume inside volume of the lines, m3
+     */
+    public FeedFlow(
+            double massFlow,
+            String chokingElement,
+            String reason,
+            List<FeedNode> nodes,
+            List<JetFlow> jets,
+            FluidState jetInlet,
+            double holdUp,
+            double volume) {
+        this(massFlow, chokingElement, reason, nodes, jets, jetInlet, holdUp, volume, FlowBand.EXACT);
     }
 
     /**
@@ -51,12 +77,13 @@ public record FeedFlow(
     }
 
     /**
-     * The same path passing a share of its flow, as when it is pulsed; the states along it are left as they are.
+     * The same path passing a share of its flow, as when it is pulsed or drawn elsewhere in its band; the states along it are
+     * left as they are.
      *
      * @param share 0 or more
      * @return the scaled flow
      */
     public FeedFlow times(double share) {
-        return new FeedFlow(share * massFlow, chokingElement, reason, nodes, jets, jetInlet, holdUp, volume);
+        return new FeedFlow(share * massFlow, chokingElement, reason, nodes, jets, jetInlet, holdUp, volume, band);
     }
 }

@@ -1,6 +1,7 @@
 package org.shotledger.flow;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.shotledger.fluid.FluidState;
 
 /**
@@ -72,6 +73,68 @@ public record FeedPath(List<FeedElement> elements) {
      */
     private static double covered(FluidState inlet, double downstreamPressure) {
         return inlet.pressure() > SURELY_CHOKED ? Math.max(downstreamPressure, COVERED) : downstreamPressure;
+    }
+
+    /**
+     * The predictive band of the flow: the path solved with every hole at the lower, then at the upper end of its own band.
+     * What the lines take damps it, so it is narrower than that of a hole alone.
+     *
+     * @param bottleLiquid state at rest at the path's inlet
+     * @param downstreamPressure absolute pressure behind the jets, Pa
+     * @return band relative to the flow of the path as it is, whose best is 1; 1 throughout when nothing flows
+     */
+    public FlowBand band(FluidState bottleLiquid, double downstreamPressure) {
+        return band(bottleLiquid, downstreamPressure, massFlow(bottleLiquid, downstreamPressure));
+    }
+
+    FlowBand band(FluidState bottleLiquid, double downstreamPressure, double flow) {
+        if (flow == 0) {
+            return FlowBand.EXACT;
+        }
+        double low = at(-1).massFlow(bottleLiquid, downstreamPressure);
+        double high = at(1).massFlow(bottleLiquid, downstreamPressure);
+        return new FlowBand(Math.min(low / flow, 1), 1, Math.max(high / flow, 1));
+    }
+
+    /**
+     * The same path with every hole taken elsewhere in its band.
+     *
+     * @param place -1 the lower end, 0 the best estimate, 1 the upper end; -3 to 3
+     * @return new path
+     */
+    public FeedPath at(double place) {
+        return with(hole -> hole.at(place));
+    }
+
+    /** The same path with its holes changed, the ends of branches and the holes on the way. */
+    FeedPath with(UnaryOperator<NitrousJet> change) {
+        return new FeedPath(
+                elements.stream().map(element -> changed(element, change)).toList());
+    }
+
+    private static FeedElement changed(FeedElement element, UnaryOperator<NitrousJet> change) {
+        if (element instanceof NitrousJet jet) {
+            return change.apply(jet);
+        }
+        if (element instanceof Orifice orifice) {
+            return new Orifice(change.apply(orifice.hole()), orifice.lineBore());
+        }
+        if (element instanceof Manifold block) {
+            return block.with(change);
+        }
+        return element;
+    }
+
+    /**
+     * The jets at the ends of the path.
+     *
+     * @return in the order of the branches; empty for an open end
+     */
+    public List<NitrousJet> jets() {
+        if (last() instanceof Manifold block) {
+            return block.branches().stream().flatMap(b -> b.jets().stream()).toList();
+        }
+        return last() instanceof NitrousJet jet ? List.of(jet) : List.of();
     }
 
     FeedElement last() {

@@ -21,13 +21,14 @@ final class FeedReport {
         FeedSolver.Solution solution = FeedSolver.solve(path, start, downstreamPressure);
         report.nodes.add(node("bottle", start, solution.massFlow()));
         if (solution.massFlow() == 0) {
-            return report.result(0, stillReason(path, start, downstreamPressure), start);
+            return report.result(0, stillReason(path, start, downstreamPressure), start, FlowBand.EXACT);
         }
         report.walk(path, start, downstreamPressure, solution);
         String reason = report.choking.isEmpty()
                 ? "The pressure behind the jets limits the flow; nothing chokes."
                 : report.choking + " limits the flow: it chokes.";
-        return report.result(solution.massFlow(), reason, start);
+        FlowBand band = path.band(start, downstreamPressure, solution.massFlow());
+        return report.result(solution.massFlow(), reason, start, band);
     }
 
     private static String stillReason(FeedPath path, FluidState start, double downstreamPressure) {
@@ -40,10 +41,10 @@ final class FeedReport {
                 : "Nothing flows: the end of the path is closed or the liquid column takes the whole pressure.";
     }
 
-    private FeedFlow result(double massFlow, String reason, FluidState start) {
+    private FeedFlow result(double massFlow, String reason, FluidState start, FlowBand band) {
         FluidState inlet =
                 jetInlet == null ? start : NitrousOxide.atPressureEnthalpy(jetInlet.pressure(), jetInlet.enthalpy());
-        return new FeedFlow(massFlow, choking, reason, nodes, jets, inlet, holdUp, volume);
+        return new FeedFlow(massFlow, choking, reason, nodes, jets, inlet, holdUp, volume, band);
     }
 
     private void walk(FeedPath path, FluidState start, double downstreamPressure, FeedSolver.Solution solution) {
@@ -65,6 +66,9 @@ final class FeedReport {
                 addBranches(block, state, downstreamPressure);
                 return;
             }
+            if (jetInlet == null && element instanceof Orifice jet && leadsInto(jet, path, i)) {
+                jetInlet = state;
+            }
             boolean inside = limits && i < elements.size() - 1;
             FluidState next = inside
                     ? behindChoke(
@@ -78,6 +82,13 @@ final class FeedReport {
             state = next;
         }
         jetInlet = state;
+    }
+
+    /** A jet whose line behind is the last hole itself, the nozzle's passage: the state before the jet is the one to tell. */
+    private static boolean leadsInto(Orifice jet, FeedPath path, int at) {
+        return at == path.elements().size() - 2
+                && path.last() instanceof NitrousJet passage
+                && passage.bore() == jet.lineBore();
     }
 
     /** Behind a choke the pressure settles where the rest of the path passes exactly the choked flow. */
@@ -113,8 +124,13 @@ final class FeedReport {
 
     private void addBranches(Manifold block, FluidState state, double downstreamPressure) {
         addLine(block, state, state, block.massFlow(state, downstreamPressure));
+        FeedPath last = null;
+        FeedSolver.Solution solution = null;
         for (FeedPath branch : block.branches()) {
-            FeedSolver.Solution solution = FeedSolver.solve(branch, state, downstreamPressure);
+            if (!branch.equals(last)) {
+                solution = FeedSolver.solve(branch, state, downstreamPressure);
+                last = branch;
+            }
             if (solution.massFlow() > 0) {
                 walk(branch, state, downstreamPressure, solution);
             }

@@ -163,7 +163,7 @@ final class FeedSolver {
             return true;
         }
         if (last instanceof NitrousJet jet) {
-            return new HoleCurve(jet, inlet).chokingPressure() >= downstreamPressure;
+            return jet.curve(inlet).chokingPressure() >= downstreamPressure;
         }
         double outlet = last.outletPressure(inlet, massFlow);
         return Double.isNaN(outlet) || outlet > downstreamPressure * (1 + 1e-3) + 1;

@@ -1,7 +1,5 @@
 package org.shotledger.flow;
 
-import org.shotledger.fluid.FluidState;
-
 /**
  * Ideal gas with constant heat capacities through a convergent hole.
  *
@@ -9,10 +7,7 @@ import org.shotledger.fluid.FluidState;
  * and below about 0.2 of the critical pressure. Known error: for nitrous oxide vapour at bottle pressure it misses the
  * real-gas density and the condensation, 10 to 40 %; use {@link HomogeneousEquilibrium} there.
  */
-public final class IsentropicGas implements OrificeFlow {
-    /** The model as a swappable part. */
-    public static final IsentropicGas MODEL = new IsentropicGas();
-
+public final class IsentropicGas {
     private IsentropicGas() {}
 
     /**
@@ -45,42 +40,5 @@ public final class IsentropicGas implements OrificeFlow {
         double ratio = Math.max(downstreamPressure / pressure, criticalRatio(gamma));
         double rise = 2 * gamma / (gamma - 1) * pressure / density * (1 - Math.pow(ratio, (gamma - 1) / gamma));
         return density * Math.pow(ratio, 1 / gamma) * Math.sqrt(rise);
-    }
-
-    @Override
-    public String title() {
-        return "isentropic ideal gas";
-    }
-
-    @Override
-    public String knownError() {
-        return "exact for an ideal gas; 10 to 40 % for nitrous oxide vapour at bottle pressure";
-    }
-
-    @Override
-    public double flux(FluidState stagnation, double downstreamPressure) {
-        return massFlux(stagnation.pressure(), stagnation.density(), gamma(stagnation), downstreamPressure);
-    }
-
-    @Override
-    public Throat throat(FluidState stagnation, double downstreamPressure) {
-        double gamma = gamma(stagnation);
-        double flux = flux(stagnation, downstreamPressure);
-        double ratio = Math.max(downstreamPressure / stagnation.pressure(), criticalRatio(gamma));
-        boolean choked = ratio > downstreamPressure / stagnation.pressure();
-        double density = stagnation.density() * Math.pow(ratio, 1 / gamma);
-        double temperature = stagnation.temperature() * Math.pow(ratio, (gamma - 1) / gamma);
-        return new Throat(
-                flux,
-                ratio * stagnation.pressure(),
-                temperature,
-                Double.NaN,
-                density,
-                flux / density,
-                choked ? Choking.SONIC : Choking.NONE);
-    }
-
-    private static double gamma(FluidState gas) {
-        return gas.cp() / gas.cv();
     }
 }

@@ -1,42 +1,37 @@
 package org.shotledger.flow;
 
 /**
- * What a hole passes, with the spread of the models.
+ * What a hole passes, with its predictive band and where it comes from.
  *
- * @param massFlow best estimate, kg/s
- * @param low lower bracket, kg/s: homogeneous equilibrium with the same coefficient as a flooded hole
- * @param high upper bracket, kg/s: frozen expansion (Henry-Fauske), or the incompressible flux where nothing flashes
- * @param dischargeCoefficient coefficient used for the best estimate
- * @param expectedError expected relative error of the best estimate, one standard deviation
- * @param model name of the model of the best estimate
- * @param source where that model and its coefficient come from, several sources parted by a semicolon
+ * @param massFlow the flow, kg/s: the best estimate unless the hole is taken elsewhere in its band
+ * @param low lower end of the 90 % band, kg/s
+ * @param high upper end of the 90 % band, kg/s
+ * @param shareOfEquilibrium the flow over homogeneous-equilibrium flow through the bore, coefficient 1
+ * @param model name of the law that acted
+ * @param holeClass class of the hole and of what stands before it
+ * @param source where law and coefficient come from, several sources parted by a semicolon
+ * @param outside sentences that say what lies outside the measured holes and which way it tends; empty when nothing does
+ * @param measured true when a flow test of this hole sets flow and band
  * @param throat state at the narrowest section by homogeneous equilibrium
  */
 public record JetFlow(
         double massFlow,
         double low,
         double high,
-        double dischargeCoefficient,
-        double expectedError,
+        double shareOfEquilibrium,
         String model,
+        HoleClass holeClass,
         String source,
+        String outside,
+        boolean measured,
         Throat throat) {
 
     /**
-     * The least flow to reckon with: where the models come together, as near the critical point, none of them is surer for it.
+     * The error of the estimate.
      *
-     * @return the lower bracket, but at most the best estimate less its expected error, kg/s
+     * @return one standard deviation relative to the flow, from the whole width of the band; zero when nothing flows
      */
-    public double least() {
-        return Math.min(low, (1 - expectedError) * massFlow);
-    }
-
-    /**
-     * The largest flow to reckon with.
-     *
-     * @return the upper bracket, but at least the best estimate and its expected error, kg/s
-     */
-    public double most() {
-        return Math.max(high, (1 + expectedError) * massFlow);
+    public double expectedError() {
+        return low > 0 ? new FlowBand(low, low, high).logarithmicDeviation() : 0;
     }
 }

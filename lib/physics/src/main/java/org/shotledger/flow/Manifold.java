@@ -1,6 +1,8 @@
 package org.shotledger.flow;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.shotledger.fluid.FluidState;
 
 /**
@@ -34,6 +36,16 @@ public record Manifold(String name, double volume, List<FeedPath> branches) impl
      */
     public static Manifold equal(String name, int count, FeedElement... branch) {
         return new Manifold(name, 0, java.util.Collections.nCopies(count, FeedPath.of(branch)));
+    }
+
+    /** The same block with the holes of its branches changed; equal branches stay equal. */
+    Manifold with(UnaryOperator<NitrousJet> change) {
+        List<FeedPath> changed = new ArrayList<>();
+        for (FeedPath branch : branches) {
+            int same = branches.indexOf(branch);
+            changed.add(same < changed.size() ? changed.get(same) : branch.with(change));
+        }
+        return new Manifold(name, volume, changed);
     }
 
     /** The branch that all branches equal, when it is open and ends in a jet; otherwise null. */

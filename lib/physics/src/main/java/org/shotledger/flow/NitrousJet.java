@@ -1,5 +1,6 @@
 package org.shotledger.flow;
 
+import java.util.Optional;
 import org.shotledger.fluid.FluidState;
 
 /**
@@ -7,14 +8,25 @@ import org.shotledger.fluid.FluidState;
  *
  * @param name name in reports
  * @param bore diameter of the hole, m; zero for a plugged one
- * @param lengthToBore length over diameter, 0 to 100
+ * @param lengthToBore length over diameter, 0 to 100; NaN when it is not known
  * @param edge shape of the inlet
- * @param dischargeCoefficient measured or calibrated coefficient, 0.1 to 1.2; NaN to use the default law's
+ * @param dischargeCoefficient stated coefficient on the ideal flux, 0.1 to 1.2; NaN to use the law's
+ * @param law the law that acts
+ * @param measured what a flow test found, relative to the law's best estimate; empty without a test
+ * @param place where in its band the hole is taken to be: -1 the lower end, 0 the best estimate, 1 the upper end; -3 to 3
  */
-public record NitrousJet(String name, double bore, double lengthToBore, Edge edge, double dischargeCoefficient)
+public record NitrousJet(
+        String name,
+        double bore,
+        double lengthToBore,
+        Edge edge,
+        double dischargeCoefficient,
+        OrificeLaw law,
+        Optional<FlowBand> measured,
+        double place)
         implements FeedElement {
-    /** Length over diameter of a usual jet (common practice, no source). */
-    public static final double USUAL_LENGTH = 3;
+    /** Length over diameter of a usual jet, for its volume only (common practice, no source). */
+    private static final double USUAL_LENGTH = 3;
 
     /**
      * Checks the values.
@@ -23,30 +35,91 @@ public record NitrousJet(String name, double bore, double lengthToBore, Edge edg
      */
     public NitrousJet {
         Checks.notNegative("Nitrous jet " + name, "bore", bore, "m");
-        Checks.within("Nitrous jet " + name, "length over bore", lengthToBore, 0, 100, "");
+        if (!Double.isNaN(lengthToBore)) {
+            Checks.within("Nitrous jet " + name, "length over bore", lengthToBore, 0, 100, "");
+        }
         if (!Double.isNaN(dischargeCoefficient)) {
             Checks.within("Nitrous jet " + name, "discharge coefficient", dischargeCoefficient, 0.1, 1.2, "");
         }
+        Checks.within("Nitrous jet " + name, "place in its band", place, -3, 3, "");
     }
 
     /**
-     * A usual jet: coned inlet, three bores long, default law.
+     * A hole with the default law, not tested.
+     *
+     * @param name name in reports
+     * @param bore diameter of the hole, m; zero for a plugged one
+     * @param lengthToBore length over diameter, 0 to 100; NaN when it is not known
+     * @param edge shape of the inlet
+     * @param dischargeCoefficient stated coefficient, 0.1 to 1.2; NaN to use the law's
+     */
+    public NitrousJet(String name, double bore, double lengthToBore, Edge edge, double dischargeCoefficient) {
+        this(name, bore, lengthToBore, edge, dischargeCoefficient, OrificeLaw.CLASS, Optional.empty(), 0);
+    }
+
+    /**
+     * A plain jet of which only the bore is known.
      *
      * @param bore diameter of the hole, m
      * @return the jet
      */
     public static NitrousJet of(double bore) {
-        return new NitrousJet("jet", bore, USUAL_LENGTH, Edge.ROUNDED, Double.NaN);
+        return new NitrousJet("jet", bore, Double.NaN, Edge.UNKNOWN, Double.NaN);
     }
 
     /**
-     * The same jet with a calibrated coefficient.
+     * The same kind of jet with another hole.
      *
-     * @param coefficient discharge coefficient on the ideal flux, 0.1 to 1.2
+     * @param size diameter of the hole, m
      * @return new jet
      */
-    public NitrousJet withDischargeCoefficient(double coefficient) {
-        return new NitrousJet(name, bore, lengthToBore, edge, coefficient);
+    public NitrousJet withBore(double size) {
+        return new NitrousJet(name, size, lengthToBore, edge, dischargeCoefficient, law, measured, place);
+    }
+
+    /**
+     * The same hole under another name.
+     *
+     * @param other name in reports
+     * @return new jet
+     */
+    public NitrousJet named(String other) {
+        return new NitrousJet(other, bore, lengthToBore, edge, dischargeCoefficient, law, measured, place);
+    }
+
+    /**
+     * The same jet by another law.
+     *
+     * @param other the law that shall act
+     * @return new jet
+     */
+    public NitrousJet withLaw(OrificeLaw other) {
+        return new NitrousJet(name, bore, lengthToBore, edge, dischargeCoefficient, other, measured, place);
+    }
+
+    /**
+     * The same jet after a flow test.
+     *
+     * @param factor measured flow over the law's best estimate, with its band
+     * @return new jet
+     */
+    public NitrousJet withMeasured(FlowBand factor) {
+        return new NitrousJet(name, bore, lengthToBore, edge, dischargeCoefficient, law, Optional.of(factor), place);
+    }
+
+    /**
+     * The same jet taken elsewhere in its band.
+     *
+     * @param there -1 the lower end, 0 the best estimate, 1 the upper end; -3 to 3
+     * @return new jet
+     */
+    public NitrousJet at(double there) {
+        return new NitrousJet(name, bore, lengthToBore, edge, dischargeCoefficient, law, measured, there);
+    }
+
+    /** Tells whether a coefficient was stated. */
+    boolean hasCoefficient() {
+        return !Double.isNaN(dischargeCoefficient);
     }
 
     /**
@@ -59,7 +132,23 @@ public record NitrousJet(String name, double bore, double lengthToBore, Edge edg
     }
 
     /**
-     * Best estimate of the flow.
+     * The flow over the pressure behind, at this jet's place in its band.
+     *
+     * @param inlet state at rest before the hole
+     * @return the curve
+     */
+    public OrificeCurve curve(FluidState inlet) {
+        OrificeCurve best = law.curve(this, inlet);
+        return measured.isEmpty() && place == 0 ? best : best.times(band(inlet).at(place));
+    }
+
+    /** What the law's best estimate is multiplied by: a flow test's band or the law's own. */
+    private FlowBand band(FluidState inlet) {
+        return measured.isPresent() ? measured.get() : law.band(this, inlet);
+    }
+
+    /**
+     * The flow at this jet's place in its band.
      *
      * @param inlet state at rest before the hole
      * @param downstreamPressure absolute pressure behind it, Pa
@@ -69,59 +158,49 @@ public record NitrousJet(String name, double bore, double lengthToBore, Edge edg
         if (bore == 0 || downstreamPressure >= inlet.pressure()) {
             return 0;
         }
-        return new HoleCurve(this, inlet).flow(downstreamPressure);
+        return curve(inlet).flow(downstreamPressure);
     }
 
     /**
-     * The flow with the spread of the models.
+     * The flow with its band and its reasons.
      *
      * @param inlet state at rest before the hole
      * @param downstreamPressure absolute pressure behind it, Pa
-     * @return best estimate and bracket
+     * @return flow and band; the band is that of the hole alone, whatever its place in it
      */
     public JetFlow flow(FluidState inlet, double downstreamPressure) {
-        double share = HoleLaw.liquidShare(inlet);
-        double best = massFlow(inlet, downstreamPressure);
+        double plain = bore == 0 ? 0 : law.curve(this, inlet).flow(downstreamPressure);
+        FlowBand band = band(inlet);
         Throat equilibrium = HomogeneousEquilibrium.throatAt(inlet, downstreamPressure);
-        double frozen = HenryFauske.massFlux(inlet, downstreamPressure);
-        double least = Math.min(liquidCoefficient(), flashingCoefficient());
-        double most = Math.max(liquidCoefficient(), flashingCoefficient());
-        String model = share > 0.5 ? HoleLaw.delayed(lengthToBore).title() : HomogeneousEquilibrium.MODEL.title();
+        double ideal = area() * equilibrium.massFlux();
+        double flow = plain * band.at(place);
         return new JetFlow(
-                best,
-                Math.min(best, least * area() * equilibrium.massFlux()),
-                Math.max(best, most * area() * frozen),
-                share * liquidCoefficient() + (1 - share) * flashingCoefficient(),
-                HoleLaw.expectedError(share, lengthToBore),
-                model,
-                Double.isNaN(dischargeCoefficient) ? HoleLaw.source(share) : HoleLaw.fluxSource(share),
+                flow,
+                plain * band.low(),
+                plain * band.high(),
+                ideal > 0 ? flow / ideal : 0,
+                law.name(),
+                new HoleClass(edge, Inlet.of(inlet)),
+                law.source(this, inlet) + (measured.isPresent() ? "; factor from a flow test" : ""),
+                MeasuredRange.outside(this, inlet),
+                measured.isPresent(),
                 equilibrium);
-    }
-
-    double liquidCoefficient() {
-        return Double.isNaN(dischargeCoefficient)
-                ? HoleLaw.liquidCoefficient(edge, lengthToBore)
-                : dischargeCoefficient;
-    }
-
-    double flashingCoefficient() {
-        return Double.isNaN(dischargeCoefficient) ? HoleLaw.FLASHING_COEFFICIENT : dischargeCoefficient;
     }
 
     @Override
     public double volume() {
-        return area() * bore * lengthToBore;
+        return area() * bore * (Double.isNaN(lengthToBore) ? USUAL_LENGTH : lengthToBore);
     }
 
     /** {@inheritDoc} A jet ends the path: what flows through it is asked of {@link #massFlow}. */
     @Override
     public double outletPressure(FluidState inlet, double massFlow) {
-        return new HoleCurve(this, inlet).pressureAt(massFlow);
+        return curve(inlet).pressureAt(massFlow);
     }
 
     @Override
     public double shortfall(FluidState inlet, double massFlow) {
-        return Math.min(0, new HoleCurve(this, inlet).largestFlow() - massFlow);
+        return Math.min(0, curve(inlet).largestFlow() - massFlow);
     }
 
     @Override

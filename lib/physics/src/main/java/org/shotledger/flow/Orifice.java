@@ -22,7 +22,7 @@ public record Orifice(NitrousJet hole, double lineBore) implements FeedElement {
     }
 
     /**
-     * A solenoid seat: square edge, two bores long (common practice, no source).
+     * A solenoid seat: the flow turns around a plunger on its way in, so edge and length count as not known.
      *
      * @param name name in reports
      * @param bore diameter of the seat's hole, m
@@ -30,7 +30,7 @@ public record Orifice(NitrousJet hole, double lineBore) implements FeedElement {
      * @return the part
      */
     public static Orifice solenoid(String name, double bore, double lineBore) {
-        return new Orifice(new NitrousJet(name, bore, 2, Edge.SQUARE, Double.NaN), lineBore);
+        return new Orifice(new NitrousJet(name, bore, Double.NaN, Edge.UNKNOWN, Double.NaN), lineBore);
     }
 
     @Override

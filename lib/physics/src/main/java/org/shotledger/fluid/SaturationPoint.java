@@ -192,6 +192,35 @@ public final class SaturationPoint {
         return perPlace * SaturationCurve.placeByTemperature(place);
     }
 
+    /**
+     * Internal energy of the saturated liquid.
+     *
+     * @return specific internal energy, J/kg
+     */
+    public double liquidEnergy() {
+        return liquidEnthalpy - pressure / liquidDensity;
+    }
+
+    /**
+     * Slope of the saturated liquid's density along saturation, from the slope of its expansion.
+     *
+     * @return d(rho')/dT, kg/(m3 K), negative
+     */
+    public double liquidDensitySlope() {
+        return slope(SaturationCurve.LIQUID_DENSITY) * SaturationCurve.placeByTemperature(place);
+    }
+
+    /**
+     * Slope of the saturated liquid's internal energy along saturation, from the slopes of the expansions.
+     *
+     * @return du'/dT, J/(kg K)
+     */
+    public double liquidEnergySlope() {
+        double work = slope(SaturationCurve.PRESSURE) / liquidDensity
+                - pressure * slope(SaturationCurve.LIQUID_DENSITY) / (liquidDensity * liquidDensity);
+        return (slope(SaturationCurve.LIQUID_ENTHALPY) - work) * SaturationCurve.placeByTemperature(place);
+    }
+
     private double slope(int property) {
         return SaturationCurve.slope(property, interval, SaturationCurve.within(place, interval));
     }

@@ -191,7 +191,11 @@ public final class StatePoint {
     public StatePoint densityEnergy(double kilogramPerCubicMetre, double energy) {
         FluidRange.density(kilogramPerCubicMetre);
         FluidRange.number("internal energy", energy, "J/kg");
-        double t = IsochoreSolver.temperature(point, line, search, kilogramPerCubicMetre, energy);
+        double t = IsochoreSolver.temperature(point, line, search, kilogramPerCubicMetre, energy, IsochoreSolver.START);
+        if (search.beyond()) {
+            double end = IsochoreSolver.energy(point, line, t, kilogramPerCubicMetre);
+            throw FluidRange.unreachable("internal energy", energy, "J/kg", kilogramPerCubicMetre + " kg/m3", end, t);
+        }
         return temperatureDensity(t, kilogramPerCubicMetre);
     }
 

@@ -36,6 +36,9 @@ public record Fuel(
     /** Temperature at which the liquid's enthalpy is counted as zero, K. */
     public static final double REFERENCE_TEMPERATURE = 298.15;
 
+    /** Temperature of the stated heat capacity of the vapour, K. */
+    public static final double VAPOUR_HEAT_CAPACITY_TEMPERATURE = 330;
+
     /** Checks the figures. */
     public Fuel {
         Require.named("fuel", name);

@@ -1,5 +1,6 @@
 package org.shotledger.fuel;
 
+import java.util.Optional;
 import org.shotledger.units.Require;
 
 /**
@@ -14,6 +15,32 @@ public record Octane(double research, double motor) {
     public Octane {
         Require.within("research octane number", research, 0, 140, "");
         Require.within("motor octane number", motor, 0, 140, "");
+    }
+
+    /**
+     * Octane numbers of both fuel streams of a mixture together, by moles as in a blend (Anderson et al., Energy and Fuels 24
+     * (2010) 6576).
+     *
+     * @param mixture what flows in
+     * @return the octane numbers; empty where a fuel that flows does not know its own, or none flows
+     */
+    public static Optional<Octane> of(Mixture mixture) {
+        double main = mixture.mainFlow() / mixture.mainFuel().molarMass();
+        double extra = mixture.nitrousFuelFlow() / mixture.nitrousFuel().molarMass();
+        if (extra == 0) {
+            return main == 0 ? Optional.empty() : mixture.mainFuel().octane();
+        }
+        if (main == 0) {
+            return mixture.nitrousFuel().octane();
+        }
+        double share = extra / (main + extra);
+        return mixture.mainFuel()
+                .octane()
+                .flatMap(a -> mixture.nitrousFuel()
+                        .octane()
+                        .map(b -> new Octane(
+                                a.research + share * (b.research - a.research),
+                                a.motor + share * (b.motor - a.motor))));
     }
 
     /**

@@ -4,30 +4,76 @@ import org.shotledger.supply.PumpGroup;
 import org.shotledger.supply.Regulator;
 
 /**
- * The separate fuel supply of a wet kit: cell, pump, regulator, solenoid, jets.
+ * The separate fuel supply of a nitrous system: cell, pump, regulator, solenoid, jets.
  *
  * <p>The fuel stays liquid, so solenoid and jets are incompressible orifices in series,
  * {@code mdot = sqrt(2 rho (p_rail - p_nozzle)) / sqrt(1/(Cd A)_solenoid^2 + 1/(n Cd A_jet)^2)} (Bernoulli with
- * discharge coefficients). The regulator holds the rail while the pumps can follow; where they cannot, the rail settles
+ * discharge coefficients); a passage behind a jet adds its own {@code 1/(n Cd A)^2}. The regulator holds the rail while the pumps can follow; where they cannot, the rail settles
  * at the pressure at which pump and jets pass the same flow.
  *
  * @param pumps the pumps of this circuit
  * @param solenoid its solenoid
- * @param jetDischargeCoefficient discharge coefficient of a fuel jet, 0 to 1
+ * @param jet what kind of hole a fuel jet, and the passage behind it, is
  * @param cellVolume volume of the fuel cell, m3, positive
  */
-public record FuelCircuit(
-        PumpGroup pumps, Solenoid solenoid, double jetDischargeCoefficient, double cellVolume) {
+public record FuelCircuit(PumpGroup pumps, Solenoid solenoid, FuelJet jet, double cellVolume) {
+    /** Dynamic viscosity of fuels at 20 degC, Pa s: gasoline 0.5e-3, ethanol 1.2e-3 (handbook values); twice as much is 1 % of flow. */
+    private static final double VISCOSITY = 0.8e-3;
+
+    /** Passes of the coefficient's dependence on the flow through the Reynolds number; it is weak. */
+    private static final int PASSES = 2;
 
     /** Checks the ranges. */
     public FuelCircuit {
-        if (!(jetDischargeCoefficient > 0 && jetDischargeCoefficient <= 1)) {
-            throw new IllegalArgumentException("The fuel jet's discharge coefficient is " + jetDischargeCoefficient
-                    + "; allowed is above 0, at most 1.");
-        }
         if (!(cellVolume > 0 && cellVolume < 0.2)) {
             throw new IllegalArgumentException(
                     "The fuel cell's volume is " + cellVolume + " m3; allowed is above 0 and below 0.2 m3.");
+        }
+    }
+
+    /**
+     * A circuit whose jets have a stated coefficient.
+     *
+     * @param pumps the pumps of this circuit
+     * @param solenoid its solenoid
+     * @param jetDischargeCoefficient discharge coefficient of a fuel jet, above 0, at most 1
+     * @param cellVolume volume of the fuel cell, m3, positive
+     */
+    public FuelCircuit(
+            PumpGroup pumps,
+            Solenoid solenoid,
+            double jetDischargeCoefficient,
+            double cellVolume) {
+        this(pumps, solenoid, FuelJet.stated(jetDischargeCoefficient), cellVolume);
+    }
+
+    /**
+     * The same circuit with another kind of jet, such as one that was flow-tested.
+     *
+     * @param other the kind of jet
+     * @return new circuit
+     */
+    public FuelCircuit withJet(FuelJet other) {
+        return new FuelCircuit(pumps, solenoid, other, cellVolume);
+    }
+
+    /**
+     * The jets in use.
+     *
+     * @param count number of jets, at least 1
+     * @param bore hole diameter of each, m
+     * @param passage diameter of the nozzle's passage behind each, m; infinite when there is nothing narrow
+     */
+    public record Jets(int count, double bore, double passage) {
+        /**
+         * Jets with nothing narrow behind them.
+         *
+         * @param count number of jets, at least 1
+         * @param bore hole diameter of each, m
+         * @return the jets
+         */
+        public static Jets free(int count, double bore) {
+            return new Jets(count, bore, Double.POSITIVE_INFINITY);
         }
     }
 
@@ -67,17 +113,15 @@ public record FuelCircuit(
      * Flow at given pressures.
      *
      * @param density fuel density, kg/m3
-     * @param jets number of jets, at least 1
-     * @param jetBore hole diameter of each, m
+     * @param jets the jets with the passages behind them
      * @param at the pressures around the circuit
      * @param regulator its regulator as it is set
      * @param voltage supply voltage at the pump's wiring, V
      * @return the flow; zero when the rail is not above the nozzle
      */
-    public FuelFlow flow(
-            double density, int jets, double jetBore, Pressures at, Regulator regulator, double voltage) {
+    public FuelFlow flow(double density, Jets jets, Pressures at, Regulator regulator, double voltage) {
         double rail = regulator.railPressure(at.ambient(), at.plenum());
-        double area = effectiveArea(jets, jetBore);
+        double area = effectiveArea(jets, density, rail - at.nozzle());
         double wanted = flow(density, area, rail, at.nozzle());
         double capacity = density * pumps.capacity(rail - at.ambient(), voltage);
         if (wanted <= capacity) {
@@ -92,23 +136,43 @@ public record FuelCircuit(
      *
      * @param massFlow fuel through all jets, kg/s, positive
      * @param density fuel density, kg/m3
-     * @param jets number of jets, at least 1
+     * @param jets number of jets and the passages behind them; their bore does not matter
      * @param at the pressures around the circuit
      * @param regulator its regulator as it is set
      * @return hole diameter of each jet, m
-     * @throws IllegalArgumentException when the solenoid alone lets less pass
+     * @throws IllegalArgumentException when solenoid and passages alone let less pass
      */
-    public double boreFor(double massFlow, double density, int jets, Pressures at, Regulator regulator) {
+    public double boreFor(double massFlow, double density, Jets jets, Pressures at, Regulator regulator) {
         double drop = regulator.railPressure(at.ambient(), at.plenum()) - at.nozzle();
-        double through = drop > 0 ? flow(density, solenoid.effectiveArea(), at.nozzle() + drop, at.nozzle()) : 0;
+        double passage = jets.count() * hole(jets.passage(), density, drop);
+        double rest = 1 / square(solenoid.effectiveArea()) + 1 / square(passage);
+        double through = drop > 0 ? Math.sqrt(2 * density * drop / rest) : 0;
         if (!(massFlow < through)) {
-            throw new IllegalArgumentException("The fuel circuit must pass " + massFlow
-                    + " kg/s, but its solenoid alone passes " + through + " kg/s at a pressure drop of " + drop
-                    + " Pa; use a larger solenoid or more fuel pressure.");
+            String narrow = Double.isInfinite(jets.passage())
+                    ? "its solenoid alone passes"
+                    : "its solenoid and the" + " nozzles' passages alone pass";
+            throw new IllegalArgumentException("The fuel circuit must pass " + massFlow + " kg/s, but " + narrow + " "
+                    + through + " kg/s at a pressure drop of " + drop
+                    + " Pa; use a larger solenoid, wider nozzles or more fuel pressure.");
         }
         double whole = massFlow / Math.sqrt(2 * density * drop);
-        double jet = 1 / Math.sqrt(1 / (whole * whole) - 1 / square(solenoid.effectiveArea()));
-        return Math.sqrt(4 * jet / (jets * jetDischargeCoefficient * Math.PI));
+        double area = 1 / Math.sqrt(1 / (whole * whole) - rest) / jets.count();
+        double bore = Math.sqrt(4 * area / (jet.coefficient(Double.POSITIVE_INFINITY) * Math.PI));
+        for (int i = 0; i < PASSES; i++) {
+            bore = Math.sqrt(4 * area / (jet.coefficient(reynolds(bore, density, drop)) * Math.PI));
+        }
+        return bore;
+    }
+
+    /** Reynolds number of the velocity that the whole drop would give. */
+    private static double reynolds(double bore, double density, double drop) {
+        return bore * Math.sqrt(2 * density * Math.max(0, drop)) / VISCOSITY;
+    }
+
+    private double hole(double bore, double density, double drop) {
+        return Double.isInfinite(bore)
+                ? Double.POSITIVE_INFINITY
+                : jet.coefficient(reynolds(bore, density, drop)) * Math.PI / 4 * bore * bore;
     }
 
     private FuelFlow state(double density, double rail, double flow, double capacity, boolean limited) {
@@ -116,9 +180,20 @@ public record FuelCircuit(
         return new FuelFlow(flow, rail, rail - drop, capacity, limited);
     }
 
-    private double effectiveArea(int jets, double jetBore) {
-        double jet = jets * jetDischargeCoefficient * Math.PI / 4 * jetBore * jetBore;
-        return 1 / Math.sqrt(1 / square(solenoid.effectiveArea()) + 1 / square(jet));
+    private double effectiveArea(Jets jets, double density, double drop) {
+        double jetArea = jets.count() * hole(jets.bore(), density, drop);
+        double passage = jets.count() * hole(jets.passage(), density, drop);
+        return 1 / Math.sqrt(1 / square(solenoid.effectiveArea()) + 1 / square(jetArea) + 1 / square(passage));
+    }
+
+    /**
+     * Area of one jet that counts for flow.
+     *
+     * @param bore hole diameter, m
+     * @return discharge coefficient at high Reynolds numbers times area, m2
+     */
+    public double jetArea(double bore) {
+        return jet.coefficient(Double.POSITIVE_INFINITY) * Math.PI / 4 * bore * bore;
     }
 
     private static double flow(double density, double area, double rail, double nozzle) {

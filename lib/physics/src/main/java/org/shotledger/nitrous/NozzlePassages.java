@@ -1,7 +1,8 @@
 package org.shotledger.nitrous;
 
 /**
- * The passages inside a nozzle behind its jets. A jet larger than the passage behind it is not what sets the flow.
+ * The passages inside a nozzle behind its jets, in series with them: each takes its share of the pressure drop, and a passage
+ * narrower than the jet sets the flow.
  *
  * @param nitrousBore diameter of the nitrous passage, m, positive
  * @param fuelBore diameter of the fuel passage, m, positive

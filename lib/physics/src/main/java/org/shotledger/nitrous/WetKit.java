@@ -1,6 +1,8 @@
 package org.shotledger.nitrous;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.shotledger.flow.FeedPath;
 
 /**
  * A wet kit without its jets.
@@ -25,5 +27,51 @@ public record WetKit(
         if (nozzles < 1 || nozzles > 16) {
             throw new IllegalArgumentException("The wet kit has " + nozzles + " nozzles; allowed is 1 to 16.");
         }
+    }
+
+    /**
+     * The nitrous feed path with a pair of jets, the nozzles' passages in series when they are known.
+     *
+     * @param jets the pair in every nozzle
+     * @return the path from the bottle's liquid to the nozzles
+     */
+    public FeedPath nitrousPath(JetPair jets) {
+        return nitrous.path(
+                nozzles,
+                jets.nitrousBore(),
+                passages.map(NozzlePassages::nitrousBore)
+                        .map(OptionalDouble::of)
+                        .orElse(OptionalDouble.empty()));
+    }
+
+    /**
+     * What the fuel circuit passes with a pair of jets, the nozzles' passages in series when they are known.
+     *
+     * @param density fuel density, kg/m3
+     * @param jets the pair in every nozzle
+     * @param at the pressures around the circuit
+     * @param voltage supply voltage at the pump's wiring, V
+     * @return the flow; zero when the rail is not above the nozzle
+     */
+    public FuelCircuit.FuelFlow fuelFlow(double density, JetPair jets, FuelCircuit.Pressures at, double voltage) {
+        return fuel.flow(density, fuelJets(jets.fuelBore()), at, voltage);
+    }
+
+    /**
+     * The fuel jet that passes a wanted flow.
+     *
+     * @param massFlow fuel through all jets, kg/s, positive
+     * @param density fuel density, kg/m3
+     * @param at the pressures around the circuit
+     * @return hole diameter of each jet, m
+     * @throws IllegalArgumentException when solenoid and passages alone let less pass
+     */
+    public double fuelBoreFor(double massFlow, double density, FuelCircuit.Pressures at) {
+        return fuel.boreFor(massFlow, density, fuelJets(0), at);
+    }
+
+    private FuelCircuit.Jets fuelJets(double bore) {
+        return new FuelCircuit.Jets(
+                nozzles, bore, passages.map(NozzlePassages::fuelBore).orElse(Double.POSITIVE_INFINITY));
     }
 }

@@ -3,37 +3,57 @@ package org.shotledger.wiring;
 import java.util.List;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitSystem;
 
 /**
- * A pressure sensor whose output is a share of its supply, {@code U = U_s (a + (b - a) (p - p_0)/(p_1 - p_0))}.
+ * A sensor whose output is a share of its supply, {@code U = U_s (a + (b - a) (p - p_0)/(p_1 - p_0))}.
  *
  * @param name what it is called
- * @param low gauge pressure at the lower end, Pa
- * @param high gauge pressure at the upper end, Pa
+ * @param kind what it measures: gauge or absolute pressure for the usual ones
+ * @param low value at the lower end, SI
+ * @param high value at the upper end, SI
  * @param supply supply of the sensor, V
  * @param lowShare share of the supply at the lower end, 0 to 1
  * @param highShare share of the supply at the upper end, 0 to 1
  */
-public record RatiometricSensor(String name, double low, double high, double supply, double lowShare, double highShare)
+public record RatiometricSensor(
+        String name, QuantityKind kind, double low, double high, double supply, double lowShare, double highShare)
         implements Sensor {
+    /** Standard pressure at sea level, Pa (ISO 2533). */
+    private static final double SEA_LEVEL = 101_325;
 
     /** Checks the ends. */
     public RatiometricSensor {
         Require.named("sensor", name);
-        Require.within("upper pressure of " + name, high, Math.nextUp(low), 1e9, "Pa");
+        Require.given("kind of " + name, kind);
+        Require.within("upper end of " + name, high, Math.nextUp(low), 1e9, "SI units");
         Require.within("supply of " + name, supply, 1, 30, "V");
         Require.within("lower share of " + name, lowShare, 0, 1, "");
         Require.within("upper share of " + name, highShare, Math.nextUp(lowShare), 1, "");
     }
 
-    @Override
-    public QuantityKind kind() {
-        return QuantityKind.GAUGE_PRESSURE;
+    /**
+     * A sensor of gauge pressure.
+     *
+     * @param name what it is called
+     * @param low gauge pressure at the lower end, Pa
+     * @param high gauge pressure at the upper end, Pa
+     * @param supply supply of the sensor, V
+     * @param lowShare share of the supply at the lower end, 0 to 1
+     * @param highShare share of the supply at the upper end, 0 to 1
+     */
+    public RatiometricSensor(String name, double low, double high, double supply, double lowShare, double highShare) {
+        this(name, QuantityKind.GAUGE_PRESSURE, low, high, supply, lowShare, highShare);
     }
 
     @Override
     public double output(double value) {
         return supply * (lowShare + (highShare - lowShare) * (value - low) / (high - low));
+    }
+
+    @Override
+    public double output(double value, InputConditions conditions) {
+        return output(value) * conditions.supply();
     }
 
     @Override
@@ -50,14 +70,20 @@ public record RatiometricSensor(String name, double low, double high, double sup
 
     @Override
     public List<Check> checks() {
-        double vented = Math.max(low, 0);
+        boolean absolute = kind == QuantityKind.ABSOLUTE_PRESSURE;
+        double vented = Math.min(high, Math.max(low, absolute ? SEA_LEVEL : 0));
         double loaded = low + 0.75 * (high - low);
         return List.of(
-                new Check("line open to the air", vented, output(vented)),
+                new Check(
+                        absolute
+                                ? "line open to the air at sea level, or the barometer of the day"
+                                : "line open to the air",
+                        vented,
+                        output(vented)),
                 new Check("against a reference gauge", loaded, output(loaded)));
     }
 
     private String volts(double share) {
-        return QuantityKind.VOLTAGE.text(supply * share, org.shotledger.units.UnitSystem.SI);
+        return QuantityKind.VOLTAGE.text(supply * share, UnitSystem.SI);
     }
 }

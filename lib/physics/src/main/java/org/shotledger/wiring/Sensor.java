@@ -2,10 +2,20 @@ package org.shotledger.wiring;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.shotledger.curve.Bracket;
 import org.shotledger.units.QuantityKind;
 
 /** A sensor: what it puts out for what it measures, to be typed into a controller and checked at two points. */
-public sealed interface Sensor permits RatiometricSensor, ThermistorSensor, ThermocoupleSensor, EthanolSensor {
+public sealed interface Sensor
+        permits RatiometricSensor,
+                LinearSensor,
+                ThrottleSensor,
+                ResistanceSensor,
+                ThermistorSensor,
+                ThermocoupleSensor,
+                EthanolSensor,
+                PulseWidthSensor,
+                FrequencySensor {
 
     /**
      * What it is called.
@@ -48,9 +58,35 @@ public sealed interface Sensor permits RatiometricSensor, ThermistorSensor, Ther
      * What it puts out.
      *
      * @param value what is measured, SI, inside the range
-     * @return V, or Hz where {@link #outputKind()} is a frequency
+     * @return V; Hz or s where {@link #outputKind()} is a frequency or a time
      */
     double output(double value);
+
+    /**
+     * What it puts out where supply or pull-up are not what they should be.
+     *
+     * @param value what is measured, SI
+     * @param conditions of the input
+     * @return V, Hz or s; unchanged where the sensor leans on neither
+     */
+    default double output(double value, InputConditions conditions) {
+        return output(value);
+    }
+
+    /**
+     * The value that a controller with a perfect table shows.
+     *
+     * @param output V, Hz or s
+     * @return SI, held at the nearer end of the range for an output beyond it
+     */
+    default double value(double output) {
+        double atLow = output(low()) - output;
+        double atHigh = output(high()) - output;
+        if (Math.signum(atLow) * Math.signum(atHigh) > 0) {
+            return Math.abs(atLow) < Math.abs(atHigh) ? low() : high();
+        }
+        return Bracket.root(v -> output(v) - output, low(), high(), 1e-9 * (high() - low()));
+    }
 
     /**
      * Its law in words.

@@ -113,8 +113,13 @@ public record ThermistorSensor(
 
     @Override
     public double output(double value) {
+        return output(value, InputConditions.NOMINAL);
+    }
+
+    @Override
+    public double output(double value, InputConditions conditions) {
         double resistance = resistance(value);
-        return supply * resistance / (resistance + pullUp);
+        return supply * conditions.supply() * resistance / (resistance + pullUp * conditions.pullUp());
     }
 
     @Override

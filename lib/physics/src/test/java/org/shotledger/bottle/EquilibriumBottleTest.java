@@ -23,7 +23,7 @@ class EquilibriumBottleTest {
         assertEquals(1, end.time() / number(last, "t"), 1e-7);
         assertEquals(number(last, "T"), history.last().temperature(), 1e-5);
         for (int i = 0; i < rows.size() - 1; i++) {
-            Moment moment = history.moments().get(i);
+            Sample moment = history.moments().get(i);
             assertEquals(number(rows.get(i), "t"), moment.time(), 1e-9);
             assertEquals(number(rows.get(i), "T"), moment.temperature(), 1e-5);
             assertEquals(1, moment.pressure() / number(rows.get(i), "p"), 1e-6);
@@ -34,12 +34,12 @@ class EquilibriumBottleTest {
     @Test
     void conservesEnergyWhileVapourIsDrawn() {
         Charge charge = SIX_LITRES.charged(2, 290);
-        History history = Emptying.of(charge, Draw.constant(0.05))
+        History history = Emptying.of(charge, Outflow.constant(0.05))
                 .throughVapour()
                 .withDuration(25)
                 .equilibrium();
         assertTrue(history.find(BottleEvent.Kind.LIQUID_UNCOVERED).isPresent());
-        Moment last = history.last();
+        Sample last = history.last();
         assertEquals(2 - 0.05 * 25, last.mass(), 1e-6);
         assertTrue(last.pressure()
                 < history.find(BottleEvent.Kind.LIQUID_UNCOVERED).get().pressure());
@@ -50,14 +50,14 @@ class EquilibriumBottleTest {
     void heatsToTheThermostatAndStopsThere() {
         Bottle bottle = new Bottle(6.7e-3, 7.1, 900);
         Charge cold = bottle.charged(4.54, 285);
-        Warmth warmth = new Warmth(300, 0, 285, 350, 6.2e6, 6.0e6);
-        History history = Emptying.of(cold, Draw.none())
-                .withWarmth(warmth)
+        HeatInput warmth = new HeatInput(300, 0, 285, 350, 6.2e6, 6.0e6);
+        History history = Emptying.of(cold, Outflow.none())
+                .withHeat(warmth)
                 .withDuration(1800)
                 .equilibrium();
         BottleEvent off = history.find(BottleEvent.Kind.THERMOSTAT).orElseThrow();
         assertEquals(6.2e6, off.pressure(), 10);
-        Moment then = history.at(off.time());
+        Sample then = history.at(off.time());
         double contents = 4.54
                 * (NitrousOxide.atTemperatureDensity(then.temperature(), 4.54 / 6.7e-3)
                                 .internalEnergy()

@@ -34,6 +34,32 @@ class AirLawsTest {
         assertTrue(BackPressure.factor(1.2, 0.9, 9.2, 1.3) > 1);
     }
 
+    /** Mass and energy over the intake stroke: residual gas in the clearance, fresh gas drawn in against the plenum pressure. */
+    @Test
+    void back_pressure_follows_from_a_balance() {
+        double r = 9.2;
+        double gamma = 1.32;
+        double cv = 287 / (gamma - 1);
+        double clearance = 1e-4;
+        double full = r * clearance;
+        double intake = 1.8e5;
+        for (double exhaust : new double[] {1.1e5, 1.8e5, 2.6e5}) {
+            double residual = exhaust * clearance / (287 * 1150);
+            double energy = residual * cv * 1150;
+            double end = intake * full / (gamma - 1);
+            double fresh = (end + intake * (full - clearance) - energy) / (cv * gamma * 330);
+            double filled = fresh * 287 * 330 / (intake * (full - clearance));
+            assertEquals(filled, BackPressure.idealVolumetricEfficiency(exhaust / intake, r, gamma), 1e-12);
+            assertEquals(
+                    residual / (residual + fresh),
+                    BackPressure.residualShare(exhaust, 1150, intake, 330, r, gamma),
+                    1e-12);
+        }
+        Engine engine = CylinderTest.ENGINE;
+        assertTrue(engine.breathedVolume(5000, 1.0, 1.4) < 0.98 * engine.breathedVolume(5000));
+        assertEquals(engine.breathedVolume(5000), engine.breathedVolume(5000, 1.1, 1.1), 1e-12);
+    }
+
     @Test
     void bands_of_the_trade_hold_their_middle() {
         // 10 hp per lb/min and 0.6 lb/(hp h): common practice, no source.

@@ -15,9 +15,7 @@ class DownstreamPressureTest {
 
     private static final List<DoubleUnaryOperator> MODELS = List.of(
             p -> HomogeneousEquilibrium.massFlux(LIQUID, p),
-            p -> NonEquilibrium.massFlux(LIQUID, p),
             p -> Omega.massFlux(LIQUID, p),
-            p -> HenryFauske.massFlux(LIQUID, p),
             p -> Incompressible.massFlux(LIQUID.density(), LIQUID.pressure(), p),
             p -> IsentropicGas.massFlux(5e5, 9, 1.3, p));
 

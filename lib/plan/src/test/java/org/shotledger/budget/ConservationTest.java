@@ -101,11 +101,7 @@ class ConservationTest {
                         + circuit.regulator().basePressure()
                         + circuit.regulator().boostReference() * (plenum - ambient);
         double solenoid = 0.65 * Math.PI / 4 * Math.pow(circuit.solenoid().bore(), 2);
-        double jet = drawn.evaluator().build().wetKit().nozzles()
-                * circuit.jetDischargeCoefficient()
-                * Math.PI
-                / 4
-                * Math.pow(jets.fuelBore(), 2);
+        double jet = drawn.evaluator().build().wetKit().nozzles() * circuit.jetArea(jets.fuelBore());
         double resistance = 1 / (solenoid * solenoid) + 1 / (jet * jet);
         return rail <= plenum ? 0 : Math.sqrt(2 * density * (rail - plenum) / resistance);
     }

@@ -22,18 +22,12 @@ final class Changed {
 
     static Build regulator(Build b, Regulator regulator) {
         FuelCircuit old = b.wetKit().fuel();
-        return fuel(
-                b,
-                new FuelCircuit(
-                        old.pumps(), regulator, old.solenoid(), old.jetDischargeCoefficient(), old.cellVolume()));
+        return fuel(b, new FuelCircuit(old.pumps(), regulator, old.solenoid(), old.jet(), old.cellVolume()));
     }
 
     static Build fuelSolenoid(Build b, Solenoid solenoid) {
         FuelCircuit old = b.wetKit().fuel();
-        return fuel(
-                b,
-                new FuelCircuit(
-                        old.pumps(), old.regulator(), solenoid, old.jetDischargeCoefficient(), old.cellVolume()));
+        return fuel(b, new FuelCircuit(old.pumps(), old.regulator(), solenoid, old.jet(), old.cellVolume()));
     }
 
     private static Build fuel(Build b, FuelCircuit fuel) {

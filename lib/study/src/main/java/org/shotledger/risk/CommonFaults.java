@@ -107,7 +107,7 @@ public final class CommonFaults {
         }
         var circuit = s.build().wetKit().fuel();
         double bore = s.jets().fuelBore();
-        double jets = s.fuelOpen() * circuit.jetDischargeCoefficient() * Math.PI / 4 * bore * bore;
+        double jets = s.fuelOpen() * circuit.jetArea(bore);
         double whole = 1 / Math.hypot(1 / jets, 1 / circuit.solenoid().effectiveArea());
         return s.withFuelRestriction(whole / Math.sqrt(3 * severity));
     }

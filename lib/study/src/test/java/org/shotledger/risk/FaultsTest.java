@@ -47,7 +47,7 @@ class FaultsTest {
         var circuit = BUDGET.build().wetKit().fuel();
         double s = circuit.solenoid().effectiveArea();
         double bore = Situation.of(BUDGET).jets().fuelBore();
-        double j = circuit.jetDischargeCoefficient() * Math.PI / 4 * bore * bore;
+        double j = circuit.jetArea(bore);
         double ratio = Math.hypot(1 / s, 1 / (6 * j)) / Math.hypot(1 / s, 1 / (5 * j));
         Evaluation sound = peak(Situation.of(BUDGET));
         Evaluation blocked = peak(Situation.of(BUDGET).withOpenJets(6, 5));

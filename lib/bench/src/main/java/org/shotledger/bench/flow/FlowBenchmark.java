@@ -11,7 +11,6 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.shotledger.flow.FeedPath;
 import org.shotledger.flow.HomogeneousEquilibrium;
-import org.shotledger.flow.HomogeneousEquilibriumTable;
 import org.shotledger.flow.Manifold;
 import org.shotledger.flow.NitrousJet;
 import org.shotledger.flow.Orifice;
@@ -81,18 +80,6 @@ public class FlowBenchmark {
     @Benchmark
     public double exactVapour() {
         return HomogeneousEquilibrium.criticalFlux(vapour[next()]).massFlux();
-    }
-
-    /** Tabulated critical flux of a mixture. */
-    @Benchmark
-    public double tableMixture() {
-        return HomogeneousEquilibriumTable.criticalFlux(mixed[next()]);
-    }
-
-    /** Tabulated critical flux of subcooled liquid. */
-    @Benchmark
-    public double tableSubcooled() {
-        return HomogeneousEquilibriumTable.criticalFlux(subcooled[next()]);
     }
 
     /** Default law of one jet from saturated liquid. */

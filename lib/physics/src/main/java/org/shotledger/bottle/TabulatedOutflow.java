@@ -1,0 +1,95 @@
+package org.shotledger.bottle;
+
+import org.hipparchus.analysis.interpolation.AkimaSplineInterpolator;
+import org.hipparchus.analysis.interpolation.BicubicInterpolatingFunction;
+import org.hipparchus.analysis.interpolation.BicubicInterpolator;
+import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
+import org.shotledger.flow.FeedPath;
+import org.shotledger.fluid.FluidState;
+import org.shotledger.fluid.NitrousOxide;
+
+/**
+ * A feed path's flow of boiling liquid, tabulated over its temperature, and what a share of vapour in it makes of that flow. Integrators
+ * ask for it thousands of times, and it depends on nothing else.
+ *
+ * <p>The spline runs over {@code (1 - T/Tc)^(1/3)}, in which the properties of saturated liquid are smooth up to the critical
+ * point (the exponent of the coexistence curve is close to one third). It is a local one, because the flow has a kink wherever
+ * the choking part changes. Other states are passed on to the path itself.
+ */
+final class TabulatedOutflow implements Outflow {
+    private static final int NODES = 61;
+    /** Share of the critical temperature at the warm end; closer to it the flow bends too sharply for a table. */
+    private static final double WARM_END = 0.99;
+    /** At the cold end the liquid still boils at this many times the pressure behind the jets, so that every hole chokes. */
+    private static final double COLD_END_RATIO = 2.5;
+    /** The ratio of wet to saturated flow is smooth in temperature: few nodes do. */
+    private static final int RATIO_NODES = 13;
+    /**
+     * Square roots of the vapour shares of superheated liquid once it has flashed: 30 K of superheat make about 0.3. The first
+     * bubbles cost most, hence the root. The interpolator leaves out the outermost cells, hence a mirrored node below zero.
+     */
+    private static final double[] ROOTS = {-0.03, 0, 0.03, 0.06, 0.1, 0.15, 0.21, 0.28, 0.36, 0.45, 0.55};
+
+    private final FeedPath path;
+    private final double downstreamPressure;
+    private final PolynomialSplineFunction flow;
+    private final BicubicInterpolatingFunction ratio;
+
+    TabulatedOutflow(FeedPath path, double downstreamPressure) {
+        this.path = path;
+        this.downstreamPressure = downstreamPressure;
+        double cold = place(NitrousOxide.saturationTemperature(
+                Math.max(COLD_END_RATIO * downstreamPressure, 2 * NitrousOxide.TRIPLE_PRESSURE)));
+        double warm = place(WARM_END * NitrousOxide.CRITICAL_TEMPERATURE);
+        double[] places = places(warm, cold, NODES);
+        double[] flows = new double[NODES];
+        for (int i = 0; i < NODES; i++) {
+            flows[i] = at(places[i], 0);
+        }
+        flow = new AkimaSplineInterpolator().interpolate(places, flows);
+        ratio = ratio(places(warm, cold, RATIO_NODES));
+    }
+
+    private static double[] places(double warm, double cold, int nodes) {
+        double[] places = new double[nodes];
+        for (int i = 0; i < nodes; i++) {
+            places[i] = i == nodes - 1 ? cold : warm + (cold - warm) * i / (nodes - 1);
+        }
+        return places;
+    }
+
+    private BicubicInterpolatingFunction ratio(double[] places) {
+        double[][] ratios = new double[places.length][ROOTS.length];
+        for (int i = 0; i < places.length; i++) {
+            double liquid = at(places[i], 0);
+            for (int j = 0; j < ROOTS.length; j++) {
+                ratios[i][j] = liquid > 0 ? at(places[i], ROOTS[j] * ROOTS[j]) / liquid : 1;
+            }
+        }
+        return new BicubicInterpolator().interpolate(places, ROOTS, ratios);
+    }
+
+    private double at(double place, double quality) {
+        double temperature = NitrousOxide.CRITICAL_TEMPERATURE * (1 - place * place * place);
+        return path.massFlow(NitrousOxide.mixture(temperature, quality), downstreamPressure);
+    }
+
+    private static double place(double temperature) {
+        return Math.cbrt(1 - temperature / NitrousOxide.CRITICAL_TEMPERATURE);
+    }
+
+    @Override
+    public double massFlow(double time, FluidState outlet) {
+        if (outlet.isSaturated()) {
+            double place = place(outlet.temperature());
+            if (outlet.quality() == 0 && flow.isValidPoint(place)) {
+                return flow.value(place);
+            }
+            double root = Math.sqrt(outlet.quality());
+            if (flow.isValidPoint(place) && ratio.isValidPoint(place, root)) {
+                return flow.value(place) * ratio.value(place, root);
+            }
+        }
+        return path.massFlow(outlet, downstreamPressure);
+    }
+}

@@ -1,0 +1,42 @@
+package org.shotledger.engine;
+
+import org.shotledger.units.Require;
+
+/**
+ * Share of the ideal fuel-air cycle's work that an engine indicates with its own spark: what heat to the walls, burning that
+ * takes time, valves that open early and charge that does not burn leave of it. One number, found on the base pull with the
+ * fuel, air and mixture of that pull, and carried over to every other point. Heywood (chapter 5) gives about 0.8 to 0.9
+ * for engines at best timing; the carried-over number is good to a few per cent over speed and load, which {@link Cylinder}
+ * shows.
+ *
+ * @param value indicated work over the cycle's work, 0.4 to 1
+ */
+public record EngineFactor(double value) {
+    private static final double LEAST = 0.4;
+    private static final double MOST = 1.0;
+
+    /** Checks the range. */
+    public EngineFactor {
+        Require.within("share of the fuel-air cycle's work", value, LEAST, MOST, "");
+    }
+
+    /**
+     * Finds the factor on a pull.
+     *
+     * @param measuredIndicated gross indicated power of the pull: brake power, friction and pumping, W
+     * @param cycleWork what the fuel-air cycle gives from the same charge, W
+     * @return the factor
+     * @throws IllegalArgumentException when it would not lie between 0.4 and 1, with both powers in the message
+     */
+    public static EngineFactor calibrate(double measuredIndicated, double cycleWork) {
+        Require.positive("indicated power of the base pull", measuredIndicated, "W");
+        Require.positive("power of the fuel-air cycle", cycleWork, "W");
+        double share = measuredIndicated / cycleWork;
+        if (!(share >= LEAST && share <= MOST)) {
+            throw new IllegalArgumentException("The base pull indicates " + measuredIndicated + " W, which is " + share
+                    + " of the " + cycleWork + " W that the ideal fuel-air cycle makes of its charge; it must be from "
+                    + LEAST + " to " + MOST + ". Check power, boost, mixture and volumetric efficiency of the pull.");
+        }
+        return new EngineFactor(share);
+    }
+}

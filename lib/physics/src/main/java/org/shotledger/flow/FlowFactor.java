@@ -1,0 +1,118 @@
+package org.shotledger.flow;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * What is known of a factor on the flow of a kind of jet: before any test the band of its class, after each test less.
+ *
+ * <p>The logarithm of the factor is taken as normal, so that a test updates it in closed form (conjugate normal; any Bayesian
+ * text, such as Gelman et al., Bayesian Data Analysis, chapter 2): with a prior {@code (m, s)} and a measured logarithm {@code y} of
+ * deviation {@code e}, {@code m' = m + (y - m) s^2 / (s^2 + e^2)} and {@code 1/s'^2 = 1/s^2 + 1/e^2}.
+ *
+ * <p>By hand: the class says 1, from 0.65 to 1.80, so s = ln(1.80/0.65)/3.29 = 0.310. The bottle loses 300 g in 10 s where
+ * 360 g were expected: y = ln(300/360) = -0.182. The scale's 5 g count twice, sqrt(2) 5/300 = 0.0236, the stopwatch's 0.2 s
+ * is 0.0200: e = 0.0309. Then m' = -0.182 (0.0958/(0.0958 + 0.00096)) = -0.1805, a factor of 0.835, and s' = 0.0308. With 0.06 for
+ * other states, hypot(0.0308, 0.06) = 0.0674, the band goes from 0.747 to 0.933.
+ *
+ * @param logarithm mean of the natural logarithm of the factor
+ * @param deviation one standard deviation of it, above 0
+ * @param tests how many tests stand behind it
+ */
+public record FlowFactor(double logarithm, double deviation, int tests) {
+    /**
+     * What a factor found in one state may be off in another: pooled scatter of the class law within one source and hole, 0.04 to
+     * 0.10 (from the measured holes).
+     */
+    public static final double OTHER_STATES = 0.06;
+
+    /** Change of the logarithm of the factor by which its effect on the flow is tried. */
+    private static final double STEP = 0.02;
+
+    /** A path that answers a factor with less than this share lets the jets' flow not be told. */
+    private static final double LEAST_EFFECT = 0.05;
+
+    private static final double FURTHEST = Math.log(8);
+    private static final double TOLERANCE = 1e-7;
+
+    /**
+     * Checks the values.
+     *
+     * @throws IllegalArgumentException when the deviation is not above zero
+     */
+    public FlowFactor {
+        Checks.positive("Flow factor", "deviation of its logarithm", deviation, "");
+    }
+
+    /**
+     * Before any test.
+     *
+     * @param band band of the class, relative to the best estimate
+     * @return mean at the best estimate, deviation from the whole width of the band
+     */
+    public static FlowFactor untested(FlowBand band) {
+        return new FlowFactor(Math.log(band.best()), band.logarithmicDeviation(), 0);
+    }
+
+    /**
+     * After one more test.
+     *
+     * @param test the measured flow
+     * @param flowOfFactor flow of the whole arrangement as tested, kg/s, over the factor on its jets; rising
+     * @param stateDeviation one standard deviation of the logarithm of the predicted flow from what is not known of the state,
+     *     such as bottle temperature or fuel pressure; zero or above
+     * @return the updated factor
+     * @throws IllegalArgumentException when no factor explains the flow, or the jets hardly matter to it
+     */
+    public FlowFactor after(FlowTest test, DoubleUnaryOperator flowOfFactor, double stateDeviation) {
+        Checks.notNegative("Flow test", "error from the state", stateDeviation, "");
+        double found = explain(test.flow(), flowOfFactor);
+        double effect = effect(flowOfFactor, found);
+        if (!(effect >= LEAST_EFFECT)) {
+            throw new IllegalArgumentException(
+                    "The flow test of " + test.flow()
+                            + " kg/s says nothing about the jets: something before them limits the flow; test with smaller jets.");
+        }
+        double error = Math.hypot(test.deviation(), stateDeviation) / effect;
+        double share = deviation * deviation / (deviation * deviation + error * error);
+        return new FlowFactor(
+                logarithm + share * (found - logarithm), deviation * error / Math.hypot(deviation, error), tests + 1);
+    }
+
+    private static double explain(double flow, DoubleUnaryOperator flowOfFactor) {
+        DoubleUnaryOperator miss = log -> flowOfFactor.applyAsDouble(Math.exp(log)) - flow;
+        double low = miss.applyAsDouble(-FURTHEST);
+        double high = miss.applyAsDouble(FURTHEST);
+        if (low > 0 || high < 0) {
+            throw new IllegalArgumentException(
+                    "The flow test of " + flow + " kg/s lies outside what any jet coefficient gives, " + (low + flow)
+                            + " to " + (high + flow) + " kg/s; check the masses, the time, the jets and the pressure.");
+        }
+        return Roots.find(miss, -FURTHEST, low, FURTHEST, high, TOLERANCE);
+    }
+
+    private static double effect(DoubleUnaryOperator flowOfFactor, double log) {
+        double above = flowOfFactor.applyAsDouble(Math.exp(log + STEP));
+        double below = flowOfFactor.applyAsDouble(Math.exp(log - STEP));
+        return Math.log(above / below) / (2 * STEP);
+    }
+
+    /**
+     * How far the test and what was known before lie apart.
+     *
+     * @param before the factor before the test
+     * @return difference of the means in standard deviations of the earlier factor; beyond 2 something is wrong with one of them
+     */
+    public double surprise(FlowFactor before) {
+        return (logarithm - before.logarithm) / before.deviation;
+    }
+
+    /**
+     * The band to plan with.
+     *
+     * @return 90 % band of the factor, after a test widened for other states than the tested
+     */
+    public FlowBand band() {
+        double whole = tests == 0 ? deviation : Math.hypot(deviation, OTHER_STATES);
+        return FlowBand.around(Math.exp(logarithm), whole);
+    }
+}

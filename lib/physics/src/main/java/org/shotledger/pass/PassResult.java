@@ -1,0 +1,50 @@
+package org.shotledger.pass;
+
+import java.util.List;
+
+/**
+ * What a pass gave.
+ *
+ * @param marks in the order of the strip
+ * @param nitrousSeconds time with nitrous flowing, s
+ * @param nitrousUsed kg
+ * @param shifts times of the shifts since the car moved, s
+ * @param trace rows in order of time
+ * @param energy the books
+ */
+public record PassResult(
+        List<PassMark> marks,
+        double nitrousSeconds,
+        double nitrousUsed,
+        List<Double> shifts,
+        List<PassRow> trace,
+        PassEnergy energy) {
+    /** Copies the lists. */
+    public PassResult {
+        marks = List.copyOf(marks);
+        shifts = List.copyOf(shifts);
+        trace = List.copyOf(trace);
+    }
+
+    /**
+     * The finish.
+     *
+     * @return its mark
+     */
+    public PassMark finish() {
+        return marks.get(marks.size() - 1);
+    }
+
+    /**
+     * Speed as two beams measure it.
+     *
+     * @param first index of the mark where the distance begins
+     * @param second index of the mark where it ends
+     * @return m/s, distance over time
+     */
+    public double averageSpeed(int first, int second) {
+        PassMark a = marks.get(first);
+        PassMark b = marks.get(second);
+        return (b.distance() - a.distance()) / (b.time() - a.time());
+    }
+}

@@ -1,0 +1,63 @@
+package org.shotledger.wiring;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Of many points of a curve, the few whose straight lines leave it least. */
+final class BreakPointChoice {
+    private final List<Sensor.Point> grid;
+    private final double[][] error;
+
+    BreakPointChoice(List<Sensor.Point> grid) {
+        this.grid = grid;
+        int n = grid.size();
+        error = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = i + 1; j < n; j++) {
+                error[i][j] = chord(i, j);
+            }
+        }
+    }
+
+    List<Sensor.Point> least(int count) {
+        int n = grid.size();
+        double[] reach = error[0].clone();
+        int[][] from = new int[count][n];
+        for (int lines = 2; lines < count; lines++) {
+            double[] next = new double[n];
+            Arrays.fill(next, Double.POSITIVE_INFINITY);
+            next[0] = Double.POSITIVE_INFINITY;
+            for (int j = lines; j < n; j++) {
+                for (int i = lines - 1; i < j; i++) {
+                    double worst = Math.max(reach[i], error[i][j]);
+                    if (worst < next[j]) {
+                        next[j] = worst;
+                        from[lines][j] = i;
+                    }
+                }
+            }
+            reach = next;
+        }
+        List<Sensor.Point> points = new ArrayList<>();
+        int at = n - 1;
+        points.add(grid.get(at));
+        for (int lines = count - 1; lines >= 1; lines--) {
+            at = lines == 1 ? 0 : from[lines][at];
+            points.add(0, grid.get(at));
+        }
+        return points;
+    }
+
+    private double chord(int i, int j) {
+        Sensor.Point a = grid.get(i);
+        Sensor.Point b = grid.get(j);
+        double slope = (b.value() - a.value()) / (b.output() - a.output());
+        double worst = 0;
+        for (int k = i + 1; k < j; k++) {
+            double line = a.value() + slope * (grid.get(k).output() - a.output());
+            worst = Math.max(worst, Math.abs(line - grid.get(k).value()));
+        }
+        return worst;
+    }
+}

@@ -1,0 +1,126 @@
+package org.shotledger.flow;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+class FlowFactorTest {
+    private static final FlowFactor UNTESTED = FlowFactor.untested(new FlowBand(0.65, 1, 1.80));
+
+    // every figure of the example in the class's documentation, worked by hand there
+    @Test
+    void handExampleComesOut() {
+        FlowTest test = FlowTest.ofNitrous(10.2, 9.9, 0.005, 10, 0.2);
+        assertEquals(0.310, UNTESTED.deviation(), 5e-4);
+        assertEquals(0.0309, test.deviation(), 5e-5);
+        FlowFactor after = UNTESTED.after(test, factor -> 0.036 * factor, 0);
+        assertEquals(-0.1805, after.logarithm(), 1e-4);
+        assertEquals(0.0308, after.deviation(), 1e-4);
+        assertEquals(0.747, after.band().low(), 1e-3);
+        assertEquals(0.835, after.band().best(), 1e-3);
+        assertEquals(0.933, after.band().high(), 1e-3);
+        assertEquals(-0.58, after.surprise(UNTESTED), 0.01);
+    }
+
+    // conjugate normal: two tests of deviation e are worth one of e / sqrt(2)
+    @Test
+    void twoTestsAreWorthOneOfTwiceTheInformation() {
+        FlowTest one = new FlowTest(0.3, 0.012, 10, 0);
+        FlowTest better = new FlowTest(0.3, 0.012 / Math.sqrt(2), 10, 0);
+        FlowFactor twice = UNTESTED.after(one, f -> 0.036 * f, 0).after(one, f -> 0.036 * f, 0);
+        FlowFactor once = UNTESTED.after(better, f -> 0.036 * f, 0);
+        assertEquals(once.deviation(), twice.deviation(), 1e-12);
+        assertEquals(once.logarithm(), twice.logarithm(), 1e-6);
+        assertEquals(2, twice.tests());
+    }
+
+    // what lines and solenoid take damps the jets' effect: a flow that goes as the root of the factor tells half as
+    // much
+    @Test
+    void aDampedPathTellsLess() {
+        FlowTest test = new FlowTest(0.3, 0.009, 10, 0);
+        FlowFactor damped = UNTESTED.after(test, f -> 0.036 * Math.sqrt(f), 0);
+        assertEquals(
+                1 / (1 / (0.06 * 0.06) + 1 / Math.pow(UNTESTED.deviation(), 2)), Math.pow(damped.deviation(), 2), 1e-5);
+        String message = assertThrows(
+                        IllegalArgumentException.class, () -> UNTESTED.after(test, f -> 0.029995 + 1e-5 * f, 0))
+                .getMessage();
+        assertTrue(message.contains("something before them limits"), message);
+        assertThrows(IllegalArgumentException.class, () -> UNTESTED.after(test, f -> 3 * f, 0));
+    }
+
+    @Test
+    void planGivesTheDischargeAfterWhichTheWantedDeviationIsReached() {
+        double mass = Math.sqrt(2) * 0.005;
+        FlowTestPlan plan = FlowTestPlan.of(UNTESTED, 0.03, 0.036, mass, 0.2, 0.015);
+        FlowTest test = new FlowTest(plan.mass(), mass, plan.seconds(), 0.2);
+        FlowFactor after = UNTESTED.after(test, f -> test.flow() * f, 0.015);
+        assertEquals(0.03, after.deviation(), 1e-6);
+        assertEquals(0, FlowTestPlan.of(UNTESTED, 0.4, 0.036, mass, 0.2, 0.015).seconds());
+        assertThrows(IllegalArgumentException.class, () -> FlowTestPlan.of(UNTESTED, 0.01, 0.036, mass, 0.2, 0.015));
+    }
+
+    // outcome 100 from nitrous (deviation 0.31) and 300 from fuel (0.12): variances 961 and 1296; a test of the nitrous
+    // leaves
+    // (100 hypot(0.0299, 0.06))^2 = 45, one of the fuel (300 hypot(0.0291, 0.06))^2 = 400, so the nitrous goes first
+    @Test
+    void firstTestIsTheOneThatNarrowsTheOutcomeMost() {
+        FlowFactor fuel = new FlowFactor(0, 0.12, 0);
+        List<FlowTestPlan.Gain> gains = FlowTestPlan.rank(List.of(
+                new FlowTestPlan.Candidate("nitrous jets", 100, new FlowFactor(0, 0.31, 0), 0.03),
+                new FlowTestPlan.Candidate("fuel jets", 300, fuel, 0.03)));
+        assertEquals("nitrous jets", gains.get(0).name());
+        assertEquals(Math.sqrt(961 + 1296), gains.get(0).before(), 1e-9);
+        assertEquals(Math.sqrt(45 + 1296), gains.get(0).after(), 0.01);
+        assertEquals(Math.sqrt(961 + 400), gains.get(1).after(), 0.02);
+    }
+
+    // the scatter that is added for other states is what the class law leaves within one source and one kind of inlet
+    @Test
+    void scatterWithinASourceIsWhatIsAddedForOtherStates() {
+        double mean =
+                MeasuredHole.all().stream()
+                        .collect(Collectors.groupingBy(h -> Map.entry(h.source(), h.inlet())))
+                        .values()
+                        .stream()
+                        .filter(points -> points.size() > 10)
+                        .mapToDouble(FlowFactorTest::scatter)
+                        .average()
+                        .orElseThrow();
+        assertEquals(FlowFactor.OTHER_STATES, mean, 0.02);
+    }
+
+    private static double scatter(List<MeasuredHole> points) {
+        double[] errors = points.stream()
+                .mapToDouble(h -> Math.log(h.share() / SourceFit.share(ClassFit.MEASURED, h, false)))
+                .toArray();
+        double mean = java.util.Arrays.stream(errors).average().orElseThrow();
+        return Math.sqrt(java.util.Arrays.stream(errors)
+                        .map(e -> (e - mean) * (e - mean))
+                        .sum()
+                / (errors.length - 1));
+    }
+
+    // seeded: true factors drawn from the prior, tests drawn from their errors; nine in ten true factors lie in the
+    // posterior
+    @Test
+    void posteriorHoldsNineInTenTrueFactors() {
+        SplittableRandom random = new SplittableRandom(41);
+        int held = 0;
+        for (int i = 0; i < 2000; i++) {
+            double truth = random.nextGaussian(UNTESTED.logarithm(), UNTESTED.deviation());
+            double measured = Math.exp(truth + random.nextGaussian(0, 0.05));
+            FlowFactor after = UNTESTED.after(new FlowTest(measured, 0.05 * measured, 1, 0), f -> f, 0);
+            FlowBand sharp = FlowBand.around(Math.exp(after.logarithm()), after.deviation());
+            held += sharp.holds(Math.exp(truth)) ? 1 : 0;
+        }
+        // binomial: 0.90 with a deviation of 0.0067
+        assertEquals(0.90, held / 2000.0, 0.02);
+    }
+}
