@@ -56,7 +56,7 @@ public final class StepUpTables {
                 column("Thumb, 2 deg per 50 hp", QuantityKind.CRANK_ANGLE, shot -> shot.spark().habitHigh()),
                 column("Computed", QuantityKind.CRANK_ANGLE, shot -> shot.spark().computed()),
                 column("In the setup", QuantityKind.CRANK_ANGLE, shot -> shot.spark().planned()),
-                column("Begin with", QuantityKind.CRANK_ANGLE, shot -> shot.spark().first()),
+                column("Most that habit and model ask for", QuantityKind.CRANK_ANGLE, shot -> shot.spark().most()),
                 column("Peak pressure as in the setup", QuantityKind.ABSOLUTE_PRESSURE, shot -> shot.spark().peakPressure()),
                 column("Knock integral against boost alone", QuantityKind.FRACTION, shot -> shot.spark().knockRatio()));
     }
