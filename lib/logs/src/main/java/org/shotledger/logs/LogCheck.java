@@ -73,7 +73,7 @@ public final class LogCheck {
     /** Whether a table whose headings nobody has mapped shows a time and an engine speed. */
     private static boolean looksLikeOne(Path file) {
         List<LogChannel> shown = MappingProposal.of(file).channels().stream()
-                .filter(p -> p.confidence() != Confidence.DOUBTFUL)
+                .filter(p -> p.confidence() != Certainty.DOUBTFUL)
                 .map(p -> p.column().channel())
                 .toList();
         return shown.contains(LogChannel.TIME) && shown.contains(LogChannel.ENGINE_SPEED);

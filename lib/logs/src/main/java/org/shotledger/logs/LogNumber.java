@@ -15,6 +15,7 @@ final class LogNumber {
     /** One mark, before three digits and after one to three that do not begin with zero: thousands or decimals. */
     private static final Pattern EITHER = Pattern.compile("[+-]?[1-9]\\d{0,2}[.,]\\d{3}");
 
+    private static final Pattern GAPS = Pattern.compile(SPACES);
     private static final Pattern MARKS = Pattern.compile("[-\u2013\u2014_*?.~]+");
     private static final Set<String> NOTHING = Set.of(
             "",
@@ -55,16 +56,33 @@ final class LogNumber {
 
     /** The number in a cell, NaN when there is none. */
     static double read(String cell, boolean decimalComma) {
-        String plain = cell.indexOf('\u2212') < 0 ? cell : cell.replace('\u2212', '-');
+        if (isPlain(cell, decimalComma ? ',' : '.')) {
+            return Double.parseDouble(decimalComma ? cell.replace(',', '.') : cell);
+        }
+        String plain = cell.replace('\u2212', '-');
         if (!holdsDigit(plain)
                 || !(decimalComma ? COMMAED : POINTED).matcher(plain).matches()) {
             return Double.NaN;
         }
-        String whole = plain.replaceAll(SPACES, "");
-        String number = decimalComma
-                ? whole.replace(".", "").replace(',', '.')
-                : whole.indexOf(',') < 0 ? whole : whole.replace(",", "");
-        return Double.parseDouble(number);
+        String whole = GAPS.matcher(plain).replaceAll("");
+        return Double.parseDouble(decimalComma ? whole.replace(".", "").replace(',', '.') : whole.replace(",", ""));
+    }
+
+    /** Digits with a sign before and one mark between at most: what nearly all cells are, told without a pattern. */
+    private static boolean isPlain(String cell, char mark) {
+        int digits = 0;
+        int marks = 0;
+        for (int i = 0; i < cell.length(); i++) {
+            char c = cell.charAt(i);
+            if (c >= '0' && c <= '9') {
+                digits++;
+            } else if (c == mark) {
+                marks++;
+            } else if (i > 0 || (c != '-' && c != '+')) {
+                return false;
+            }
+        }
+        return digits > 0 && marks <= 1;
     }
 
     private static boolean holdsDigit(String text) {

@@ -38,12 +38,12 @@ public record MappingProposal(String file, String layout, List<Proposed> channel
      * @param confidence how far it can be relied on
      * @param reason what speaks for it, and what is open
      */
-    public record Proposed(LogColumn column, Confidence confidence, String reason) {}
+    public record Proposed(LogColumn column, Certainty confidence, String reason) {}
 
     /** A column, what it might be, and how well its heading says so. */
     private record Candidate(ColumnSurvey survey, LogChannel channel, int words, UnitGuess guess) {
         double rank() {
-            int less = guess.confidence() == Confidence.SURE ? 0 : guess.confidence() == Confidence.LIKELY ? 1 : 2;
+            int less = guess.confidence() == Certainty.SURE ? 0 : guess.confidence() == Certainty.LIKELY ? 1 : 2;
             return 10 * words - less - (guess.unit().isEmpty() ? 0.1 : 0);
         }
     }
@@ -128,15 +128,15 @@ public record MappingProposal(String file, String layout, List<Proposed> channel
             case 2 -> "its words are in the heading";
             default -> "the heading leaves it open";
         };
-        Confidence by = c.words() == 3 ? Confidence.SURE : c.words() == 2 ? Confidence.LIKELY : Confidence.DOUBTFUL;
+        Certainty by = c.words() == 3 ? Certainty.SURE : c.words() == 2 ? Certainty.LIKELY : Certainty.DOUBTFUL;
         boolean unitSpeaks = c.words() == 1
-                && c.guess().confidence() == Confidence.SURE
+                && c.guess().confidence() == Certainty.SURE
                 && !c.guess().unit().isEmpty();
         LogColumn column =
                 new LogColumn(c.channel(), heading, c.guess().unit(), c.guess().stoichiometric(), "", 0);
         return new Proposed(
                 column,
-                (unitSpeaks ? Confidence.LIKELY : by).and(c.guess().confidence()),
+                (unitSpeaks ? Certainty.LIKELY : by).and(c.guess().confidence()),
                 named + "; " + c.guess().reason());
     }
 
@@ -153,7 +153,7 @@ public record MappingProposal(String file, String layout, List<Proposed> channel
                 0,
                 Optional.empty(),
                 channels.stream()
-                        .filter(p -> p.confidence() != Confidence.DOUBTFUL)
+                        .filter(p -> p.confidence() != Certainty.DOUBTFUL)
                         .map(Proposed::column)
                         .toList());
     }

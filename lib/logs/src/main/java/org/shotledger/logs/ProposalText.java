@@ -21,7 +21,7 @@ final class ProposalText {
                 "# Look at every line before the log is used. Lines that are doubtful are comments: take the mark away where they"
                         + " are right.\n");
         List<Proposed> certain = proposal.channels().stream()
-                .filter(p -> p.confidence() != Confidence.DOUBTFUL)
+                .filter(p -> p.confidence() != Certainty.DOUBTFUL)
                 .toList();
         if (proposal.channels().stream()
                 .anyMatch(p -> FigureText.saysGauge(p.column().unit()))) {
@@ -31,7 +31,7 @@ final class ProposalText {
         }
         text.append(certain.isEmpty() ? "channels: {}\n" : "channels:\n");
         for (Proposed p : proposal.channels()) {
-            boolean doubtful = p.confidence() == Confidence.DOUBTFUL;
+            boolean doubtful = p.confidence() == Certainty.DOUBTFUL;
             text.append(doubtful ? "#  " : "  ").append(line(p.column()));
             text.append("  # ")
                     .append(p.confidence().word())

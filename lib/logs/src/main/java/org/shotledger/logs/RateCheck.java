@@ -59,8 +59,9 @@ final class RateCheck {
         if (Double.isNaN(at) || found >= 0) {
             return false;
         }
-        double low = after == 0 ? Double.NEGATIVE_INFINITY : time[after - 1];
-        double high = after == time.length ? Double.POSITIVE_INFINITY : time[after];
-        return high - low > longest && (Double.isFinite(high - low) || at - low > longest || high - at > longest);
+        if (after == 0 || after == time.length) {
+            return Math.abs(at - time[after == 0 ? 0 : after - 1]) > longest;
+        }
+        return time[after] - time[after - 1] > longest;
     }
 }

@@ -14,7 +14,7 @@ import org.shotledger.units.UnitException;
  * @param confidence how sure it is
  * @param reason why
  */
-record UnitGuess(String unit, double stoichiometric, Confidence confidence, String reason) {
+record UnitGuess(String unit, double stoichiometric, Certainty confidence, String reason) {
     /** Below this an absolute pressure is no running engine's; a gauge pressure in the manifold goes below zero. */
     private static final double LEAST_ABSOLUTE = 0.15e5;
 
@@ -31,7 +31,7 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
         }
         if (channel == LogChannel.NITROUS_ON) {
             return column.isFlag()
-                    ? Optional.of(new UnitGuess("", Double.NaN, Confidence.SURE, "its cells are on and off"))
+                    ? Optional.of(new UnitGuess("", Double.NaN, Certainty.SURE, "its cells are on and off"))
                     : Optional.empty();
         }
         if (!column.isNumbers()) {
@@ -47,14 +47,14 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
 
     private static Optional<UnitGuess> time(ColumnSurvey column, String written) {
         if (column.isClock()) {
-            return Optional.of(new UnitGuess("clock", Double.NaN, Confidence.SURE, "its cells are clock times"));
+            return Optional.of(new UnitGuess("clock", Double.NaN, Certainty.SURE, "its cells are clock times"));
         }
         if (!column.isNumbers()) {
             return Optional.empty();
         }
         if (fits(written, QuantityKind.TIME)) {
             return Optional.of(new UnitGuess(
-                    LogUnits.usual(written), Double.NaN, Confidence.SURE, "the file says " + LogUnits.usual(written)));
+                    LogUnits.usual(written), Double.NaN, Certainty.SURE, "the file says " + LogUnits.usual(written)));
         }
         if (!written.isEmpty() || !column.rises()) {
             return Optional.empty();
@@ -63,7 +63,7 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
         return Optional.of(new UnitGuess(
                 millis ? "ms" : "s",
                 Double.NaN,
-                Confidence.LIKELY,
+                Certainty.LIKELY,
                 String.format(Locale.ROOT, "it rises by %.4g from row to row", column.meanStep())));
     }
 
@@ -72,13 +72,13 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
             return Optional.empty();
         }
         if (column.low() >= 0.3 && column.high() <= 3) {
-            return Optional.of(new UnitGuess("", Double.NaN, Confidence.SURE, range(column) + " is lambda"));
+            return Optional.of(new UnitGuess("", Double.NaN, Certainty.SURE, range(column) + " is lambda"));
         }
         if (column.low() >= 3 && column.high() <= 40) {
             return Optional.of(new UnitGuess(
                     "",
                     PETROL,
-                    Confidence.DOUBTFUL,
+                    Certainty.DOUBTFUL,
                     range(column)
                             + " is an air-fuel ratio, and the file does not say that at lambda 1; most displays are scaled"
                             + " by 14.7"));
@@ -89,7 +89,7 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
     private static Optional<UnitGuess> pressure(LogChannel channel, ColumnSurvey column, String written) {
         String unit = LogUnits.usual(written);
         if (fits(unit, QuantityKind.ABSOLUTE_PRESSURE) || fits(unit, QuantityKind.GAUGE_PRESSURE)) {
-            return inRange(channel, column, unit, Confidence.SURE, "the file says " + unit);
+            return inRange(channel, column, unit, Certainty.SURE, "the file says " + unit);
         }
         if (!written.isEmpty() && !fits(unit, QuantityKind.PRESSURE_DIFFERENCE)) {
             return Optional.empty();
@@ -99,13 +99,13 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
         }
         double low = si(unit, QuantityKind.PRESSURE_DIFFERENCE, column.low());
         String told = written.isEmpty() ? range(column) + " fits " + unit : "the file says " + unit;
-        Confidence by = written.isEmpty() ? Confidence.LIKELY : Confidence.SURE;
+        Certainty by = written.isEmpty() ? Certainty.LIKELY : Certainty.SURE;
         if (channel != LogChannel.MANIFOLD_PRESSURE) {
             return inRange(
                     channel,
                     column,
                     unit + " gauge",
-                    Confidence.LIKELY,
+                    Certainty.LIKELY,
                     told + ", above ambient as such gauges read (common practice)");
         }
         if (low < LEAST_ABSOLUTE) {
@@ -113,17 +113,17 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
                     channel,
                     column,
                     unit + " gauge",
-                    by.and(Confidence.LIKELY),
+                    by.and(Certainty.LIKELY),
                     told + ", and it goes down to ambient or below");
         }
-        Confidence open = low < 0.9 * AMBIENT ? Confidence.LIKELY : Confidence.DOUBTFUL;
+        Certainty open = low < 0.9 * AMBIENT ? Certainty.LIKELY : Certainty.DOUBTFUL;
         return inRange(
                 channel,
                 column,
                 unit + " abs",
                 by.and(open),
                 told
-                        + (open == Confidence.LIKELY
+                        + (open == Certainty.LIKELY
                                 ? ", and its least value is that of an engine that draws against its throttle"
                                 : ", and it never shows the engine at part load, so that absolute or gauge stays open"));
     }
@@ -140,27 +140,27 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
         String unit = LogUnits.usual(written);
         if (!written.isEmpty()) {
             return fits(unit, kind)
-                    ? inRange(channel, column, unit, Confidence.SURE, "the file says " + unit)
+                    ? inRange(channel, column, unit, Certainty.SURE, "the file says " + unit)
                     : Optional.empty();
         }
         boolean percent = column.high() > 2;
         return switch (kind) {
-            case ROTATION -> inRange(channel, column, "rpm", Confidence.LIKELY, range(column) + " fits rpm");
+            case ROTATION -> inRange(channel, column, "rpm", Certainty.LIKELY, range(column) + " fits rpm");
             case FRACTION, RATIO ->
                 inRange(
                         channel,
                         column,
                         percent ? "%" : "",
-                        Confidence.LIKELY,
+                        Certainty.LIKELY,
                         range(column) + (percent ? " fits %" : " fits a fraction"));
-            case COUNT -> inRange(channel, column, "", Confidence.LIKELY, range(column));
-            case VOLTAGE -> inRange(channel, column, "V", Confidence.LIKELY, range(column) + " fits V");
-            case CRANK_ANGLE -> inRange(channel, column, "deg", Confidence.LIKELY, range(column) + " fits degrees");
+            case COUNT -> inRange(channel, column, "", Certainty.LIKELY, range(column));
+            case VOLTAGE -> inRange(channel, column, "V", Certainty.LIKELY, range(column) + " fits V");
+            case CRANK_ANGLE -> inRange(channel, column, "deg", Certainty.LIKELY, range(column) + " fits degrees");
             case TEMPERATURE ->
-                inRange(channel, column, column.low() > 200 ? "K" : "degC", Confidence.DOUBTFUL, open(column));
-            case POWER -> inRange(channel, column, "kW", Confidence.DOUBTFUL, open(column));
-            case TORQUE -> inRange(channel, column, "N m", Confidence.DOUBTFUL, open(column));
-            case SPEED -> inRange(channel, column, "km/h", Confidence.DOUBTFUL, open(column));
+                inRange(channel, column, column.low() > 200 ? "K" : "degC", Certainty.DOUBTFUL, open(column));
+            case POWER -> inRange(channel, column, "kW", Certainty.DOUBTFUL, open(column));
+            case TORQUE -> inRange(channel, column, "N m", Certainty.DOUBTFUL, open(column));
+            case SPEED -> inRange(channel, column, "km/h", Certainty.DOUBTFUL, open(column));
             default -> Optional.empty();
         };
     }
@@ -171,7 +171,7 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
 
     /** The guess where the values are plausible; a doubtful one where a few are not; none where most cannot be. */
     private static Optional<UnitGuess> inRange(
-            LogChannel channel, ColumnSurvey column, String unit, Confidence confidence, String reason) {
+            LogChannel channel, ColumnSurvey column, String unit, Certainty confidence, String reason) {
         boolean gauge = FigureText.saysGauge(unit);
         QuantityKind kind = gauge ? QuantityKind.GAUGE_PRESSURE : channel.kind();
         double above = gauge ? AMBIENT : 0;
@@ -186,7 +186,7 @@ record UnitGuess(String unit, double stoichiometric, Confidence confidence, Stri
                         : new UnitGuess(
                                 unit,
                                 Double.NaN,
-                                Confidence.DOUBTFUL,
+                                Certainty.DOUBTFUL,
                                 reason + ", but " + range(column) + " leaves what is plausible, " + channel.range()));
     }
 

@@ -51,7 +51,7 @@ class MappingProposalTest {
         assertEquals(
                 "Lachgas aktiv", of(proposal, LogChannel.NITROUS_ON).column().heading());
         assertEquals("[Bemerkung]", proposal.leftOver().toString());
-        assertEquals(Confidence.SURE, of(proposal, LogChannel.ENGINE_SPEED).confidence());
+        assertEquals(Certainty.SURE, of(proposal, LogChannel.ENGINE_SPEED).confidence());
         assertTrue(of(proposal, LogChannel.MANIFOLD_PRESSURE).reason().contains("down to ambient or below"));
     }
 
@@ -75,13 +75,13 @@ class MappingProposalTest {
                 0.02,3010,11.7,151,30
                 0.04,3020,11.7,152,31
                 """);
-        assertEquals(Confidence.LIKELY, of(proposal, LogChannel.TIME).confidence());
-        assertEquals(Confidence.LIKELY, of(proposal, LogChannel.ENGINE_SPEED).confidence());
-        assertEquals(Confidence.DOUBTFUL, of(proposal, LogChannel.LAMBDA).confidence());
+        assertEquals(Certainty.LIKELY, of(proposal, LogChannel.TIME).confidence());
+        assertEquals(Certainty.LIKELY, of(proposal, LogChannel.ENGINE_SPEED).confidence());
+        assertEquals(Certainty.DOUBTFUL, of(proposal, LogChannel.LAMBDA).confidence());
         assertEquals(
-                Confidence.DOUBTFUL, of(proposal, LogChannel.MANIFOLD_PRESSURE).confidence());
+                Certainty.DOUBTFUL, of(proposal, LogChannel.MANIFOLD_PRESSURE).confidence());
         assertEquals(
-                Confidence.DOUBTFUL, of(proposal, LogChannel.CHARGE_TEMPERATURE).confidence());
+                Certainty.DOUBTFUL, of(proposal, LogChannel.CHARGE_TEMPERATURE).confidence());
         assertEquals(2, LogMapping.read(proposal.yaml(), "m.yaml").columns().size(), proposal.yaml());
     }
 

@@ -1,4 +1,4 @@
-package org.shotledger.wetkit;
+package org.shotledger.nitrous;
 
 import java.util.Arrays;
 import java.util.List;

@@ -3,9 +3,10 @@ package org.shotledger.nitrous;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.shotledger.flow.FeedPath;
+import org.shotledger.supply.Regulator;
 
 /**
- * A wet kit without its jets.
+ * A nitrous system without its jets.
  *
  * @param position where the nozzles spray
  * @param nozzles number of nozzles, 1 to 16; each carries one pair of jets
@@ -25,7 +26,7 @@ public record WetKit(
     /** Checks the count. */
     public WetKit {
         if (nozzles < 1 || nozzles > 16) {
-            throw new IllegalArgumentException("The wet kit has " + nozzles + " nozzles; allowed is 1 to 16.");
+            throw new IllegalArgumentException("The nitrous system has " + nozzles + " nozzles; allowed is 1 to 16.");
         }
     }
 
@@ -50,11 +51,13 @@ public record WetKit(
      * @param density fuel density, kg/m3
      * @param jets the pair in every nozzle
      * @param at the pressures around the circuit
+     * @param regulator its regulator as it is set
      * @param voltage supply voltage at the pump's wiring, V
      * @return the flow; zero when the rail is not above the nozzle
      */
-    public FuelCircuit.FuelFlow fuelFlow(double density, JetPair jets, FuelCircuit.Pressures at, double voltage) {
-        return fuel.flow(density, fuelJets(jets.fuelBore()), at, voltage);
+    public FuelCircuit.FuelFlow fuelFlow(
+            double density, JetPair jets, FuelCircuit.Pressures at, Regulator regulator, double voltage) {
+        return fuel.flow(density, fuelJets(jets.fuelBore()), at, regulator, voltage);
     }
 
     /**
@@ -63,11 +66,12 @@ public record WetKit(
      * @param massFlow fuel through all jets, kg/s, positive
      * @param density fuel density, kg/m3
      * @param at the pressures around the circuit
+     * @param regulator its regulator as it is set
      * @return hole diameter of each jet, m
      * @throws IllegalArgumentException when solenoid and passages alone let less pass
      */
-    public double fuelBoreFor(double massFlow, double density, FuelCircuit.Pressures at) {
-        return fuel.boreFor(massFlow, density, fuelJets(0), at);
+    public double fuelBoreFor(double massFlow, double density, FuelCircuit.Pressures at, Regulator regulator) {
+        return fuel.boreFor(massFlow, density, fuelJets(0), at, regulator);
     }
 
     private FuelCircuit.Jets fuelJets(double bore) {

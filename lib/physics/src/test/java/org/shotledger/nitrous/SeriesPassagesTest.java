@@ -1,4 +1,4 @@
-package org.shotledger.wetkit;
+package org.shotledger.nitrous;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

@@ -3,21 +3,50 @@ package org.shotledger.evaluate;
 import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
 import static org.shotledger.units.QuantityKind.FRACTION;
 import static org.shotledger.units.QuantityKind.RATIO;
+import static org.shotledger.units.QuantityKind.TEMPERATURE;
 import static org.shotledger.units.QuantityKind.VOLUME;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import org.shotledger.bottle.Figures;
+import org.shotledger.bottle.FillingCheck;
+import org.shotledger.bottle.FillingLimit;
+import org.shotledger.bottle.Pass;
 import org.shotledger.car.Car;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.limits.Limit;
+import org.shotledger.limits.Provenance;
 import org.shotledger.limits.Side;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.nitrous.Solenoid;
 import org.shotledger.setup.Setup;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
 
 /** Every limit of bottle, nozzles and supply that does not ask at which engine speed; the one place that lists them. */
 final class DayRules {
+    /** Both unit systems, as everywhere outside a table. */
+    private static final Figures WORDS = new Figures() {
+        @Override
+        public String pressure(double pascal) {
+            return both(ABSOLUTE_PRESSURE, pascal);
+        }
+
+        @Override
+        public String temperature(double kelvin) {
+            return both(TEMPERATURE, kelvin);
+        }
+
+        @Override
+        public String mass(double kilogram) {
+            return both(QuantityKind.MASS, kilogram);
+        }
+
+        private String both(QuantityKind kind, double value) {
+            return kind.text(value, UnitSystem.US) + " (" + kind.text(value, UnitSystem.SI) + ")";
+        }
+    };
     /** Pressure of a bottle 1 K below the critical temperature, above which there is no liquid, Pa. */
     private static final double WARMEST_LIQUID = NitrousOxide.saturationPressure(NitrousOxide.CRITICAL_TEMPERATURE - 1);
     /** Share of the fuel cell that the pump can take out: common practice, no source. */
@@ -38,6 +67,7 @@ final class DayRules {
     static List<Limit> of(Car car, Setup setup, String caseName, Day day, double fuelVolumeFlow) {
         DayRules rules = new DayRules(car, setup, caseName);
         rules.bottle(day);
+        rules.filling();
         rules.fuel(fuelVolumeFlow);
         rules.holes();
         rules.window();
@@ -45,31 +75,17 @@ final class DayRules {
     }
 
     private void bottle(Day day) {
-        double start = day.passes().stream()
-                .mapToDouble(pass -> pass.start().pressure())
-                .max()
-                .orElseThrow();
-        Day.Pass last = day.last(setup.passes().count());
+        Pass last = day.last(setup.passes().count());
         add(
                 Side.AT_LEAST,
                 "bottle-low",
                 "bottle pressure, low side",
                 ABSOLUTE_PRESSURE,
-                last.history().at(last.seconds()).pressure(),
+                last.lowestPressure(),
                 car.limits().bottlePressureLow(),
                 "limits.bottle-pressure-low",
                 "too little nitrous oxide: rich and weak",
-                "end of the last pass");
-        add(
-                Side.AT_MOST,
-                "bottle-high",
-                "bottle pressure, high side",
-                ABSOLUTE_PRESSURE,
-                start,
-                car.limits().bottlePressureHigh(),
-                "limits.bottle-pressure-high",
-                "too much nitrous oxide: lean",
-                "start of a pass");
+                "lowest in the last pass");
         add(
                 Side.AT_MOST,
                 "bottle-hot",
@@ -81,26 +97,45 @@ final class DayRules {
                 "",
                 "no liquid is left: pressure without flow, and no figure here holds",
                 "start of a pass");
-        hard(
-                Side.AT_MOST,
-                "relief-disc",
-                "hottest full bottle against its relief disc",
-                ABSOLUTE_PRESSURE,
-                car.bottle().hottestPressure(setup.bottle().charge()),
-                car.bottle().reliefPressure() * car.limits().reliefShare(),
-                "limits.relief-share",
-                "the disc bursts and empties the bottle into the car",
-                "hottest soak of the full bottle");
         add(
                 Side.AT_LEAST,
                 "passes",
                 "passes from one filling",
                 RATIO,
-                day.given(),
+                day.given(setup.passes().seconds()),
                 setup.passes().count(),
                 "target.passes",
                 "the bottle does not last: liquid or pressure ends before the pass does",
                 "all passes");
+    }
+
+    /** The hard limits of the filling; each stands in the list under its own key. */
+    private void filling() {
+        FillingCheck check = FillingCheck.of(
+                car.bottle().filling(setup.bottle().charge(), setup.bottle().startTemperature(), car.limits()));
+        for (FillingLimit limit : check.limits()) {
+            limits.add(new Limit(
+                    limit.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                    limit.kind().words(),
+                    kind(limit.kind()),
+                    limit.beyond() ? Double.NaN : limit.value(),
+                    limit.bound(),
+                    limit.kind().upper() ? Side.AT_MOST : Side.AT_LEAST,
+                    true,
+                    "the bottle can burst, or empty itself into the car",
+                    Provenance.PUBLISHED,
+                    limit.reason(WORDS),
+                    "the bottle as charged",
+                    caseName));
+        }
+    }
+
+    private static QuantityKind kind(FillingLimit.Kind kind) {
+        return switch (kind) {
+            case FILLING_DENSITY -> RATIO;
+            case START_TEMPERATURE, HEATER_OFF -> TEMPERATURE;
+            default -> ABSOLUTE_PRESSURE;
+        };
     }
 
     private void fuel(double volumeFlow) {
@@ -197,31 +232,6 @@ final class DayRules {
                 bound,
                 side,
                 false,
-                consequence,
-                car.provenance(path),
-                car.reason(path),
-                place,
-                caseName));
-    }
-
-    private void hard(
-            Side side,
-            String key,
-            String name,
-            QuantityKind kind,
-            double value,
-            double bound,
-            String path,
-            String consequence,
-            String place) {
-        limits.add(new Limit(
-                key,
-                name,
-                kind,
-                value,
-                bound,
-                side,
-                true,
                 consequence,
                 car.provenance(path),
                 car.reason(path),

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.shotledger.bottle.Charge;
+import org.shotledger.bottle.Pass;
+import org.shotledger.bottle.Sample;
 import org.shotledger.car.Car;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
@@ -20,6 +22,11 @@ import org.shotledger.setup.Setup;
 
 /** What happens when a setup is run on a car in a case: the one function that everything else asks. Pure. */
 public final class Evaluate {
+    /** How many moments of a pass are worked out: our choice, what a chart shows. */
+    private static final int MOMENTS = 12;
+    /** Warmest saturated liquid that is taken, K: just below the critical temperature. */
+    private static final double HOTTEST_LIQUID = 309.5;
+
     private final Car car;
     private final Setup setup;
     private final Case at;
@@ -96,7 +103,8 @@ public final class Evaluate {
 
     private static Optional<Day> day(Car car, Setup setup, Case at) {
         double plenum = at.air().pressure() + setup.boost().armed().at(setup.arming().rpmHigh());
-        return setup.jets().map(jets -> Day.of(car, setup, plenum, at.factors().of(Factor.NITROUS_FLOW)));
+        return setup.jets()
+                .map(jets -> Day.of(car, setup, plenum, at.air().temperature(), at.factors().of(Factor.NITROUS_FLOW)));
     }
 
     private FluidState bottle() {
@@ -173,27 +181,51 @@ public final class Evaluate {
 
     private PassOutcome pass(Day d, Optional<OperatingPoint> strongest) {
         int number = at.bottle().moment() == BottleState.Moment.END_OF_LAST_PASS
-                ? Math.min(setup.passes().count(), d.passes().size())
+                ? Math.min(setup.passes().count(), d.passes().passes().size())
                 : 1;
-        Day.Pass pass = d.last(number);
+        Pass pass = d.last(number);
         List<PassOutcome.Moment> moments = new ArrayList<>();
-        for (var moment : pass.history().moments()) {
-            if (moment.liquidMass() <= 0) {
+        for (Sample sample : thinned(pass.history().moments())) {
+            if (sample.liquidMass() <= 0) {
                 break;
             }
-            FluidState liquid = moment.time() == 0 ? pass.start() : NitrousOxide.saturatedLiquid(moment.temperature());
+            FluidState liquid = sample.time() == 0 ? pass.start().outlet() : liquid(sample);
             Optional<OperatingPoint> then = strongest.flatMap(point -> at(point, liquid));
             moments.add(new PassOutcome.Moment(
-                    moment.time(),
-                    moment.temperature(),
-                    moment.pressure(),
-                    moment.liquidMass(),
-                    moment.massFlow(),
+                    sample.time(),
+                    sample.temperature(),
+                    sample.pressure(),
+                    sample.liquidMass(),
+                    sample.massFlow(),
                     then.map(OperatingPoint::lambda).orElse(Double.NaN),
                     then.map(OperatingPoint::wheelPower).orElse(Double.NaN)));
         }
+        double seconds = setup.passes().seconds();
         return new PassOutcome(
-                number, moments, pass.seconds(), pass.history().massUsed(), d.whole(), d.given());
+                number, moments, pass.seconds(), pass.massUsed(), pass.end(), d.passes().whole(), d.given(seconds));
+    }
+
+    /** Boiling liquid at the siphon; while the pressure still stands above it, for example just after opening, compressed. */
+    private static FluidState liquid(Sample sample) {
+        double temperature = Math.min(sample.temperature(), HOTTEST_LIQUID);
+        return sample.pressure() > 1.001 * NitrousOxide.saturationPressure(temperature)
+                ? NitrousOxide.atTemperaturePressure(temperature, sample.pressure())
+                : NitrousOxide.saturatedLiquid(temperature);
+    }
+
+    /** The integrator's own steps, thinned to what a chart shows. */
+    private static List<Sample> thinned(List<Sample> all) {
+        double step = all.get(all.size() - 1).time() / MOMENTS;
+        List<Sample> some = new ArrayList<>();
+        for (Sample sample : all) {
+            if (some.isEmpty() || sample.time() >= some.get(some.size() - 1).time() + step) {
+                some.add(sample);
+            }
+        }
+        if (some.get(some.size() - 1).time() < all.get(all.size() - 1).time()) {
+            some.add(all.get(all.size() - 1));
+        }
+        return some;
     }
 
     private Optional<OperatingPoint> at(OperatingPoint point, FluidState liquid) {

@@ -1,6 +1,7 @@
 package org.shotledger.evaluate;
 
 import java.util.List;
+import org.shotledger.bottle.PassEnd;
 
 /**
  * One pass over its seconds, and what one filling of the bottle gives.
@@ -9,11 +10,12 @@ import java.util.List;
  * @param moments from opening to the end of the pass, in time order
  * @param seconds time with liquid and pressure in the band, s
  * @param massUsed nitrous oxide used in it, kg
+ * @param end why it ends
  * @param wholePasses full passes from one filling, counted to one more than asked for
  * @param given the same with the share of the one that was cut short
  */
 public record PassOutcome(
-        int number, List<Moment> moments, double seconds, double massUsed, int wholePasses, double given) {
+        int number, List<Moment> moments, double seconds, double massUsed, PassEnd end, int wholePasses, double given) {
 
     /** Copies the list. */
     public PassOutcome {

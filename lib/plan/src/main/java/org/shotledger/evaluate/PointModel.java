@@ -26,6 +26,7 @@ import org.shotledger.fuel.HeatRelease;
 import org.shotledger.fuel.Mixture;
 import org.shotledger.nitrous.FuelCircuit.FuelFlow;
 import org.shotledger.nitrous.FuelCircuit.Pressures;
+import org.shotledger.nitrous.JetPair;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Factor;
 import org.shotledger.setup.Setup;
@@ -208,11 +209,9 @@ public final class PointModel {
     public FuelFlow nitrousFuel(double plenum, double bore) {
         double density = nitrousFuelDensity();
         FuelFlow flow = car.nitrous()
-                .fuel()
-                .flow(
+                .fuelFlow(
                         density,
-                        car.nitrous().nozzles(),
-                        bore,
+                        new JetPair(bore, bore),
                         pressures(plenum),
                         setup.nitrousRegulator(),
                         at.voltage());
@@ -231,13 +230,7 @@ public final class PointModel {
     public double fuelBore(double plenum, double massFlow) {
         try {
             return car.nitrous()
-                    .fuel()
-                    .boreFor(
-                            massFlow,
-                            nitrousFuelDensity(),
-                            car.nitrous().nozzles(),
-                            pressures(plenum),
-                            setup.nitrousRegulator());
+                    .fuelBoreFor(massFlow, nitrousFuelDensity(), pressures(plenum), setup.nitrousRegulator());
         } catch (IllegalArgumentException refused) {
             throw new NoAnswerException(refused.getMessage(), refused);
         }
@@ -251,8 +244,7 @@ public final class PointModel {
      * @return the flow
      */
     public FeedFlow feed(double plenum, double bore) {
-        FeedFlow flow =
-                car.nitrous().nitrous().path(car.nitrous().nozzles(), bore).flow(bottle, plenum);
+        FeedFlow flow = car.nitrous().nitrousPath(new JetPair(bore, bore)).flow(bottle, plenum);
         double factor = factor(Factor.NITROUS_FLOW);
         return factor == 1 ? flow : flow.times(factor);
     }

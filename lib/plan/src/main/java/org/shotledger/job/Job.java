@@ -108,7 +108,7 @@ public record Job(
         return new Job(
                 car,
                 other,
-                setup.withPasses(new org.shotledger.setup.Passes(other.passes(), other.passSeconds())),
+                setup.withPasses(new org.shotledger.setup.PassPlan(other.passes(), other.passSeconds())),
                 cases,
                 places,
                 source);

@@ -41,6 +41,9 @@ final class KitSections {
     /** Kv is counted in m3/h. */
     private static final double HOUR = 3600;
 
+    /** Service pressure 1800 psi gauge, the least of 49 CFR 173.304a(a)(2), Pa absolute. */
+    private static final double USUAL_MARKING = 125.1e5;
+
     private KitSections() {}
 
     static WetKit nitrousSystem(Section s) {
@@ -107,12 +110,21 @@ final class KitSections {
         double start = temperature(s, "start", 233.15, ambient);
         double heater = s.figureOr("heater-power", POWER, 0, 3000, 0, "no heater");
         double heaterOff = heaterOff(s, heater, ambient);
+        double service = s.has("service-pressure")
+                ? s.pressure("service-pressure", 80e5, 400e5, ambient)
+                : s.figureOr(
+                        "service-pressure",
+                        ABSOLUTE_PRESSURE,
+                        80e5,
+                        400e5,
+                        USUAL_MARKING,
+                        "assumed: the least marking that is filled with nitrous oxide, 1800 psi");
         double relief = s.pressure("relief-pressure", 80e5, 300e5, ambient);
         double hottest = s.figureOr("hottest-soak", TEMPERATURE, 293, 353, USUAL_SOAK, HABIT + ": a boot in the sun");
         return s.make(() -> {
             Bottle vessel = new Bottle(capacity, shell, heat);
             vessel.charged(charge, start);
-            return new Bottled(new BottleSheet(vessel, heater, heaterOff, relief, hottest), new BottleFill(charge, start));
+            return new Bottled(new BottleSheet(vessel, heater, heaterOff, service, relief, hottest), new BottleFill(charge, start));
         });
     }
 

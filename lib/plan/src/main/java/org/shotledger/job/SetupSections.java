@@ -20,7 +20,7 @@ import org.shotledger.nitrous.MixtureGoal;
 import org.shotledger.setup.BoostTable;
 import org.shotledger.setup.BoostTarget;
 import org.shotledger.setup.BottleFill;
-import org.shotledger.setup.Passes;
+import org.shotledger.setup.PassPlan;
 import org.shotledger.setup.Setup;
 import org.shotledger.setup.Target;
 import org.shotledger.sheet.Section;
@@ -63,7 +63,7 @@ final class SetupSections {
                 retard,
                 arming,
                 fill,
-                new Passes(target.passes(), target.passSeconds()));
+                new PassPlan(target.passes(), target.passSeconds()));
     }
 
     static Target target(Section s, Section tune, Set<String> conditions) {

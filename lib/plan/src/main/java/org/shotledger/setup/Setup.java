@@ -31,7 +31,7 @@ public record Setup(
         double retard,
         ActivationWindow arming,
         BottleFill bottle,
-        Passes passes) {
+        PassPlan passes) {
 
     /** Checks the ranges. */
     public Setup {
@@ -163,7 +163,7 @@ public record Setup(
      * @param other what is run on one filling
      * @return the changed setup
      */
-    public Setup withPasses(Passes other) {
+    public Setup withPasses(PassPlan other) {
         return new Setup(boost, jets, mainRegulator, nitrousRegulator, mixture, retard, arming, bottle, other);
     }
 }

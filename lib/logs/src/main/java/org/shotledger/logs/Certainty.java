@@ -3,7 +3,7 @@ package org.shotledger.logs;
 import java.util.Locale;
 
 /** How far a proposal can be relied on. */
-public enum Confidence {
+public enum Certainty {
     /** Heading, unit and values agree. */
     SURE,
     /** Heading and values agree, the unit was told by the values. */
@@ -21,7 +21,7 @@ public enum Confidence {
     }
 
     /** The lesser of two. */
-    Confidence and(Confidence other) {
+    Certainty and(Certainty other) {
         return compareTo(other) >= 0 ? this : other;
     }
 }
