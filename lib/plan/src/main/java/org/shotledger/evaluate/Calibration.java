@@ -39,6 +39,9 @@ public final class Calibration {
                 car.basePull().points().stream().mapToDouble(BasePull.Point::wheelPower).sum();
         double low = wheelPower(car, setup, LEAST);
         double high = wheelPower(car, setup, MOST);
+        if (Double.isNaN(low) || Double.isNaN(high)) {
+            throw new IllegalArgumentException(outside(car, setup));
+        }
         if (!(low <= measured && measured <= high)) {
             throw new IllegalArgumentException(misfit(car, measured, low, high));
         }
@@ -49,6 +52,22 @@ public final class Calibration {
         } catch (MathIllegalArgumentException e) {
             throw new IllegalArgumentException("The base pull does not settle the calibration; check its figures.", e);
         }
+    }
+
+    /** The first point of the pull without an answer, and why. */
+    private static String outside(Car car, Setup setup) {
+        for (BasePull.Point point : car.basePull().points()) {
+            try {
+                run(car, setup, point.rpm(), point.gaugePressure());
+            } catch (NoAnswerException none) {
+                return "The base pull at " + QuantityKind.ROTATION.text(point.rpm(), UnitSystem.SI) + " and "
+                        + QuantityKind.GAUGE_PRESSURE.text(point.gaugePressure(), UnitSystem.US) + " ("
+                        + QuantityKind.GAUGE_PRESSURE.text(point.gaugePressure(), UnitSystem.SI)
+                        + ") has no answer: " + none.getMessage()
+                        + ". Check boost (gauge or absolute), weather, volumetric efficiency, displacement and compressor map.";
+            }
+        }
+        return "The base pull has no answer at the ends of what an engine's work can be; check its figures.";
     }
 
     private static String misfit(Car car, double measured, double low, double high) {
@@ -74,16 +93,20 @@ public final class Calibration {
      * @return the point; empty where the models have no answer
      */
     public static Optional<OperatingPoint> pulled(Car car, Setup setup, double rpm, double gaugePressure) {
+        try {
+            return Optional.of(run(car, setup, rpm, gaugePressure));
+        } catch (NoAnswerException none) {
+            return Optional.empty();
+        }
+    }
+
+    private static OperatingPoint run(Car car, Setup setup, double rpm, double gaugePressure) {
         BasePull pull = car.basePull();
         FuelStreams then = car.fuels().withMain(pull.fuel());
         Case day = Case.of("base pull", pull.air(), car.injection().voltage());
         PointModel model = PointModel.of(
                 car, then, setup.withMixture(pull.lambda()).withoutJets(), day, NitrousOxide.saturatedLiquid(BOTTLE));
-        try {
-            return Optional.of(model.at(rpm, pull.air().pressure() + gaugePressure, Mode.BOOST_ALONE));
-        } catch (NoAnswerException none) {
-            return Optional.empty();
-        }
+        return model.at(rpm, pull.air().pressure() + gaugePressure, Mode.BOOST_ALONE);
     }
 
     private static double wheelPower(Car car, Setup setup, double share) {
