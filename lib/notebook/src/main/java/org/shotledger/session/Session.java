@@ -49,6 +49,7 @@ public final class Session {
             "org.shotledger.chart.*",
             "org.shotledger.units.*",
             "org.shotledger.view.*",
+            "org.shotledger.whathelps.*",
             "org.shotledger.wiring.*",
             "org.shotledger.evaluate.Outcome", // two rooms may know one word; these are the ones a cell means
             "org.shotledger.plan.Plan",

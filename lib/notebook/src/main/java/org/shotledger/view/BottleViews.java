@@ -63,7 +63,9 @@ public final class BottleViews {
                 .row("hottest the full bottle may stand", new Cell.Figure(sheet.hottestSoak(), QuantityKind.TEMPERATURE))
                 .row(
                         "pressure then",
-                        new Cell.Figure(sheet.hottestPressure(fill.charge()), QuantityKind.ABSOLUTE_PRESSURE))
+                        new Cell.Figure(
+                                ChargePressure.of(sheet.vessel(), fill.charge(), sheet.hottestSoak()).pressure(),
+                                QuantityKind.ABSOLUTE_PRESSURE))
                 .row("relief disc opens at", new Cell.Figure(sheet.reliefPressure(), QuantityKind.ABSOLUTE_PRESSURE))
                 .row("heater", Math.round(sheet.heaterPower()) + " W")
                 .build();

@@ -15,6 +15,8 @@ import org.shotledger.nitrous.JetPair;
 import org.shotledger.plan.Alternative;
 import org.shotledger.plan.Attainable;
 import org.shotledger.table.Listing;
+import org.shotledger.whathelps.Attempt;
+import org.shotledger.whathelps.WhatHelps;
 
 /** What a plan weighed, as tables. */
 public final class PlanTables {
@@ -57,5 +59,28 @@ public final class PlanTables {
                 List.of(attainable),
                 column("At the wheels", POWER, Attainable::wheelPower),
                 words("Stopped by", Attainable::limit));
+    }
+
+    /**
+     * What would help a plan that is tight or broken.
+     *
+     * @param helps what was tried
+     * @return one row a change, in the order of cost
+     */
+    public static Listing of(WhatHelps helps) {
+        return Listing.of(
+                helps.cheapest()
+                        .map(found -> "What would help; the cheapest single change: "
+                                + found.change().words() + ", " + found.before() + " to " + found.after())
+                        .orElse("What would help: no single change that was tried mends the plan"),
+                helps.attempts(),
+                words("Change", tried -> tried.change().words()),
+                words("Cost", tried -> tried.change().cost().words()),
+                words("From", Attempt::before),
+                words("To", Attempt::after),
+                column("Power gained", POWER, Attempt::powerGained),
+                column("Margin gained", FRACTION, Attempt::marginGained),
+                words("Limit then", Attempt::limit),
+                verdict("Verdict then", Attempt::verdict));
     }
 }

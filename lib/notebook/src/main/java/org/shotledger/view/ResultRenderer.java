@@ -13,6 +13,7 @@ import org.shotledger.plan.Attainable;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.Setup;
 import org.shotledger.table.Shown;
+import org.shotledger.whathelps.WhatHelps;
 
 /**
  * Shows a result in the units of the session. The nested classes are what the service loader finds, one a type.
@@ -91,6 +92,14 @@ public abstract class ResultRenderer<T> implements DisplayRenderer<T> {
         /** Made by the service loader. */
         public OfAttainable() {
             super(Attainable.class, (most, shown) -> PlanTables.of(most).in(shown));
+        }
+    }
+
+    /** Shows what would help. */
+    public static final class OfHelps extends ResultRenderer<WhatHelps> {
+        /** Made by the service loader. */
+        public OfHelps() {
+            super(WhatHelps.class, (helps, shown) -> PlanTables.of(helps).in(shown));
         }
     }
 
