@@ -15,8 +15,7 @@ import org.shotledger.units.UnitSystem;
  *     none is set
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
-public record PassChart(
-        String title, double[] time, double[] bottlePressure, double[] power, double leastPressure) {
+public record PassChart(String title, double[] time, double[] bottlePressure, double[] power, double leastPressure) {
 
     /**
      * Draws the pressure on the left axis and the power on the right one.
@@ -28,7 +27,8 @@ public record PassChart(
         int last = time.length - 1;
         QuantityKind pressure = QuantityKind.ABSOLUTE_PRESSURE;
         String alt = "The bottle falls from " + pressure.text(bottlePressure[0], system) + " to "
-                + pressure.text(bottlePressure[last], system) + " in " + QuantityKind.TIME.text(time[last], system) + ", the power from "
+                + pressure.text(bottlePressure[last], system) + " in " + QuantityKind.TIME.text(time[last], system)
+                + ", the power from "
                 + QuantityKind.POWER.text(power[0], system) + " to " + QuantityKind.POWER.text(power[last], system)
                 + ".";
         Plot plot = Plot.of(

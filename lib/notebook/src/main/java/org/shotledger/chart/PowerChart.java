@@ -52,9 +52,7 @@ public record PowerChart(Curve alone, Curve nitrous, double[] least, double[] mo
     public ChartPicture picture(UnitSystem system) {
         Plot plot = Plot.of(
                         "power",
-                        nitrous.isEmpty()
-                                ? "Power on boost alone"
-                                : "Power on boost alone, and with nitrous oxide",
+                        nitrous.isEmpty() ? "Power on boost alone" : "Power on boost alone, and with nitrous oxide",
                         alt(system),
                         new Axis("Engine speed", QuantityKind.ROTATION, system),
                         new Axis("Power at the wheels", QuantityKind.POWER, system))

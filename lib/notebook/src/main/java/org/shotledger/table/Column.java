@@ -29,8 +29,7 @@ public final class Column<T> {
      * @return the column
      */
     public static <T> Column<T> column(String header, QuantityKind kind, ToDoubleFunction<? super T> value) {
-        return new Column<>(
-                new Heading(header, kind, true), row -> new Cell.Figure(value.applyAsDouble(row), kind));
+        return new Column<>(new Heading(header, kind, true), row -> new Cell.Figure(value.applyAsDouble(row), kind));
     }
 
     /**

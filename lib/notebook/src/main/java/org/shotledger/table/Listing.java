@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
-import org.shotledger.limits.Verdict;
 import org.shotledger.display.Displayable;
+import org.shotledger.limits.Verdict;
 import org.shotledger.units.QuantityKind;
 import tech.tablesaw.api.Table;
 
@@ -51,7 +51,9 @@ public final class Listing implements Displayable {
                 caption,
                 Arrays.stream(columns).map(Column::heading).toList(),
                 rows.stream()
-                        .map(row -> Arrays.stream(columns).map(column -> column.cell(row)).toList())
+                        .map(row -> Arrays.stream(columns)
+                                .map(column -> column.cell(row))
+                                .toList())
                         .toList(),
                 Shown.BOTH);
     }

@@ -60,11 +60,14 @@ public final class BottleViews {
                                 ChargePressure.liquidFullTemperature(sheet.vessel(), fill.charge()),
                                 QuantityKind.TEMPERATURE))
                 .row("start of each pass", new Cell.Figure(fill.startTemperature(), QuantityKind.TEMPERATURE))
-                .row("hottest the full bottle may stand", new Cell.Figure(sheet.hottestSoak(), QuantityKind.TEMPERATURE))
+                .row(
+                        "hottest the full bottle may stand",
+                        new Cell.Figure(sheet.hottestSoak(), QuantityKind.TEMPERATURE))
                 .row(
                         "pressure then",
                         new Cell.Figure(
-                                ChargePressure.of(sheet.vessel(), fill.charge(), sheet.hottestSoak()).pressure(),
+                                ChargePressure.of(sheet.vessel(), fill.charge(), sheet.hottestSoak())
+                                        .pressure(),
                                 QuantityKind.ABSOLUTE_PRESSURE))
                 .row("relief disc opens at", new Cell.Figure(sheet.reliefPressure(), QuantityKind.ABSOLUTE_PRESSURE))
                 .row("heater", Math.round(sheet.heaterPower()) + " W")

@@ -19,22 +19,41 @@ import org.shotledger.units.QuantityKind;
 /** What changed from one plan to the next: in the sheet with its reason, and in the plan. */
 public final class Changes {
     private static final List<Figure> FIGURES = List.of(
-            new Figure("wheel power asked for", QuantityKind.POWER, plan -> plan.target().wheelPower()),
+            new Figure(
+                    "wheel power asked for",
+                    QuantityKind.POWER,
+                    plan -> plan.target().wheelPower()),
             new Figure("wheel power", QuantityKind.POWER, plan -> plan.stated().power()),
             new Figure("boost at the power peak", QuantityKind.GAUGE_PRESSURE, peak(OperatingPoint::gaugePressure)),
             new Figure("nitrous jet", QuantityKind.BORE, jet(JetPair::nitrousBore)),
             new Figure("nitrous fuel jet", QuantityKind.BORE, jet(JetPair::fuelBore)),
-            new Figure("nitrous oxide flow", QuantityKind.MASS_FLOW, peak(point -> point.nitrous().massFlow())),
+            new Figure(
+                    "nitrous oxide flow",
+                    QuantityKind.MASS_FLOW,
+                    peak(point -> point.nitrous().massFlow())),
             new Figure("lambda", QuantityKind.RATIO, peak(OperatingPoint::lambda)),
-            new Figure("peak cylinder pressure", QuantityKind.ABSOLUTE_PRESSURE, peak(point -> point.cylinder().peakPressure())),
-            new Figure("bottle charge", QuantityKind.MASS, plan -> plan.setup().bottle().charge()),
-            new Figure("bottle temperature", QuantityKind.TEMPERATURE, plan -> plan.setup().bottle().startTemperature()),
-            new Figure("whole passes from one filling", QuantityKind.COUNT, plan -> plan.stated()
-                    .pass()
-                    .map(PassOutcome::wholePasses)
-                    .map(Integer::doubleValue)
-                    .orElse(Double.NaN)),
-            new Figure("least margin", QuantityKind.FRACTION, plan -> plan.parts().leastMargin()));
+            new Figure(
+                    "peak cylinder pressure",
+                    QuantityKind.ABSOLUTE_PRESSURE,
+                    peak(point -> point.cylinder().peakPressure())),
+            new Figure(
+                    "bottle charge",
+                    QuantityKind.MASS,
+                    plan -> plan.setup().bottle().charge()),
+            new Figure(
+                    "bottle temperature",
+                    QuantityKind.TEMPERATURE,
+                    plan -> plan.setup().bottle().startTemperature()),
+            new Figure(
+                    "whole passes from one filling",
+                    QuantityKind.COUNT,
+                    plan -> plan.stated()
+                            .pass()
+                            .map(PassOutcome::wholePasses)
+                            .map(Integer::doubleValue)
+                            .orElse(Double.NaN)),
+            new Figure(
+                    "least margin", QuantityKind.FRACTION, plan -> plan.parts().leastMargin()));
 
     private Changes() {}
 
@@ -68,10 +87,12 @@ public final class Changes {
                 words("Value", Difference::path),
                 words("Before", Difference::before),
                 words("Now", Difference::after),
-                words("Reason in the sheet", difference -> after.car()
-                        .origin(difference.path())
-                        .map(Origin::from)
-                        .orElse("")));
+                words(
+                        "Reason in the sheet",
+                        difference -> after.car()
+                                .origin(difference.path())
+                                .map(Origin::from)
+                                .orElse("")));
     }
 
     /**
@@ -104,12 +125,13 @@ public final class Changes {
             String was = figure.told(before);
             String is = figure.told(after);
             if (!was.equals(is)) {
-                said.add(figure.name().substring(0, 1).toUpperCase(Locale.ROOT) + figure.name().substring(1) + ": " + was
-                        + ", now " + is + ".");
+                said.add(figure.name().substring(0, 1).toUpperCase(Locale.ROOT)
+                        + figure.name().substring(1) + ": " + was + ", now " + is + ".");
             }
         }
         if (before.verdict() != after.verdict()) {
-            said.add("Verdict: " + before.verdict().word() + ", now " + after.verdict().word() + ".");
+            said.add("Verdict: " + before.verdict().word() + ", now "
+                    + after.verdict().word() + ".");
         }
         return said.isEmpty() ? List.of("The plan is the same.") : said;
     }

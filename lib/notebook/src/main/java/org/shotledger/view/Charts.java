@@ -8,10 +8,6 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import org.shotledger.boost.CompressorMap;
 import org.shotledger.boost.MapPoint;
-import org.shotledger.evaluate.OperatingPoint;
-import org.shotledger.evaluate.Outcome;
-import org.shotledger.evaluate.PassOutcome;
-import org.shotledger.limits.Limits;
 import org.shotledger.chart.BoostChart;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.CompressorMapChart;
@@ -20,6 +16,10 @@ import org.shotledger.chart.PassChart;
 import org.shotledger.chart.PassMixtureChart;
 import org.shotledger.chart.PowerChart;
 import org.shotledger.chart.TradeOffChart;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.PassOutcome;
+import org.shotledger.limits.Limits;
 import org.shotledger.plan.Alternative;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.Setup;
@@ -75,8 +75,7 @@ public final class Charts {
     }
 
     private static PowerChart.Curve curve(List<OperatingPoint> points) {
-        return new PowerChart.Curve(
-                column(points, OperatingPoint::rpm), column(points, OperatingPoint::wheelPower));
+        return new PowerChart.Curve(column(points, OperatingPoint::rpm), column(points, OperatingPoint::wheelPower));
     }
 
     /**

@@ -32,7 +32,8 @@ final class DecisionPage {
         builder.rows(Section.DECISION, rows.build());
         builder.picture(
                 Section.DECISION,
-                Charts.power(plan.outcomes(), plan.target().wheelPower(), HEIGHT).picture(charts));
+                Charts.power(plan.outcomes(), plan.target().wheelPower(), HEIGHT)
+                        .picture(charts));
         builder.rows(Section.DECISION, LimitTables.rows("The " + CLOSEST + " closest limits", plan.closest(CLOSEST)));
         if (burnsMethanol(plan)) {
             builder.points(Section.CAUTIONS, List.of(Cautions.METHANOL));
@@ -67,7 +68,8 @@ final class DecisionPage {
         JetPair pair = plan.setup().jets().get();
         int nozzles = plan.car().nitrous().nozzles();
         return " and " + nozzles + (nozzles == 1 ? " nozzle " : " nozzles ")
-                + plan.car().nitrous().position().words() + " with jets of " + Both.of(QuantityKind.BORE, pair.nitrousBore())
+                + plan.car().nitrous().position().words() + " with jets of "
+                + Both.of(QuantityKind.BORE, pair.nitrousBore())
                 + " for nitrous oxide and " + Both.of(QuantityKind.BORE, pair.fuelBore()) + " for its fuel";
     }
 
@@ -99,7 +101,8 @@ final class DecisionPage {
         if (plan.verdict() == Verdict.BROKEN) {
             return "Do not run this setup: it breaks "
                     + String.join(
-                            ", ", plan.limits().broken().stream().map(Limit::name).toList())
+                            ", ",
+                            plan.limits().broken().stream().map(Limit::name).toList())
                     + ". Change what is asked or what is built, and plan anew.";
         }
         return plan.setup().jets().isEmpty()

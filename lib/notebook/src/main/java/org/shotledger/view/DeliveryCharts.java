@@ -2,7 +2,6 @@ package org.shotledger.view;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.shotledger.limits.Side;
 import org.shotledger.chart.Axis;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.Plot;
@@ -10,6 +9,7 @@ import org.shotledger.delivery.PulseCheck;
 import org.shotledger.delivery.PulsePoint;
 import org.shotledger.delivery.Ramp;
 import org.shotledger.delivery.RampStep;
+import org.shotledger.limits.Side;
 import org.shotledger.spread.CylinderSpread;
 import org.shotledger.stepup.Shot;
 import org.shotledger.stepup.StepUp;

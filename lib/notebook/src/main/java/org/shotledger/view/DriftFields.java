@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import org.shotledger.limits.Limit;
 import org.shotledger.chart.DriftMapChart;
+import org.shotledger.limits.Limit;
 import org.shotledger.risk.DriftMap;
 import org.shotledger.risk.Outcome;
 

@@ -39,9 +39,11 @@ public final class FlowCharts {
         for (int i = 0; i < POINTS; i++) {
             pressure[i] = low + (high - low) * i / (POINTS - 1);
             double temperature = NitrousOxide.saturationTemperature(pressure[i]);
-            feeds[i] = model.withBottle(NitrousOxide.saturatedLiquid(temperature)).feed(plenum);
+            feeds[i] =
+                    model.withBottle(NitrousOxide.saturatedLiquid(temperature)).feed(plenum);
             for (int j = 0; j < 3; j++) {
-                fuel[j][i] = model.nitrousFuel(plenum, bore + (j - 1) * Supply.USUAL_BORE_TOLERANCE).massFlow();
+                fuel[j][i] = model.nitrousFuel(plenum, bore + (j - 1) * Supply.USUAL_BORE_TOLERANCE)
+                        .massFlow();
             }
         }
         return new FeedFlowChart(

@@ -3,8 +3,8 @@ package org.shotledger.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.shotledger.plan.Plan;
 import org.shotledger.document.Revision;
+import org.shotledger.plan.Plan;
 import org.shotledger.units.UnitSystem;
 
 /**

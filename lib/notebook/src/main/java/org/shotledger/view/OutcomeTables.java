@@ -84,8 +84,10 @@ public final class OutcomeTables {
         for (OperatingPoint off : outcome.off()) {
             Speed row = new Speed(off, at(outcome.armed(), off.rpm(), off));
             boolean end = !on.isEmpty()
-                    && (off.rpm() == on.get(0).rpm() || off.rpm() == on.get(on.size() - 1).rpm());
-            boolean peak = outcome.strongest().filter(best -> best.rpm() == off.rpm()).isPresent();
+                    && (off.rpm() == on.get(0).rpm()
+                            || off.rpm() == on.get(on.size() - 1).rpm());
+            boolean peak =
+                    outcome.strongest().filter(best -> best.rpm() == off.rpm()).isPresent();
             if (off.rpm() % RPM_STEP == 0 || end || peak) {
                 rows.add(row);
             }
@@ -109,11 +111,22 @@ public final class OutcomeTables {
                 outcomes,
                 words("Case", out -> out.at().name()),
                 column("Best power", POWER, Outcome::power),
-                column("at", ROTATION, out -> out.strongest().map(OperatingPoint::rpm).orElse(Double.NaN)),
-                column("Leanest, nitrous on", RATIO, out -> on(out, points -> points.max().orElse(Double.NaN))),
-                column("Richest, nitrous on", RATIO, out -> on(out, points -> points.min().orElse(Double.NaN))),
+                column(
+                        "at",
+                        ROTATION,
+                        out -> out.strongest().map(OperatingPoint::rpm).orElse(Double.NaN)),
+                column(
+                        "Leanest, nitrous on",
+                        RATIO,
+                        out -> on(out, points -> points.max().orElse(Double.NaN))),
+                column(
+                        "Richest, nitrous on",
+                        RATIO,
+                        out -> on(out, points -> points.min().orElse(Double.NaN))),
                 column("Margin", FRACTION, out -> out.limits().leastMargin()),
-                words("Closest limit", out -> out.limits().first().map(Limit::name).orElse("none")),
+                words(
+                        "Closest limit",
+                        out -> out.limits().first().map(Limit::name).orElse("none")),
                 verdict("Verdict", out -> out.limits().verdict()));
     }
 
@@ -151,7 +164,8 @@ public final class OutcomeTables {
         return at.factors().values().isEmpty()
                 ? "as they stand"
                 : at.factors().values().entrySet().stream()
-                        .map(factor -> factor.getKey().words() + " times " + RATIO.text(factor.getValue(), org.shotledger.units.UnitSystem.SI))
+                        .map(factor -> factor.getKey().words() + " times "
+                                + RATIO.text(factor.getValue(), org.shotledger.units.UnitSystem.SI))
                         .collect(java.util.stream.Collectors.joining(", "));
     }
 

@@ -8,8 +8,9 @@ final class Peak {
     private Peak() {}
 
     static OperatingPoint of(Outcome outcome) {
-        return outcome.strongest().orElseThrow(() -> new IllegalArgumentException("The models have no answer for "
-                + outcome.car().name() + " in the case '" + outcome.at().name()
-                + "' at any engine speed; check its air, boost and jets."));
+        return outcome.strongest()
+                .orElseThrow(() -> new IllegalArgumentException("The models have no answer for "
+                        + outcome.car().name() + " in the case '" + outcome.at().name()
+                        + "' at any engine speed; check its air, boost and jets."));
     }
 }

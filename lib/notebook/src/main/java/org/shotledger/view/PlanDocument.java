@@ -83,8 +83,8 @@ public final class PlanDocument {
         return (plan.reached() ? "The power asked for is reached" : "The power asked for is not reached")
                 + plan.closest(1).stream()
                         .findFirst()
-                        .map(first -> "; the limit that decides is " + first.name() + " in the case '" + first.caseName()
-                                + "' (" + first.place() + "), " + room(first) + ".")
+                        .map(first -> "; the limit that decides is " + first.name() + " in the case '"
+                                + first.caseName() + "' (" + first.place() + "), " + room(first) + ".")
                         .orElse(".");
     }
 
@@ -129,7 +129,8 @@ public final class PlanDocument {
     private static void outcomes(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
         builder.say(
                 Section.OUTCOMES,
-                "One setup, " + plan.outcomes().size() + " cases; the first is that of the target, and the verdict is the worst.");
+                "One setup, " + plan.outcomes().size()
+                        + " cases; the first is that of the target, and the verdict is the worst.");
         builder.rows(Section.OUTCOMES, OutcomeTables.outcomes(plan.outcomes()));
         builder.rows(Section.OUTCOMES, OutcomeTables.of(plan.stated()));
         builder.picture(Section.OUTCOMES, Charts.map(plan.stated(), charts));
@@ -144,8 +145,7 @@ public final class PlanDocument {
         }
         PassOutcome pass = plan.stated().pass().get();
         builder.say(Section.PASS, passes(plan, pass));
-        builder.picture(
-                Section.PASS, Charts.of(pass, plan.car().limits().bottlePressureLow(), charts));
+        builder.picture(Section.PASS, Charts.of(pass, plan.car().limits().bottlePressureLow(), charts));
         builder.picture(Section.PASS, Charts.mixture(plan, charts));
         builder.rows(Section.PASS, OutcomeTables.of(pass));
         builder.rows(Section.PASS, BottleViews.filling(plan));

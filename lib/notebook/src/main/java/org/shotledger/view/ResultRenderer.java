@@ -58,7 +58,8 @@ public abstract class ResultRenderer<T> implements DisplayRenderer<T> {
             super(
                     Setup.class,
                     (setup, shown) -> View.of(
-                            SetupTables.of(setup).in(shown), SetupTables.boost(setup).in(shown)));
+                            SetupTables.of(setup).in(shown),
+                            SetupTables.boost(setup).in(shown)));
         }
     }
 

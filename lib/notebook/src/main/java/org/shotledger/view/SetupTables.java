@@ -37,18 +37,46 @@ public final class SetupTables {
         Rows rows = new Rows();
         setup.jets()
                 .ifPresentOrElse(
-                        jets -> rows.add("nitrous jet, every nozzle", jets.nitrousBore(), BORE, "the hole, by pin gauge; a stamp is not enough")
-                                .add("nitrous fuel jet, every nozzle", jets.fuelBore(), BORE, "never exchanged with the nitrous jet: that is a lean engine"),
+                        jets -> rows.add(
+                                        "nitrous jet, every nozzle",
+                                        jets.nitrousBore(),
+                                        BORE,
+                                        "the hole, by pin gauge; a stamp is not enough")
+                                .add(
+                                        "nitrous fuel jet, every nozzle",
+                                        jets.fuelBore(),
+                                        BORE,
+                                        "never exchanged with the nitrous jet: that is a lean engine"),
                         () -> rows.words("nitrous jets", "none", "the bottle stays closed"));
         rows.regulator("nitrous fuel pressure", setup.nitrousRegulator())
                 .regulator("main fuel pressure", setup.mainRegulator())
                 .add("mixture of the main fuel", setup.mixture(), RATIO, "lambda on the air alone, nitrous on or off")
-                .add("spark retard while the nitrous flows", setup.retard(), CRANK_ANGLE, "from the builder's own timing")
-                .add("nitrous may open from", setup.arming().rpmLow(), ROTATION, "only at full throttle, with boost and fuel pressure up")
-                .add("nitrous closes at", setup.arming().rpmHigh(), ROTATION, "before the limiter, which cuts fuel and would leave nitrous alone")
-                .add("boost allowed above its target at opening", setup.boost().tolerance(), PRESSURE_DIFFERENCE, "more is a reason not to open")
+                .add(
+                        "spark retard while the nitrous flows",
+                        setup.retard(),
+                        CRANK_ANGLE,
+                        "from the builder's own timing")
+                .add(
+                        "nitrous may open from",
+                        setup.arming().rpmLow(),
+                        ROTATION,
+                        "only at full throttle, with boost and fuel pressure up")
+                .add(
+                        "nitrous closes at",
+                        setup.arming().rpmHigh(),
+                        ROTATION,
+                        "before the limiter, which cuts fuel and would leave nitrous alone")
+                .add(
+                        "boost allowed above its target at opening",
+                        setup.boost().tolerance(),
+                        PRESSURE_DIFFERENCE,
+                        "more is a reason not to open")
                 .add("bottle charge, by mass", setup.bottle().charge(), MASS, "on a scale, never by pressure")
-                .add("bottle temperature at the start", setup.bottle().startTemperature(), TEMPERATURE, "heater with a thermostat; never a flame")
+                .add(
+                        "bottle temperature at the start",
+                        setup.bottle().startTemperature(),
+                        TEMPERATURE,
+                        "heater with a thermostat; never a flame")
                 .add("passes on one filling", setup.passes().count(), COUNT, "")
                 .add("time under nitrous in each", setup.passes().seconds(), TIME, "");
         return rows.listing.build();
@@ -95,7 +123,11 @@ public final class SetupTables {
         }
 
         Rows regulator(String name, Regulator regulator) {
-            return add(name + ", engine off", regulator.basePressure(), GAUGE_PRESSURE, follows(regulator.boostReference()));
+            return add(
+                    name + ", engine off",
+                    regulator.basePressure(),
+                    GAUGE_PRESSURE,
+                    follows(regulator.boostReference()));
         }
 
         private static String follows(double reference) {

@@ -23,8 +23,7 @@ public final class StepUpTables {
      */
     public static Listing of(StepUp plan) {
         return Listing.of(
-                "Step-up plan; with the nitrous off this boost gives "
-                        + Both.of(QuantityKind.POWER, plan.offPower()),
+                "Step-up plan; with the nitrous off this boost gives " + Both.of(QuantityKind.POWER, plan.offPower()),
                 plan.shots(),
                 column("Step", QuantityKind.COUNT, Shot::step),
                 column("Nitrous jet", QuantityKind.BORE, shot -> jets(shot).nitrousBore()),
@@ -33,8 +32,13 @@ public final class StepUpTables {
                 column("Go from", QuantityKind.POWER, Shot::lowPower),
                 column("to", QuantityKind.POWER, Shot::highPower),
                 column("Lambda", QuantityKind.RATIO, shot -> shot.point().lambda()),
-                column("Least margin", QuantityKind.FRACTION, shot -> shot.plan().parts().leastMargin()),
-                words("First limit", shot -> shot.plan().parts().first().map(Limit::name).orElse("")));
+                column(
+                        "Least margin",
+                        QuantityKind.FRACTION,
+                        shot -> shot.plan().parts().leastMargin()),
+                words(
+                        "First limit",
+                        shot -> shot.plan().parts().first().map(Limit::name).orElse("")));
     }
 
     private static JetPair jets(Shot shot) {
@@ -52,13 +56,34 @@ public final class StepUpTables {
                 "Spark retard: rule of thumb (common practice, no source) beside the computed one",
                 plan.shots(),
                 column("Step", QuantityKind.COUNT, Shot::step),
-                column("Thumb, 1 deg per 50 hp", QuantityKind.CRANK_ANGLE, shot -> shot.spark().habitLow()),
-                column("Thumb, 2 deg per 50 hp", QuantityKind.CRANK_ANGLE, shot -> shot.spark().habitHigh()),
-                column("Computed", QuantityKind.CRANK_ANGLE, shot -> shot.spark().computed()),
-                column("In the setup", QuantityKind.CRANK_ANGLE, shot -> shot.spark().planned()),
-                column("Most that habit and model ask for", QuantityKind.CRANK_ANGLE, shot -> shot.spark().most()),
-                column("Peak pressure as in the setup", QuantityKind.ABSOLUTE_PRESSURE, shot -> shot.spark().peakPressure()),
-                column("Knock integral against boost alone", QuantityKind.FRACTION, shot -> shot.spark().knockRatio()));
+                column(
+                        "Thumb, 1 deg per 50 hp",
+                        QuantityKind.CRANK_ANGLE,
+                        shot -> shot.spark().habitLow()),
+                column(
+                        "Thumb, 2 deg per 50 hp",
+                        QuantityKind.CRANK_ANGLE,
+                        shot -> shot.spark().habitHigh()),
+                column(
+                        "Computed",
+                        QuantityKind.CRANK_ANGLE,
+                        shot -> shot.spark().computed()),
+                column(
+                        "In the setup",
+                        QuantityKind.CRANK_ANGLE,
+                        shot -> shot.spark().planned()),
+                column(
+                        "Most that habit and model ask for",
+                        QuantityKind.CRANK_ANGLE,
+                        shot -> shot.spark().most()),
+                column(
+                        "Peak pressure as in the setup",
+                        QuantityKind.ABSOLUTE_PRESSURE,
+                        shot -> shot.spark().peakPressure()),
+                column(
+                        "Knock integral against boost alone",
+                        QuantityKind.FRACTION,
+                        shot -> shot.spark().knockRatio()));
     }
 
     /**

@@ -98,7 +98,8 @@ class ChartPictureTest {
 
     @Test
     void noPowerWithNitrousIsDrawnWhereNoneFlows() {
-        var series = Samples.power().picture(UnitSystem.US).chart().getSeriesMap().get("with nitrous oxide");
+        var series =
+                Samples.power().picture(UnitSystem.US).chart().getSeriesMap().get("with nitrous oxide");
         assertEquals(5800, series.getXData()[0]);
         assertEquals(7800, series.getXData()[series.getXData().length - 1]);
     }

@@ -2,10 +2,10 @@ package org.shotledger.document;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.shotledger.limits.Limit;
-import org.shotledger.limits.Verdict;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.Samples;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Verdict;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
@@ -36,9 +36,7 @@ public final class SampleDocument {
                 .between(NASTY, "the test tree")
                 .notice("Made-up data, no real car or part.")
                 .say(Section.TARGET, "780 hp at the wheels between 5,800 and 7,800 rpm, three passes on one bottle.")
-                .say(
-                        Section.DECISION,
-                        "Fit the jets of the first row, start two steps smaller, and prove each step.")
+                .say(Section.DECISION, "Fit the jets of the first row, start two steps smaller, and prove each step.")
                 .picture(Section.OUTCOMES, charts.get(0))
                 .rows(Section.SETUP, jets())
                 .picture(Section.SETUP, charts.get(2))

@@ -37,9 +37,7 @@ public final class DemoPages {
         picture(
                 out,
                 Charts.of(
-                        plan.stated().pass().orElseThrow(),
-                        plan.car().limits().bottlePressureLow(),
-                        UnitSystem.US));
+                        plan.stated().pass().orElseThrow(), plan.car().limits().bottlePressureLow(), UnitSystem.US));
         System.out.println(document.verdictLine());
         System.out.println(LimitTables.of(plan.limits()).toText());
     }

@@ -48,7 +48,8 @@ class FlowAndEngineChartsTest {
         assertEquals(limits.bottlePressureLow() / 1e5, pressure[0], 1e-9);
         assertTrue(pressure[pressure.length - 1] <= limits.bottlePressureHigh() / 1e5 + 1e-9);
         Plan plan = Demo.PLAN;
-        Case rested = plan.stated().at().withBottle(BottleState.at(NitrousOxide.saturationTemperature(1e5 * pressure[7])));
+        Case rested =
+                plan.stated().at().withBottle(BottleState.at(NitrousOxide.saturationTemperature(1e5 * pressure[7])));
         double rpm = plan.stated().strongest().orElseThrow().rpm();
         OperatingPoint point =
                 Evaluate.at(plan.car(), plan.setup(), rested, rpm).orElseThrow();

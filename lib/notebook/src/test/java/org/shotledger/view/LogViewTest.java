@@ -44,7 +44,8 @@ class LogViewTest {
         String html = html(laid);
         assertTrue(html.contains("leaner than expected"));
         assertEquals(3, html.split("<svg", -1).length, "power and lambda are drawn");
-        String alt = LogCharts.of(laid.overlay(ComparedChannel.LAMBDA), UnitSystem.SI).alt();
+        String alt = LogCharts.of(laid.overlay(ComparedChannel.LAMBDA), UnitSystem.SI)
+                .alt();
         assertTrue(alt.contains("root mean square"), alt);
         assertTrue(html(laid.overlay(ComparedChannel.MANIFOLD_PRESSURE)).contains("cannot be compared"));
     }

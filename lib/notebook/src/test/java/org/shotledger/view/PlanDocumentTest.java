@@ -28,7 +28,8 @@ class PlanDocumentTest {
         String page = text(Section.DECISION);
         assertTrue(page.contains(QuantityKind.POWER.text(PLAN.target().wheelPower(), UnitSystem.US)), page);
         assertTrue(page.contains(QuantityKind.POWER.text(PLAN.stated().power(), UnitSystem.SI)), page);
-        PLAN.closest(3).forEach(limit -> assertTrue(page.contains(limit.name()) && page.contains(limit.caseName()), page));
+        PLAN.closest(3)
+                .forEach(limit -> assertTrue(page.contains(limit.name()) && page.contains(limit.caseName()), page));
         assertTrue(page.contains("Next step"), page);
     }
 
@@ -80,7 +81,18 @@ class PlanDocumentTest {
 
     private static Limit limit(String key, boolean hard, double value) {
         return new Limit(
-                key, key, QuantityKind.TORQUE, value, 900, Side.AT_MOST, hard, "it fails", Provenance.ASSUMED, "a test", "6,000 rpm", "event");
+                key,
+                key,
+                QuantityKind.TORQUE,
+                value,
+                900,
+                Side.AT_MOST,
+                hard,
+                "it fails",
+                Provenance.ASSUMED,
+                "a test",
+                "6,000 rpm",
+                "event");
     }
 
     private static String text(Section section) {

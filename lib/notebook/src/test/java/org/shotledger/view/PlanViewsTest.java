@@ -46,8 +46,10 @@ class PlanViewsTest {
     @Test
     void aHardLimitIsMovedByNobody() {
         Listing reasons = LimitTables.reasons(PLAN.limits());
-        PLAN.limits().all().forEach(limit -> assertEquals(
-                limit.hard(), Demo.cell(reasons, limit.name(), 4).startsWith("nobody"), limit.name()));
+        PLAN.limits()
+                .all()
+                .forEach(limit -> assertEquals(
+                        limit.hard(), Demo.cell(reasons, limit.name(), 4).startsWith("nobody"), limit.name()));
         assertTrue(PLAN.limits().all().stream().anyMatch(limit -> limit.hard()), "there is one");
     }
 
@@ -66,11 +68,13 @@ class PlanViewsTest {
         Setup setup = PLAN.setup();
         var jets = setup.jets().orElseThrow();
         Listing us = SetupTables.of(setup).in(Shown.US);
-        assertEquals(
-                jets.nitrousBore() / METRE_PER_THOU, number(Demo.cell(us, "nitrous jet, every nozzle", 1)), 0.051);
+        assertEquals(jets.nitrousBore() / METRE_PER_THOU, number(Demo.cell(us, "nitrous jet, every nozzle", 1)), 0.051);
         Listing si = SetupTables.of(setup).in(Shown.SI);
         assertEquals(1e3 * jets.fuelBore(), number(Demo.cell(si, "nitrous fuel jet, every nozzle", 1)), 0.00051);
-        assertEquals(setup.bottle().startTemperature() - 273.15, number(Demo.cell(si, "bottle temperature at the start", 1)), 0.051);
+        assertEquals(
+                setup.bottle().startTemperature() - 273.15,
+                number(Demo.cell(si, "bottle temperature at the start", 1)),
+                0.051);
         assertEquals(setup.retard(), number(Demo.cell(si, "spark retard while the nitrous flows", 1)), 0.051);
     }
 
@@ -102,7 +106,9 @@ class PlanViewsTest {
         var rpm = OutcomeTables.of(outcome).table().doubleColumn(0).asList();
         List<OperatingPoint> on = outcome.withNitrous();
         assertTrue(rpm.containsAll(List.of(
-                on.get(0).rpm(), on.get(on.size() - 1).rpm(), outcome.strongest().orElseThrow().rpm())));
+                on.get(0).rpm(),
+                on.get(on.size() - 1).rpm(),
+                outcome.strongest().orElseThrow().rpm())));
     }
 
     @Test
@@ -110,8 +116,7 @@ class PlanViewsTest {
         var pass = PLAN.stated().pass().orElseThrow();
         double[] time = OutcomeTables.of(pass).table().doubleColumn(0).asDoubleArray();
         assertEquals(0, time[0]);
-        assertEquals(
-                pass.moments().get(pass.moments().size() - 1).time(), time[time.length - 1], 1e-12);
+        assertEquals(pass.moments().get(pass.moments().size() - 1).time(), time[time.length - 1], 1e-12);
     }
 
     @Test
@@ -121,8 +126,7 @@ class PlanViewsTest {
         assertEquals(off.get(0).rpm(), chart.getStyler().getXAxisMin());
         assertEquals(off.get(off.size() - 1).rpm(), chart.getStyler().getXAxisMax());
         double[] drawn = chart.getSeriesMap().get("with nitrous oxide").getYData();
-        assertEquals(
-                PLAN.stated().power() / 1e3, Arrays.stream(drawn).max().orElseThrow(), 1e-9);
+        assertEquals(PLAN.stated().power() / 1e3, Arrays.stream(drawn).max().orElseThrow(), 1e-9);
     }
 
     @Test
@@ -142,7 +146,8 @@ class PlanViewsTest {
         var series = Charts.mixture(PLAN, UnitSystem.US).chart().getSeriesMap();
         PLAN.outcomes().stream()
                 .filter(outcome -> !outcome.overPass().isEmpty())
-                .forEach(outcome -> assertTrue(series.containsKey(outcome.at().name()), outcome.at().name()));
+                .forEach(outcome -> assertTrue(
+                        series.containsKey(outcome.at().name()), outcome.at().name()));
     }
 
     @Test
@@ -160,7 +165,9 @@ class PlanViewsTest {
                 PLAN.alternatives().get(0).wheelPower() / WATT_PER_HP,
                 rows.in(Shown.US).table().doubleColumn(3).get(0),
                 1e-9);
-        assertEquals("Power, " + QuantityKind.POWER.unit(UnitSystem.SI), rows.in(Shown.SI).table().column(3).name());
+        assertEquals(
+                "Power, " + QuantityKind.POWER.unit(UnitSystem.SI),
+                rows.in(Shown.SI).table().column(3).name());
     }
 
     private static double number(String cell) {

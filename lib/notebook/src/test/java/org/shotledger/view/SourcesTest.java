@@ -22,8 +22,7 @@ class SourcesTest {
 
     @Test
     void aPublicationStandsOnceWithAllThatItServes() {
-        List<String> named =
-                Demo.column(Sources.publications(Demo.PLAN.ledger().entries()), 0);
+        List<String> named = Demo.column(Sources.publications(Demo.PLAN.ledger().entries()), 0);
         assertEquals(named.stream().distinct().toList(), named);
         assertTrue(named.contains("ISO 2533 (1975)"), named.toString());
         assertTrue(named.contains("Heywood, Internal Combustion Engine Fundamentals (1988)"), named.toString());
