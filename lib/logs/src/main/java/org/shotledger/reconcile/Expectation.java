@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Mode;
-import org.shotledger.evaluate.NoAnswerException;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.evaluate.PassOutcome;
@@ -76,7 +75,7 @@ final class Expectation {
     private static Optional<OperatingPoint> answer(java.util.function.Supplier<OperatingPoint> point) {
         try {
             return Optional.of(point.get());
-        } catch (NoAnswerException | IllegalArgumentException outside) {
+        } catch (IllegalArgumentException outside) {
             return Optional.empty();
         }
     }

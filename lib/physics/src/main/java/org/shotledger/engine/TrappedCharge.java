@@ -26,6 +26,10 @@ public record TrappedCharge(
         GasPolynomial burned,
         double heat) {
     private static final double WATER_GAS = 3.5;
+    /** Ends of the range in which a heat of vaporisation is stated, K. */
+    private static final double COLDEST_LIQUID = 230;
+
+    private static final double HOTTEST_LIQUID = 420;
 
     /**
      * Residual gas and evaporation in the cylinder.
@@ -90,7 +94,7 @@ public record TrappedCharge(
     }
 
     private static double vaporisation(Mixture mix, double temperature) {
-        double t = Math.max(230, temperature);
+        double t = Math.min(HOTTEST_LIQUID, Math.max(COLDEST_LIQUID, temperature));
         return mix.mainFlow() * mix.mainFuel().vaporisationHeat(t)
                 + mix.nitrousFuelFlow() * mix.nitrousFuel().vaporisationHeat(t);
     }

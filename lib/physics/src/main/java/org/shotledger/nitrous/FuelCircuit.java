@@ -58,6 +58,16 @@ public record FuelCircuit(PumpGroup pumps, Solenoid solenoid, FuelJet jet, doubl
     }
 
     /**
+     * The same circuit with another solenoid.
+     *
+     * @param other the solenoid
+     * @return new circuit
+     */
+    public FuelCircuit withSolenoid(Solenoid other) {
+        return new FuelCircuit(pumps, other, jet, cellVolume);
+    }
+
+    /**
      * The jets in use.
      *
      * @param count number of jets, at least 1

@@ -74,6 +74,26 @@ public record WetKit(
         return fuel.boreFor(massFlow, density, fuelJets(0), at, regulator);
     }
 
+    /**
+     * The same system with some of its nozzles only, as when others are blocked.
+     *
+     * @param open number of nozzles, 1 to 16
+     * @return the changed system
+     */
+    public WetKit withNozzles(int open) {
+        return new WetKit(position, open, nitrous, fuel, ladder, passages);
+    }
+
+    /**
+     * The same system with another fuel side.
+     *
+     * @param circuit the fuel side
+     * @return the changed system
+     */
+    public WetKit withFuel(FuelCircuit circuit) {
+        return new WetKit(position, nozzles, nitrous, circuit, ladder, passages);
+    }
+
     private FuelCircuit.Jets fuelJets(double bore) {
         return new FuelCircuit.Jets(
                 nozzles, bore, passages.map(NozzlePassages::fuelBore).orElse(Double.POSITIVE_INFINITY));

@@ -98,7 +98,17 @@ public record Car(
      * @return the changed car
      */
     public Car with(EngineModel other) {
-        return copy(turbo, nitrous, injection, limits, other);
+        return copy(fuels, turbo, nitrous, injection, limits, other);
+    }
+
+    /**
+     * The same car with other fuels in its tanks; the calibration stays.
+     *
+     * @param other the fuels
+     * @return the changed car
+     */
+    public Car with(FuelStreams other) {
+        return copy(other, turbo, nitrous, injection, limits, model);
     }
 
     /**
@@ -108,7 +118,7 @@ public record Car(
      * @return the changed car
      */
     public Car with(WetKit other) {
-        return copy(turbo, other, injection, limits, model);
+        return copy(fuels, turbo, other, injection, limits, model);
     }
 
     /**
@@ -118,7 +128,7 @@ public record Car(
      * @return the changed car
      */
     public Car with(Turbo other) {
-        return copy(other, nitrous, injection, limits, model);
+        return copy(fuels, other, nitrous, injection, limits, model);
     }
 
     /**
@@ -128,7 +138,7 @@ public record Car(
      * @return the changed car
      */
     public Car with(Injection other) {
-        return copy(turbo, nitrous, other, limits, model);
+        return copy(fuels, turbo, nitrous, other, limits, model);
     }
 
     /**
@@ -138,7 +148,7 @@ public record Car(
      * @return the changed car
      */
     public Car with(BuilderLimits other) {
-        return copy(turbo, nitrous, injection, other, model);
+        return copy(fuels, turbo, nitrous, injection, other, model);
     }
 
     /**
@@ -169,13 +179,14 @@ public record Car(
                 origins);
     }
 
-    private Car copy(Turbo turbine, WetKit kit, Injection supply, BuilderLimits allowed, EngineModel models) {
+    private Car copy(
+            FuelStreams tanks, Turbo turbine, WetKit kit, Injection supply, BuilderLimits allowed, EngineModel models) {
         return new Car(
                 name,
                 invented,
                 engine,
                 friction,
-                fuels,
+                tanks,
                 basePull,
                 supply,
                 turbine,

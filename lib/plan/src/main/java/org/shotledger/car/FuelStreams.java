@@ -75,4 +75,14 @@ public record FuelStreams(
         return new FuelStreams(
                 fuel, Optional.empty(), Optional.of(nitrous()), temperature, mainEvaporated, nitrousEvaporated);
     }
+
+    /**
+     * The same with a fuel of its own for the nitrous system.
+     *
+     * @param fuel fuel of the nitrous system
+     * @return the changed fuels
+     */
+    public FuelStreams withNitrous(Fuel fuel) {
+        return new FuelStreams(main, blend, Optional.of(fuel), temperature, mainEvaporated, nitrousEvaporated);
+    }
 }

@@ -1,6 +1,8 @@
 package org.shotledger.evaluate;
 
+import java.util.List;
 import org.shotledger.car.Car;
+import org.shotledger.limits.Limit;
 
 /** How close operating points come to the limits, for searches that look at many points. */
 public final class PointLimits {
@@ -56,6 +58,21 @@ public final class PointLimits {
         return PointRules.ALL.stream()
                 .mapToDouble(rule -> rule.concerns(point) ? rule.margin(car, point) : Double.POSITIVE_INFINITY)
                 .toArray();
+    }
+
+    /**
+     * Every limit that concerns a point.
+     *
+     * @param car what is built
+     * @param point an operating point of it
+     * @param caseName what the case of the point is called
+     * @return in the order of the list
+     */
+    public static List<Limit> all(Car car, OperatingPoint point, String caseName) {
+        return PointRules.ALL.stream()
+                .filter(rule -> rule.concerns(point))
+                .map(rule -> rule.at(car, point, caseName))
+                .toList();
     }
 
     /**

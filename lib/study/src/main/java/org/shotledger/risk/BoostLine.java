@@ -1,19 +1,18 @@
 package org.shotledger.risk;
 
 import java.util.List;
-import java.util.stream.DoubleStream;
-import org.shotledger.boost.OutsideMapException;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Evaluation;
+import java.util.TreeMap;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.plan.Plan;
 
 /**
- * The engine speeds at which a plan is examined, and the plenum pressure its boost control holds at each. A disturbance does
- * not change the table in the controller, so this line stays as planned.
+ * The engine speeds at which a plan is examined, and the plenum pressure its boost control holds at each with the nitrous on. A
+ * disturbance does not change the table in the controller, so this line stays as planned.
  *
  * @param stops the speeds, ascending
  */
 public record BoostLine(List<Stop> stops) {
-    /** Ends and steps between them; limits bend little from one to the next, and the ends are where torque and flow bite. */
+    /** Ends and steps between them; limits bend little from one to the next, and torque and flow are highest at the ends. */
     private static final int POINTS = 5;
 
     /**
@@ -37,39 +36,40 @@ public record BoostLine(List<Stop> stops) {
     }
 
     /**
-     * The line of a budget over the part of the asked band in which the nitrous may be on: five equal steps and the speed of
-     * most power.
+     * The line of a plan over the speeds at which its nitrous is on: five equal steps and the speed of most power, as the plan itself
+     * has them in the case of its target.
      *
-     * @param budget the budget
+     * @param plan the plan
      * @return the line
      */
-    public static BoostLine of(Budget budget) {
-        var window = budget.build().wetKit().window();
-        double low = Math.max(budget.wish().rpmLow(), window.rpmLow());
-        double high = Math.min(budget.wish().rpmHigh(), window.rpmHigh());
-        double step = (high - low) / (POINTS - 1);
-        DoubleStream speeds = DoubleStream.iterate(low, rpm -> rpm + step).limit(low == high ? 1 : POINTS);
-        return new BoostLine(DoubleStream.concat(
-                        speeds.map(rpm -> Math.min(rpm, high)),
-                        DoubleStream.of(budget.peak().rpm()))
-                .sorted()
-                .distinct()
-                .boxed()
-                .flatMap(rpm -> stop(budget, rpm).stream())
-                .toList());
+    public static BoostLine of(Plan plan) {
+        List<OperatingPoint> on = plan.stated().withNitrous();
+        TreeMap<Double, Stop> stops = new TreeMap<>();
+        for (int i = 0; i < POINTS && !on.isEmpty(); i++) {
+            add(stops, on.get(Math.round((on.size() - 1) * i / (POINTS - 1f))));
+        }
+        plan.stated().strongest().ifPresent(point -> add(stops, point));
+        return new BoostLine(List.copyOf(stops.values()));
     }
 
-    private static List<Stop> stop(Budget budget, double rpm) {
-        try {
-            Evaluation planned = budget.planned(rpm);
-            return List.of(new Stop(rpm, planned.demand().plenumPressure()));
-        } catch (OutsideMapException outside) {
-            return List.of(); // the plan itself leaves such a speed out
-        }
+    private static void add(TreeMap<Double, Stop> stops, OperatingPoint point) {
+        stops.put(point.rpm(), new Stop(point.rpm(), point.plenumPressure()));
     }
 
     /**
-     * One speed of the line alone.
+     * One speed of a plan, with the boost that is set there while the nitrous is armed.
+     *
+     * @param plan the plan
+     * @param rpm engine speed, rev/min
+     * @return the line
+     */
+    public static BoostLine armed(Plan plan, double rpm) {
+        double ambient = plan.stated().at().air().pressure();
+        return at(rpm, ambient + plan.setup().boost().armed().at(rpm));
+    }
+
+    /**
+     * One speed alone.
      *
      * @param rpm engine speed, rev/min
      * @param plenumPressure plenum pressure held, Pa absolute

@@ -2,7 +2,7 @@ package org.shotledger.risk;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.shotledger.budget.Budget;
+import org.shotledger.plan.Plan;
 import org.shotledger.supply.Regulator;
 
 /**
@@ -18,7 +18,7 @@ import org.shotledger.supply.Regulator;
  * @param rows one row a change of boost, ascending
  */
 public record BoostReference(double rpm, double planPlenumPressure, double drop, List<Row> rows) {
-    private static final double REACH = 0.8e5;
+    private static final double FURTHEST = 0.8e5;
     private static final int POINTS = 17;
 
     /** Copies the list. */
@@ -52,42 +52,42 @@ public record BoostReference(double rpm, double planPlenumPressure, double drop,
      * Compares both at the lowest examined speed, where the planned boost leaves the most room above, from 0.8 bar below to 0.8 bar
      * above it.
      *
-     * @param budget the budget
+     * @param plan the plan
      * @return the comparison
      */
-    public static BoostReference of(Budget budget) {
-        return of(budget, DriftMap.grid(-REACH, REACH, POINTS));
+    public static BoostReference of(Plan plan) {
+        return of(plan, DriftMap.grid(-FURTHEST, FURTHEST, POINTS));
     }
 
     /**
      * Compares both at the lowest examined speed.
      *
-     * @param budget the budget
+     * @param plan the plan
      * @param boostShifts changes of plenum pressure, Pa, ascending
      * @return the comparison
      */
-    public static BoostReference of(Budget budget, List<Double> boostShifts) {
-        BoostLine.Stop lowest = BoostLine.of(budget).stops().get(0);
+    public static BoostReference of(Plan plan, List<Double> boostShifts) {
+        BoostLine.Stop lowest = BoostLine.of(plan).stops().get(0);
         double rpm = lowest.rpm();
         double plenum = lowest.plenumPressure();
-        double ambient = budget.conditions().air().pressure();
-        Situation plan = Situation.of(budget);
-        Regulator own = plan.build().wetKit().fuel().regulator();
+        double ambient = plan.stated().at().air().pressure();
+        Scenario sound = Scenario.of(plan);
+        Regulator own = sound.setup().nitrousRegulator();
         double drop = own.dropIntoPlenum(ambient, plenum);
-        Situation with = plan.withRegulator(new Regulator(own.name(), drop, 1));
-        Situation without = plan.withRegulator(new Regulator(own.name(), drop + plenum - ambient, 0));
+        Scenario with = sound.withRegulator(new Regulator(own.name(), drop, 1));
+        Scenario without = sound.withRegulator(new Regulator(own.name(), drop + plenum - ambient, 0));
         BoostLine line = BoostLine.at(rpm, plenum);
         List<Row> rows = new ArrayList<>();
         for (double shift : boostShifts) {
             rows.add(row(
                     shift,
-                    Trial.run(with.withBoostShift(shift), line),
-                    Trial.run(without.withBoostShift(shift), line)));
+                    Simulation.run(with.withBoostShift(shift), line),
+                    Simulation.run(without.withBoostShift(shift), line)));
         }
         return new BoostReference(rpm, plenum, drop, rows);
     }
 
-    private static Row row(double shift, Outcome with, Outcome without) {
+    private static Row row(double shift, FaultOutcome with, FaultOutcome without) {
         return new Row(
                 shift,
                 with.peak().map(e -> e.nitrous().massFlow()).orElse(Double.NaN),

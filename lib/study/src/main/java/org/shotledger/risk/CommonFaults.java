@@ -2,15 +2,14 @@ package org.shotledger.risk;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.shotledger.budget.BottlePlan;
-import org.shotledger.budget.Budget;
+import org.shotledger.plan.Plan;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
 import org.shotledger.nitrous.JetPair;
 
 /**
- * The usual faults of a wet kit. Their sizes and times of growth are examples, common practice without a source; a fault of
+ * The usual faults of a wet nitrous system. Their sizes and times of growth are examples, common practice without a source; a fault of
  * another size is one line in a notebook.
  */
 public final class CommonFaults {
@@ -21,69 +20,44 @@ public final class CommonFaults {
     private static final double VOLTAGE_LOST = 3;
     private static final double LOWEST_RAIL = 0.5e5;
     private static final double SECOND = 1;
-    /** A vessel this much above the vapour pressure has no vapour. */
-    private static final double FULL = 1e-3;
 
     private CommonFaults() {}
 
     /**
-     * The list for a budget's plan.
+     * The list for a plan. A state in which the car really starts, such as a bottle as it was charged, is no fault: the plan is worked
+     * out in it.
      *
-     * @param budget the budget
+     * @param sound the scenario as planned
      * @return the faults
      */
-    public static List<Fault> of(Budget budget) {
+    public static List<Fault> of(Scenario sound) {
         List<Fault> all = new ArrayList<>();
-        bottle(budget, all);
-        fuel(budget, all);
-        solenoids(budget, all);
+        bottle(sound, all);
+        fuel(sound, all);
+        solenoids(sound, all);
         engine(all);
-        mistakes(budget, all);
+        mistakes(sound, all);
         return all;
     }
 
-    private static void bottle(Budget budget, List<Fault> all) {
-        double start = budget.build().bottle().startTemperature();
+    private static void bottle(Scenario sound, List<Fault> all) {
+        double start = sound.bottle().temperature();
         all.add(Fault.before("bottle too hot", s -> s.withBottleTemperature(start + WARMER))
                 .because("thermostat stuck or sun: 6 K above plan"));
         all.add(Fault.before("bottle too cold", s -> s.withBottleTemperature(start - COLDER))
                 .because("heater off: 15 K below plan"));
-        if (budget.bottle().startPressure() > budget.conditions().bottleLiquid().pressure() * (1 + FULL)) {
-            all.add(Fault.before("bottle full of liquid", s -> s.withBottleTemperature(start))
-                    .because("no vapour left at the start temperature: the first second of the first pass"));
-        }
-        double seconds = budget.wish().passSeconds();
-        if (seconds > 0) {
-            double first = budget.conditions().bottleLiquid().pressure();
-            double last = pressureAt(budget.bottle(), seconds);
-            all.add(Fault.growing(
-                            "bottle cools through a pass",
-                            seconds,
-                            (s, x) -> s.withBottlePressure(first + x * (last - first)))
-                    .because("evaporation cools what is left"));
-        }
-        all.add(Fault.growing(
-                        "bottle empty at full power",
-                        0.3,
-                        (s, x) -> s.withBottle(NitrousOxide.mixture(saturated(s), x)))
+        all.add(Fault.growing("bottle empty at full power", 0.3, CommonFaults::emptied)
                 .because("the siphon uncovers: vapour instead of liquid at nearly the same pressure"));
     }
 
     /** A full bottle may stand above its vapour pressure; once vapour flows it has fallen to it. */
-    private static double saturated(Situation s) {
-        return Math.min(s.conditions().bottleLiquid().temperature(), NitrousOxide.CRITICAL_TEMPERATURE - 0.1);
+    private static Scenario emptied(Scenario s, double severity) {
+        double temperature = Math.min(s.bottle().temperature(), NitrousOxide.CRITICAL_TEMPERATURE - 0.1);
+        return severity == 0 ? s : s.withBottle(NitrousOxide.mixture(temperature, severity));
     }
 
-    private static double pressureAt(BottlePlan plan, double seconds) {
-        BottlePlan.Moment at = plan.history().get(0);
-        for (BottlePlan.Moment moment : plan.history()) {
-            at = moment.time() <= seconds ? moment : at;
-        }
-        return NitrousOxide.saturationPressure(at.temperature());
-    }
-
-    private static void fuel(Budget budget, List<Fault> all) {
-        int nozzles = budget.build().wetKit().nozzles();
+    private static void fuel(Scenario sound, List<Fault> all) {
+        int nozzles = sound.car().nitrous().nozzles();
         all.add(Fault.growing(
                         "fuel pressure sags", SECOND, (s, x) -> s.withFuelPressure(s.fuelPressure() * (1 - SAG * x)))
                 .because("regulator or pump loses 30 % of the set pressure"));
@@ -101,19 +75,24 @@ public final class CommonFaults {
     }
 
     /** Three times the circuit's own resistance more lets half the flow through at the same pressure. */
-    private static Situation clogged(Situation s, double severity) {
+    private static Scenario clogged(Scenario s, double severity) {
         if (severity == 0) {
             return s;
         }
-        var circuit = s.build().wetKit().fuel();
-        double bore = s.jets().fuelBore();
-        double jets = s.fuelOpen() * circuit.jetArea(bore);
-        double whole = 1 / Math.hypot(1 / jets, 1 / circuit.solenoid().effectiveArea());
+        var circuit = s.car().nitrous().fuel();
+        double jets = s.fuelOpen() * circuit.jetArea(s.jets().fuelBore());
+        double passages = s.car()
+                .nitrous()
+                .passages()
+                .map(p -> s.fuelOpen() * circuit.jetArea(p.fuelBore()))
+                .orElse(Double.POSITIVE_INFINITY);
+        double behind = 1 / Math.hypot(1 / jets, 1 / passages);
+        double whole = 1 / Math.hypot(1 / behind, 1 / circuit.solenoid().effectiveArea());
         return s.withFuelRestriction(whole / Math.sqrt(3 * severity));
     }
 
-    private static void solenoids(Budget budget, List<Fault> all) {
-        int nozzles = budget.build().wetKit().nozzles();
+    private static void solenoids(Scenario sound, List<Fault> all) {
+        int nozzles = sound.car().nitrous().nozzles();
         all.add(Fault.sudden(
                         "nitrous solenoid sticks open",
                         s -> s.withOpenJets(nozzles, 0).withoutRetard())
@@ -132,24 +111,24 @@ public final class CommonFaults {
         all.add(Fault.growing(
                         "voltage falls",
                         2,
-                        (s, x) -> s.withVoltage(s.conditions().voltage() - VOLTAGE_LOST * x))
+                        (s, x) -> s.withVoltage(s.at().voltage() - VOLTAGE_LOST * x))
                 .because("alternator or ground: 3 V in two seconds"));
     }
 
-    private static void mistakes(Budget budget, List<Fault> all) {
+    private static void mistakes(Scenario sound, List<Fault> all) {
         all.add(Fault.before(
                         "jets swapped",
                         s -> s.withJets(new JetPair(
                                 /* nitrousBore= */ s.jets().fuelBore(),
                                 /* fuelBore= */ s.jets().nitrousBore())))
                 .because("each jet in the other's place"));
-        Fuel kit = budget.build().fuels().nitrous();
-        Fuel main = budget.build().fuels().main();
-        Fuel leaner = leaner(kit);
-        all.add(Fault.before(leaner.name() + " in the kit's cell", s -> s.withNitrousFuel(leaner))
+        Fuel cell = sound.fuels().nitrous();
+        Fuel main = sound.fuels().main();
+        Fuel leaner = leaner(cell);
+        all.add(Fault.before(leaner.name() + " in the nitrous fuel cell", s -> s.withNitrousFuel(leaner))
                 .because("needs less air for the same volume: leaner"));
-        if (kit.stoichiometricAirFuel() < Fuels.GASOLINE.stoichiometricAirFuel()) {
-            all.add(Fault.before(Fuels.GASOLINE.name() + " in the kit's cell", s -> s.withNitrousFuel(Fuels.GASOLINE))
+        if (cell.stoichiometricAirFuel() < Fuels.GASOLINE.stoichiometricAirFuel()) {
+            all.add(Fault.before(Fuels.GASOLINE.name() + " in the nitrous fuel cell", s -> s.withNitrousFuel(Fuels.GASOLINE))
                     .because("needs more air for the same volume: richer, and knocks earlier"));
         }
         Fuel other = leaner(main);

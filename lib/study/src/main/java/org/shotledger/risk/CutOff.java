@@ -1,7 +1,7 @@
 package org.shotledger.risk;
 
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Evaluation;
+import org.shotledger.plan.Plan;
+import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.nitrous.NitrousCircuit;
 import org.shotledger.nitrous.Solenoid;
 import org.shotledger.units.Require;
@@ -27,17 +27,17 @@ public record CutOff(double controller, double closing, double emptying) {
     }
 
     /**
-     * The cut-off of a budget's plan.
+     * The cut-off of a plan.
      *
-     * @param budget the budget
+     * @param plan the plan
      * @return its times
      */
-    public static CutOff of(Budget budget) {
-        NitrousCircuit circuit = budget.build().wetKit().nitrous();
+    public static CutOff of(Plan plan) {
+        NitrousCircuit circuit = plan.car().nitrous().nitrous();
         Solenoid solenoid = circuit.solenoid();
-        Evaluation peak = budget.peak();
+        OperatingPoint peak = plan.stated().strongest().orElseThrow();
         double bore = circuit.lineBore();
-        double volume = budget.build().wetKit().nozzles() * Math.PI / 4 * bore * bore * circuit.lineLength();
+        double volume = plan.car().nitrous().nozzles() * Math.PI / 4 * bore * bore * circuit.lineLength();
         double density = peak.nitrous().jetInlet().density();
         return new CutOff(
                 USUAL_CONTROLLER,

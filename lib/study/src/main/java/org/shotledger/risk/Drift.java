@@ -2,18 +2,18 @@ package org.shotledger.risk;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.shotledger.budget.Budget;
 import org.shotledger.flow.FeedFlow;
+import org.shotledger.plan.Plan;
 import org.shotledger.units.Require;
 
 /**
- * What becomes of a planned engine when bottle pressure, nitrous fuel pressure and boost stray together.
+ * What becomes of a planned engine, in the case of its target, when bottle pressure, nitrous fuel pressure and boost stray together.
  *
  * <p>The nitrous flow depends on the bottle and the jets alone while it chokes, so it is solved once for each bottle pressure
  * and kept; everything else is evaluated anew. Not safe for use by several threads at once.
  */
 public final class Drift {
-    private final Situation plan;
+    private final Scenario sound;
     private final BoostLine line;
     private final DriftBand band;
     private final double highest;
@@ -21,8 +21,8 @@ public final class Drift {
 
     private record Place(double bottlePressure, double nitrousBore) {}
 
-    private Drift(Situation plan, BoostLine line, DriftBand band, Map<Place, FeedFlow> feeds) {
-        this.plan = plan;
+    private Drift(Scenario sound, BoostLine line, DriftBand band, Map<Place, FeedFlow> feeds) {
+        this.sound = sound;
         this.line = line;
         this.band = band;
         this.highest = line.highest() + HIGHEST_SHIFT;
@@ -33,46 +33,47 @@ public final class Drift {
     private static final double HIGHEST_SHIFT = 2e5;
 
     /**
-     * The drift of a budget's plan, over its own speeds and in the bands of its sheet.
+     * The drift of a plan, over the speeds at which its nitrous is on and in the bands of its sheet.
      *
-     * @param budget the budget
+     * @param plan the plan
      * @return the model
      */
-    public static Drift of(Budget budget) {
-        return of(budget, DriftBand.of(budget.build()));
+    public static Drift of(Plan plan) {
+        return of(plan, DriftBand.of(Scenario.of(plan)));
     }
 
     /**
-     * The drift of a budget's plan in bands of one's own.
+     * The drift of a plan in bands of one's own.
      *
-     * @param budget the budget
+     * @param plan the plan
      * @param band how far the inputs are expected to stray
      * @return the model
      */
-    public static Drift of(Budget budget, DriftBand band) {
-        return new Drift(Situation.of(budget), BoostLine.of(budget), band, new HashMap<>());
+    public static Drift of(Plan plan, DriftBand band) {
+        return new Drift(Scenario.of(plan), BoostLine.of(plan), band, new HashMap<>());
     }
 
     /**
-     * The same speeds and bands with another situation, for example other jets or a regulator without boost reference.
+     * The same speeds and bands with another scenario, for example other jets or a regulator without boost reference.
      *
-     * @param other the situation instead of the plan
+     * @param other the scenario instead of the plan
      * @return the model
      */
-    public Drift with(Situation other) {
-        boolean sameFeed =
-                other.build().wetKit().nitrous().equals(plan.build().wetKit().nitrous())
-                        && other.nitrousOpen() == plan.nitrousOpen();
+    public Drift with(Scenario other) {
+        boolean sameFeed = other.car().nitrous().nitrous().equals(sound.car().nitrous().nitrous())
+                && other.nitrousOpen() == sound.nitrousOpen()
+                && other.at().equals(sound.at())
+                && other.setup().bottle().equals(sound.setup().bottle());
         return new Drift(other, line, band, sameFeed ? feeds : new HashMap<>());
     }
 
     /**
-     * The planned situation.
+     * The planned scenario.
      *
      * @return what drifts
      */
-    public Situation plan() {
-        return plan;
+    public Scenario sound() {
+        return sound;
     }
 
     /**
@@ -99,7 +100,7 @@ public final class Drift {
      * @return Pa absolute
      */
     public double bottlePressure() {
-        return plan.conditions().bottleLiquid().pressure();
+        return sound.bottle().pressure();
     }
 
     /**
@@ -108,7 +109,7 @@ public final class Drift {
      * @return what the regulator is set to, Pa gauge
      */
     public double fuelPressure() {
-        return plan.fuelPressure();
+        return sound.fuelPressure();
     }
 
     /**
@@ -116,25 +117,29 @@ public final class Drift {
      *
      * @return its outcome
      */
-    public Outcome planned() {
+    public FaultOutcome planned() {
         return at(bottlePressure(), fuelPressure(), 0);
     }
 
     /**
      * The engine with all three inputs as given.
      *
-     * @param bottlePressure bottle pressure, its liquid saturated, Pa absolute, between triple and critical pressure
+     * @param bottlePressure bottle pressure, the bottle warmer or colder with its charge, Pa absolute
      * @param fuelPressure what the regulator of the nitrous fuel holds, Pa gauge, 0.5e5 to 10e5
      * @param boostShift plenum pressure above the planned one at every speed, Pa, -2e5 to 2e5
      * @return the outcome over the examined speeds
      */
-    public Outcome at(double bottlePressure, double fuelPressure, double boostShift) {
+    public FaultOutcome at(double bottlePressure, double fuelPressure, double boostShift) {
         Require.within("change of boost", boostShift, -HIGHEST_SHIFT, HIGHEST_SHIFT, "Pa");
-        Situation now = plan.withBottlePressure(bottlePressure)
-                .withFuelPressure(fuelPressure)
-                .withBoostShift(boostShift);
-        FeedFlow feed = feeds.computeIfAbsent(
-                new Place(bottlePressure, plan.jets().nitrousBore()), any -> Trial.feed(now, highest));
-        return Trial.run(now, line, feed, highest);
+        Place place = new Place(bottlePressure, sound.jets().nitrousBore());
+        try {
+            Scenario now = sound.withBottlePressure(bottlePressure)
+                    .withFuelPressure(fuelPressure)
+                    .withBoostShift(boostShift);
+            return Simulation.run(
+                    now, line, () -> feeds.computeIfAbsent(place, any -> SystemFlows.nitrous(now, highest)), highest);
+        } catch (IllegalArgumentException refused) { // no temperature gives that bottle pressure
+            return FaultOutcome.refused(refused.getMessage());
+        }
     }
 }

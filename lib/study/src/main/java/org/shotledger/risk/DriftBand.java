@@ -1,11 +1,10 @@
 package org.shotledger.risk;
 
-import org.shotledger.build.Build;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.units.Require;
 
 /**
- * How far the three inputs are expected to stray from the plan: the units in which an excursion is counted.
+ * How far the three inputs are expected to stray from the plan: the units in which a tolerance is counted.
  *
  * @param bottlePressure half-width of the band of bottle pressure, Pa, positive
  * @param fuelPressure half-width of the band of nitrous fuel pressure, Pa, positive
@@ -32,18 +31,18 @@ public record DriftBand(double bottlePressure, double fuelPressure, double boost
     }
 
     /**
-     * The band of a build: twice the standard uncertainty its sheet states for the bottle's start temperature and for the
+     * The band of a scenario: twice the standard uncertainty its sheet states for the bottle's start temperature and for the
      * regulator's base pressure, or 50 psi and 2 psi where it states none; 1 psi of boost.
      *
-     * @param build the build
+     * @param sound the scenario as planned
      * @return the band, which says what it rests on
      */
-    public static DriftBand of(Build build) {
-        double kelvin = stated(build, "bottle.start-temperature");
-        double fuel = stated(build, "wet-kit.fuel.regulator.base-pressure");
+    public static DriftBand of(Scenario sound) {
+        double kelvin = stated(sound, "bottle.start-temperature");
+        double fuel = stated(sound, "nitrous-system.fuel.regulator.base-pressure");
         double bottle = Double.isNaN(kelvin)
                 ? USUAL_BOTTLE
-                : 2 * kelvin * slope(build.bottle().startTemperature());
+                : 2 * kelvin * slope(sound.bottle().temperature());
         return new DriftBand(
                 bottle,
                 Double.isNaN(fuel) ? USUAL_FUEL : 2 * fuel,
@@ -52,19 +51,20 @@ public record DriftBand(double bottlePressure, double fuelPressure, double boost
                         + "; boost: common practice, no source");
     }
 
-    private static double stated(Build build, String path) {
-        return build.origin(path).map(o -> o.uncertainty()).orElse(Double.NaN);
+    private static double stated(Scenario sound, String path) {
+        return sound.car().origin(path).map(o -> o.uncertainty()).orElse(Double.NaN);
     }
 
     private static String words(String name, double stated) {
         return name
                 + (Double.isNaN(stated)
                         ? ": common practice, no source"
-                        : ": twice the standard uncertainty of the build sheet");
+                        : ": twice the standard uncertainty of the sheet");
     }
 
-    /** Rise of the vapour pressure with temperature, Pa/K. */
+    /** Rise of the vapour pressure with temperature, Pa/K; nearest below the critical point where it is warmer. */
     private static double slope(double temperature) {
-        return NitrousOxide.saturationPressure(temperature + 0.5) - NitrousOxide.saturationPressure(temperature - 0.5);
+        double t = Math.min(temperature, NitrousOxide.CRITICAL_TEMPERATURE - 1);
+        return NitrousOxide.saturationPressure(t + 0.5) - NitrousOxide.saturationPressure(t - 0.5);
     }
 }

@@ -1,7 +1,7 @@
 package org.shotledger.risk;
 
 import java.util.Optional;
-import org.shotledger.budget.Limit;
+import org.shotledger.limits.Limit;
 
 /**
  * Where the safe region ends when one input strays and the others stay as planned.
@@ -47,7 +47,7 @@ public record DriftEdge(
             outside = start;
         }
         for (double r = STEP; Double.isNaN(outside) && r <= FURTHEST; r *= 1.3) {
-            double value = input.clip(start + (up ? r : -r) * band);
+            double value = input.clip(drift, start + (up ? r : -r) * band);
             if (!input.at(drift, value).safe()) {
                 outside = value;
             } else if (value == inside) {
@@ -72,7 +72,7 @@ public record DriftEdge(
                 outside = middle;
             }
         }
-        Outcome beyond = input.at(drift, outside);
+        FaultOutcome beyond = input.at(drift, outside);
         return new DriftEdge(
                 input,
                 up,

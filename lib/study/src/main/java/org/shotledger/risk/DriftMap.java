@@ -3,7 +3,7 @@ package org.shotledger.risk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.shotledger.budget.Budget;
+import org.shotledger.plan.Plan;
 
 /**
  * A slice of the drift: outcomes over bottle pressure and nitrous fuel pressure at one change of boost.
@@ -12,9 +12,9 @@ import org.shotledger.budget.Budget;
  * news of the pressure behind travels up. A fuel jet is an orifice for a liquid and feels {@code sqrt(p_rail - p_nozzle)};
  * whether boost moves it is up to the regulator ({@link BoostReference}).
  *
- * <p>The bottle holds saturated liquid under its vapour, as after the first moments of a pass. Near the critical point, 72.4 bar, the
- * density of that liquid collapses and its flux falls again; a vessel still full of liquid stands above its vapour pressure and
- * gives more ({@link Situation#withBottleTemperature}).
+ * <p>The bottle differs in pressure because it is warmer or colder, with the charge of the setup in the case of the target. Near the
+ * critical point, 72.4 bar, the density of the saturated liquid collapses and its flux falls again; a vessel full of liquid stands
+ * above its vapour pressure and gives more.
  *
  * @param bottlePressures bottle pressures, Pa absolute, ascending
  * @param fuelPressures set pressures of the nitrous fuel, Pa gauge, ascending
@@ -30,8 +30,8 @@ public record DriftMap(
         List<Double> bottlePressures,
         List<Double> fuelPressures,
         double boostShift,
-        List<List<Outcome>> outcomes,
-        Outcome planned,
+        List<List<FaultOutcome>> outcomes,
+        FaultOutcome planned,
         double planBottlePressure,
         double planFuelPressure,
         DriftBand band,
@@ -39,7 +39,7 @@ public record DriftMap(
     private static final int POINTS = 25;
     private static final double LOWEST_BOTTLE = 38e5;
     private static final double HIGHEST_BOTTLE = 72.2e5;
-    private static final double FUEL_REACH = 0.55;
+    private static final double FUEL_SHARE = 0.55;
 
     /** Copies the lists. */
     public DriftMap {
@@ -53,11 +53,11 @@ public record DriftMap(
      * The slice at planned boost, 25 by 25: bottle from 38 bar (a cold bottle near the freezing point of water) to just below
      * the critical pressure, fuel from 45 % to 155 % of its set pressure.
      *
-     * @param budget the budget
+     * @param plan the plan
      * @return the map
      */
-    public static DriftMap of(Budget budget) {
-        return of(Drift.of(budget), 0);
+    public static DriftMap of(Plan plan) {
+        return of(Drift.of(plan), 0);
     }
 
     /**
@@ -73,7 +73,7 @@ public record DriftMap(
                 drift,
                 boostShift,
                 grid(LOWEST_BOTTLE, HIGHEST_BOTTLE, POINTS),
-                grid(Math.max(0.5e5, set * (1 - FUEL_REACH)), Math.min(10e5, set * (1 + FUEL_REACH)), POINTS));
+                grid(Math.max(0.5e5, set * (1 - FUEL_SHARE)), Math.min(10e5, set * (1 + FUEL_SHARE)), POINTS));
     }
 
     /**
@@ -87,7 +87,7 @@ public record DriftMap(
      */
     public static DriftMap of(
             Drift drift, double boostShift, List<Double> bottlePressures, List<Double> fuelPressures) {
-        List<List<Outcome>> rows = new ArrayList<>();
+        List<List<FaultOutcome>> rows = new ArrayList<>();
         for (double fuel : fuelPressures) {
             rows.add(bottlePressures.stream()
                     .map(bottle -> drift.at(bottle, fuel, boostShift))
@@ -137,7 +137,7 @@ public record DriftMap(
      * @param outcome an outcome of this map
      * @return ratio of the highest integrals; NaN without an answer
      */
-    public double knockAgainstPlan(Outcome outcome) {
+    public double knockAgainstPlan(FaultOutcome outcome) {
         return outcome.knockIntegral() / planned.knockIntegral();
     }
 
@@ -148,7 +148,7 @@ public record DriftMap(
      */
     public double safeShare() {
         long safe =
-                outcomes.stream().flatMap(List::stream).filter(Outcome::safe).count();
+                outcomes.stream().flatMap(List::stream).filter(FaultOutcome::safe).count();
         return (double) safe / (bottlePressures.size() * fuelPressures.size());
     }
 

@@ -11,6 +11,10 @@ public enum Drifting {
     /** Plenum pressure above the planned one, Pa. */
     BOOST("boost above plan", QuantityKind.PRESSURE_DIFFERENCE);
 
+    private static final double LOWEST_BOTTLE = 20e5;
+    private static final double HIGHEST_BOTTLE = 72.4e5;
+    private static final double ABOVE_PLAN = 1.1;
+
     private final String words;
     private final QuantityKind kind;
 
@@ -54,7 +58,7 @@ public enum Drifting {
     }
 
     /** The outcome with this input alone at a value, the others as planned. */
-    Outcome at(Drift drift, double value) {
+    FaultOutcome at(Drift drift, double value) {
         return drift.at(
                 this == BOTTLE ? value : drift.bottlePressure(),
                 this == FUEL ? value : drift.fuelPressure(),
@@ -62,12 +66,17 @@ public enum Drifting {
     }
 
     /** Values that can be evaluated, clipped to what the models cover. */
-    double clip(double value) {
+    double clip(Drift drift, double value) {
         return switch (this) {
-            case BOTTLE -> Math.min(Math.max(value, 20e5), 72.4e5);
+            case BOTTLE -> Math.min(Math.max(value, LOWEST_BOTTLE), Math.max(HIGHEST_BOTTLE, bottle(drift)));
             case FUEL -> Math.min(Math.max(value, 0.5e5), 10e5);
             case BOOST -> Math.min(Math.max(value, -2e5), 2e5);
         };
+    }
+
+    /** A bottle that liquid fills stands above the critical pressure while it is still colder. */
+    private static double bottle(Drift drift) {
+        return ABOVE_PLAN * drift.bottlePressure();
     }
 
     /** Why more or less of this input moves the engine. */

@@ -4,7 +4,7 @@ import java.util.function.UnaryOperator;
 import org.shotledger.units.Require;
 
 /**
- * Something that goes wrong with the engine under nitrous: how it changes the situation and how fast it grows.
+ * Something that goes wrong with the engine under nitrous: how it changes the scenario and how fast it grows.
  *
  * <p>A fault of one's own takes one line: {@code Fault.sudden("regulator drops to 2.8 bar", s -> s.withFuelPressure(2.8e5))}.
  *
@@ -13,7 +13,7 @@ import org.shotledger.units.Require;
  * @param onset when it begins
  * @param growth time from its beginning to its full size, s; 0 for at once
  * @param closes true when closing the nitrous ends it
- * @param change the situation at a severity from 0, nothing, to 1, full
+ * @param change the scenario at a severity from 0, nothing, to 1, full
  */
 public record Fault(String name, String cause, Onset onset, double growth, boolean closes, Change change) {
 
@@ -40,17 +40,17 @@ public record Fault(String name, String cause, Onset onset, double growth, boole
         }
     }
 
-    /** What a fault does to a sound situation. */
+    /** What a fault does to a sound scenario. */
     @FunctionalInterface
     public interface Change {
         /**
          * Applies the fault.
          *
-         * @param plan the sound situation
+         * @param plan the sound scenario
          * @param severity 0 to 1
-         * @return the disturbed situation
+         * @return the disturbed scenario
          */
-        Situation apply(Situation plan, double severity);
+        Scenario apply(Scenario plan, double severity);
     }
 
     /** Checks name and growth. */
@@ -64,10 +64,10 @@ public record Fault(String name, String cause, Onset onset, double growth, boole
      * A fault that comes at once while the nitrous flows.
      *
      * @param name in a few words
-     * @param change the disturbed situation
+     * @param change the disturbed scenario
      * @return the fault
      */
-    public static Fault sudden(String name, UnaryOperator<Situation> change) {
+    public static Fault sudden(String name, UnaryOperator<Scenario> change) {
         return growing(name, 0, (plan, severity) -> severity > 0 ? change.apply(plan) : plan);
     }
 
@@ -76,7 +76,7 @@ public record Fault(String name, String cause, Onset onset, double growth, boole
      *
      * @param name in a few words
      * @param seconds from its beginning to its full size, s
-     * @param change the disturbed situation at a severity from 0 to 1
+     * @param change the disturbed scenario at a severity from 0 to 1
      * @return the fault
      */
     public static Fault growing(String name, double seconds, Change change) {
@@ -87,10 +87,10 @@ public record Fault(String name, String cause, Onset onset, double growth, boole
      * A fault that is there before the nitrous opens.
      *
      * @param name in a few words
-     * @param change the disturbed situation
+     * @param change the disturbed scenario
      * @return the fault
      */
-    public static Fault before(String name, UnaryOperator<Situation> change) {
+    public static Fault before(String name, UnaryOperator<Scenario> change) {
         return new Fault(name, "", Onset.BEFORE, 0, true, sudden(name, change).change());
     }
 

@@ -2,23 +2,23 @@ package org.shotledger.risk;
 
 import java.util.List;
 import java.util.Optional;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Limit;
-import org.shotledger.budget.Verdict;
-import org.shotledger.risk.Catch.Answer;
+import org.shotledger.plan.Plan;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Verdict;
+import org.shotledger.risk.Detection.Answer;
 
 /**
  * Where faults are tried: the sound plan, the channels that watch it, and how fast things go.
  *
- * @param plan the sound situation
+ * @param sound the sound scenario
  * @param planned its outcome
  * @param line engine speeds and planned boost
  * @param channels the sensors
  * @param cutOff how fast the nitrous ceases
- * @param endurance how long the engine bears a broken limit
+ * @param damage how long the engine bears a broken limit
  */
 public record FaultBench(
-        Situation plan, Outcome planned, BoostLine line, List<Channel> channels, CutOff cutOff, Endurance endurance) {
+        Scenario sound, FaultOutcome planned, BoostLine line, List<Channel> channels, CutOff cutOff, TimeToDamage damage) {
     private static final double CLOSE = 1 / 256.0;
 
     /** Copies the list. */
@@ -27,18 +27,19 @@ public record FaultBench(
     }
 
     /**
-     * The bench of a budget's plan.
+     * The bench of a plan, in the case of its target as the plan itself was worked out.
      *
-     * @param budget the budget
-     * @param window the gates that watch
-     * @param endurance how long the engine bears a broken limit
+     * @param plan the plan
+     * @param arming the arming conditions that watch
+     * @param damage how long the engine bears a broken limit
      * @return the bench
      */
-    public static FaultBench of(Budget budget, NitrousWindow window, Endurance endurance) {
-        Situation plan = Situation.of(budget);
-        BoostLine line = BoostLine.of(budget);
-        Outcome planned = Trial.run(plan, line);
-        return new FaultBench(plan, planned, line, Channel.of(window, plan, planned), CutOff.of(budget), endurance);
+    public static FaultBench of(Plan plan, ArmingConditions arming, TimeToDamage damage) {
+        Scenario sound = Scenario.of(plan);
+        BoostLine line = BoostLine.of(plan);
+        FaultOutcome planned = Simulation.run(sound, line);
+        return new FaultBench(
+                sound, planned, line, Channel.of(arming, sound, planned), CutOff.of(plan), damage);
     }
 
     /**
@@ -48,7 +49,7 @@ public record FaultBench(
      * @return the bench
      */
     public FaultBench with(List<Channel> others) {
-        return new FaultBench(plan, planned, line, others, cutOff, endurance);
+        return new FaultBench(sound, planned, line, others, cutOff, damage);
     }
 
     /**
@@ -59,14 +60,26 @@ public record FaultBench(
      */
     public FaultEffect effect(Fault fault) {
         double severity = growing(fault) && !at(fault, 1).known() ? lastKnown(fault) : 1;
-        Outcome outcome = at(fault, severity);
+        FaultOutcome outcome = at(fault, severity);
         Optional<Limit> broken =
-                endurance.harmful(outcome).or(() -> outcome.first().filter(l -> l.verdict() == Verdict.BROKEN));
+                damage.harmful(outcome).or(() -> outcome.first().filter(l -> l.verdict() == Verdict.BROKEN));
         double knock = outcome.knockIntegral() / planned.knockIntegral();
-        return new FaultEffect(fault, severity, outcome, knock, broken, caught(fault, severity, outcome));
+        return new FaultEffect(fault, severity, outcome, knock, broken, detection(fault, severity, outcome));
     }
 
-    private Catch caught(Fault fault, double severity, Outcome outcome) {
+    /**
+     * The usual faults that nothing catches: those that damage the engine although every fitted channel watches.
+     *
+     * @return those not borne, not prevented and not cut in time; a page that promises an engine must list them
+     */
+    public List<FaultEffect> uncaught() {
+        return CommonFaults.of(sound).stream()
+                .map(this::effect)
+                .filter(e -> !e.detection().answer().saves())
+                .toList();
+    }
+
+    private Detection detection(Fault fault, double severity, FaultOutcome outcome) {
         double harm = engineTime(fault, severity, outcome);
         double cut = Double.POSITIVE_INFINITY;
         Optional<Channel> first = Optional.empty();
@@ -83,12 +96,12 @@ public record FaultBench(
             }
         }
         String name = first.map(Channel::name).orElse("");
-        List<Catch.Sight> couldSee = channels.stream()
+        List<Detection.Sight> couldSee = channels.stream()
                 .filter(c -> !c.fitted() && sees(c, fault, severity))
-                .map(c -> new Catch.Sight(c.name(), cutTime(c, fault, severity)))
+                .map(c -> new Detection.Sight(c.name(), cutTime(c, fault, severity)))
                 .toList();
         double ceased = early ? 0 : fault.closes() ? cut : Double.POSITIVE_INFINITY;
-        return new Catch(answer(fault, first, early, harm, cut), name, harm, ceased, couldSee);
+        return new Detection(answer(fault, first, early, harm, cut), name, harm, ceased, couldSee);
     }
 
     private static Answer answer(Fault fault, Optional<Channel> first, boolean early, double harm, double cut) {
@@ -108,11 +121,11 @@ public record FaultBench(
     }
 
     /** The soonest of: begin of what hurts, and the time the engine bears it. */
-    private double engineTime(Fault fault, double severity, Outcome outcome) {
+    private double engineTime(Fault fault, double severity, FaultOutcome outcome) {
         double soonest = Double.POSITIVE_INFINITY;
-        for (double borne : endurance.times(outcome)) {
+        for (double borne : damage.times(outcome)) {
             double begins =
-                    growing(fault) ? reached(fault, severity, (s, o) -> endurance.hurtsWithin(o, borne)) : severity;
+                    growing(fault) ? reached(fault, severity, (s, o) -> damage.hurtsWithin(o, borne)) : severity;
             soonest = Math.min(soonest, begins * fault.growth() + borne);
         }
         return soonest;
@@ -128,8 +141,8 @@ public record FaultBench(
     }
 
     private boolean sees(Channel channel, Fault fault, double severity) {
-        Situation now = fault.change().apply(plan, severity);
-        return channel.trips(now, Trial.run(now, line));
+        Scenario now = fault.change().apply(sound, severity);
+        return channel.trips(now, Simulation.run(now, line));
     }
 
     /** Whether a channel sees the fault with nothing flowing yet. */
@@ -137,8 +150,8 @@ public record FaultBench(
         if (fault.onset() != Fault.Onset.BEFORE || !channel.early()) {
             return false;
         }
-        Situation waiting = fault.change().apply(plan, 1).withOpenJets(0, 0);
-        return channel.trips(waiting, Trial.run(waiting, line));
+        Scenario waiting = fault.change().apply(sound, 1).withOpenJets(0, 0);
+        return channel.trips(waiting, Simulation.run(waiting, line));
     }
 
     /** The largest severity the models cover. */
@@ -157,17 +170,17 @@ public record FaultBench(
     }
 
     private interface Test {
-        boolean passes(Situation now, Outcome outcome);
+        boolean passes(Scenario now, FaultOutcome outcome);
     }
 
     /** The severity at which a test passes first; it passes at the most severe. */
-    private double reached(Fault fault, double most, Test test) {
+    private double reached(Fault fault, double highest, Test test) {
         double low = 0;
-        double high = most;
+        double high = highest;
         while (high - low > CLOSE) {
             double middle = (low + high) / 2;
-            Situation now = fault.change().apply(plan, middle);
-            if (test.passes(now, Trial.run(now, line))) {
+            Scenario now = fault.change().apply(sound, middle);
+            if (test.passes(now, Simulation.run(now, line))) {
                 high = middle;
             } else {
                 low = middle;
@@ -176,7 +189,7 @@ public record FaultBench(
         return high;
     }
 
-    private Outcome at(Fault fault, double severity) {
-        return Trial.run(fault.change().apply(plan, severity), line);
+    private FaultOutcome at(Fault fault, double severity) {
+        return Simulation.run(fault.change().apply(sound, severity), line);
     }
 }

@@ -1,8 +1,8 @@
 package org.shotledger.risk;
 
 import java.util.Optional;
-import org.shotledger.budget.Limit;
-import org.shotledger.budget.Verdict;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Verdict;
 
 /**
  * What a fault does to the engine and what catches it.
@@ -13,10 +13,10 @@ import org.shotledger.budget.Verdict;
  * @param knock end-gas integral of the worst cylinder against that of the plan, a relative measure; above one is nearer to
  *     knock
  * @param broken the broken limit that hurts soonest, else the one with the smallest margin; empty when none is broken
- * @param caught what catches it
+ * @param detection what catches it, and whether in time
  */
 public record FaultEffect(
-        Fault fault, double severity, Outcome outcome, double knock, Optional<Limit> broken, Catch caught) {
+        Fault fault, double severity, FaultOutcome outcome, double knock, Optional<Limit> broken, Detection detection) {
 
     /**
      * The verdict on the limits, before anything catches the fault.

@@ -3,21 +3,21 @@ package org.shotledger.risk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.shotledger.budget.Budget;
+import org.shotledger.plan.Plan;
 
 /**
  * Faults of a planned engine, what each does and what catches it.
  *
- * <p>A fault grows evenly to its full size. The engine is hurt when a limit has been broken for as long as {@link Endurance}
- * says; the nitrous ceases when a channel's gate has been passed, its sensor has answered, the controller has switched, the
+ * <p>A fault grows evenly to its full size. The engine is hurt when a limit has been broken for as long as {@link TimeToDamage}
+ * says; the nitrous ceases when a channel has left its interlock, its sensor has answered, the controller has switched, the
  * solenoid has closed and the lines behind it have emptied ({@link CutOff}).
  *
  * @param effects one a fault
  * @param leak what a seeping solenoid does with the engine off
- * @param window the gates that watch
+ * @param arming the arming conditions that watch
  * @param bench where further faults are tried
  */
-public record Faults(List<FaultEffect> effects, LeakThrough leak, NitrousWindow window, FaultBench bench) {
+public record Faults(List<FaultEffect> effects, SolenoidLeak leak, ArmingConditions arming, FaultBench bench) {
 
     /** Copies the list. */
     public Faults {
@@ -25,40 +25,40 @@ public record Faults(List<FaultEffect> effects, LeakThrough leak, NitrousWindow 
     }
 
     /**
-     * The usual faults of a budget's plan.
+     * The usual faults of a plan.
      *
-     * @param budget the budget
+     * @param plan the plan
      * @return the faults
      */
-    public static Faults of(Budget budget) {
-        return of(budget, Endurance.USUAL);
+    public static Faults of(Plan plan) {
+        return of(plan, TimeToDamage.USUAL);
     }
 
     /**
      * The usual faults, with times of one's own for what the engine bears.
      *
-     * @param budget the budget
-     * @param endurance how long the engine bears a broken limit
+     * @param plan the plan
+     * @param damage how long the engine bears a broken limit
      * @return the faults
      */
-    public static Faults of(Budget budget, Endurance endurance) {
-        return of(budget, Drift.of(budget), endurance);
+    public static Faults of(Plan plan, TimeToDamage damage) {
+        return of(plan, Drift.of(plan), damage);
     }
 
     /**
-     * The usual faults of a budget, with a drift that serves other questions too.
+     * The usual faults of a plan, with a drift that serves other questions too.
      *
-     * @param budget the budget
-     * @param drift its drift, from which the window follows
-     * @param endurance how long the engine bears what
+     * @param plan the plan
+     * @param drift its drift, from which the arming conditions follow
+     * @param damage how long the engine bears what
      * @return the faults
      */
-    public static Faults of(Budget budget, Drift drift, Endurance endurance) {
-        NitrousWindow window = NitrousWindow.of(budget, drift);
-        FaultBench bench = FaultBench.of(budget, window, endurance);
+    public static Faults of(Plan plan, Drift drift, TimeToDamage damage) {
+        ArmingConditions arming = ArmingConditions.of(plan, drift);
+        FaultBench bench = FaultBench.of(plan, arming, damage);
         List<FaultEffect> effects =
-                CommonFaults.of(budget).stream().map(bench::effect).toList();
-        return new Faults(effects, LeakThrough.of(budget), window, bench);
+                CommonFaults.of(bench.sound()).stream().map(bench::effect).toList();
+        return new Faults(effects, SolenoidLeak.of(plan), arming, bench);
     }
 
     /**
@@ -71,16 +71,16 @@ public record Faults(List<FaultEffect> effects, LeakThrough leak, NitrousWindow 
     public Faults and(Fault fault) {
         List<FaultEffect> all = new ArrayList<>(effects);
         all.add(bench.effect(fault));
-        return new Faults(all, leak, window, bench);
+        return new Faults(all, leak, arming, bench);
     }
 
     /**
-     * The faults that hurt the engine although every channel of the window watches.
+     * The faults that hurt the engine although every fitted channel watches.
      *
      * @return those not borne, not prevented and not cut in time
      */
     public List<FaultEffect> uncaught() {
-        return effects.stream().filter(e -> !e.caught().answer().saves()).toList();
+        return effects.stream().filter(e -> !e.detection().answer().saves()).toList();
     }
 
     /**
@@ -94,7 +94,7 @@ public record Faults(List<FaultEffect> effects, LeakThrough leak, NitrousWindow 
                 String.join("; ", left.stream().map(e -> e.fault().name()).toList());
         return String.format(
                 Locale.ROOT,
-                "Of %d faults the engine bears or the window catches %d%s. Times the engine bears a broken limit are common"
+                "Of %d faults the engine bears or the arming conditions catch %d%s. Times the engine bears a broken limit are common"
                         + " practice without a source.",
                 effects.size(),
                 effects.size() - left.size(),

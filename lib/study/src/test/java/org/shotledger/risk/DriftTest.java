@@ -6,27 +6,27 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Limit;
-import org.shotledger.budget.Verdict;
+import org.shotledger.plan.Plan;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Verdict;
 
-/** The drift of the invented demo build: the physics behind it and the edges of the safe region. */
+/** The drift of the invented demo car: the physics behind it and the edges of the safe region. */
 class DriftTest {
-    private static final Budget BUDGET = Heron.BUDGET;
-    private static final Drift DRIFT = Drift.of(BUDGET);
+    private static final Plan PLAN = Whimbrel.PLAN;
+    private static final Drift DRIFT = Drift.of(PLAN);
 
     @Test
     void without_drift_the_plan_comes_back() {
-        Outcome planned = DRIFT.planned();
-        assertEquals(BUDGET.peak().wheelPower(), planned.wheelPower(), 1e-6 * planned.wheelPower());
-        assertEquals(BUDGET.peak().lambda(), planned.lambda(), 1e-9);
+        FaultOutcome planned = DRIFT.planned();
+        assertEquals(PLAN.stated().strongest().orElseThrow().wheelPower(), planned.wheelPower(), 1e-6 * planned.wheelPower());
+        assertEquals(PLAN.stated().strongest().orElseThrow().lambda(), planned.lambda(), 1e-9);
         assertTrue(planned.safe(), planned.firstWords());
     }
 
     @Test
     void choked_nitrous_ignores_boost() {
-        BoostReference shifts = BoostReference.of(BUDGET);
-        double planned = BUDGET.peak().nitrous().massFlow();
+        BoostReference shifts = BoostReference.of(PLAN);
+        double planned = PLAN.stated().strongest().orElseThrow().nitrous().massFlow();
         for (BoostReference.Row row : shifts.rows()) {
             if (!Double.isNaN(row.nitrousFlow())) {
                 assertEquals(planned, row.nitrousFlow(), 1e-6 * planned, "at " + row.boostShift() + " Pa");
@@ -39,7 +39,7 @@ class DriftTest {
         // m ~ sqrt(p_rail - p_nozzle): Bernoulli with a discharge coefficient, any hydraulics text; solenoid and jet
         // are both
         // orifices, so the whole circuit follows the same root
-        BoostReference shifts = BoostReference.of(BUDGET);
+        BoostReference shifts = BoostReference.of(PLAN);
         double planned = row(shifts, 0).referencedFuel();
         int compared = 0;
         for (BoostReference.Row row : shifts.rows()) {
@@ -56,11 +56,11 @@ class DriftTest {
     @Test
     void lambda_without_reference_follows_from_the_oxygen_books() {
         // lambda = O2 supplied / O2 demanded, with the fuel of the orifice equation put in by hand
-        BoostReference shifts = BoostReference.of(BUDGET, List.of(-0.2e5, 0.0, 0.2e5));
+        BoostReference shifts = BoostReference.of(PLAN, List.of(-0.2e5, 0.0, 0.2e5));
         for (BoostReference.Row row : shifts.rows()) {
             double factor = Math.sqrt(1 - row.boostShift() / shifts.drop());
-            var plan = Situation.of(BUDGET);
-            var point = Trial.run(
+            var plan = Scenario.of(PLAN);
+            var point = Simulation.run(
                             plan.withBoostShift(row.boostShift()),
                             BoostLine.at(shifts.rpm(), shifts.planPlenumPressure()))
                     .peak()
@@ -76,7 +76,7 @@ class DriftTest {
 
     @Test
     void unreferenced_regulator_leans_with_boost_and_referenced_hardly_moves() {
-        BoostReference shifts = BoostReference.of(BUDGET);
+        BoostReference shifts = BoostReference.of(PLAN);
         double last = Double.NEGATIVE_INFINITY;
         for (BoostReference.Row row : shifts.rows()) {
             if (!Double.isNaN(row.unreferencedLambda())) {
@@ -99,13 +99,13 @@ class DriftTest {
         double last = 0;
         for (double bottle : DriftMap.grid(45e5, 67e5, 12)) {
             double lambda =
-                    Trial.run(DRIFT.plan().withBottlePressure(bottle), one).lambda();
+                    Simulation.run(DRIFT.sound().withBottlePressure(bottle), one).lambda();
             assertTrue(lambda > last, "at " + bottle);
             last = lambda;
         }
         last = Double.POSITIVE_INFINITY;
         for (double fuel : DriftMap.grid(2.5e5, 4.2e5, 12)) {
-            double lambda = Trial.run(DRIFT.plan().withFuelPressure(fuel), one).lambda();
+            double lambda = Simulation.run(DRIFT.sound().withFuelPressure(fuel), one).lambda();
             assertTrue(lambda < last, "at " + fuel);
             last = lambda;
         }
@@ -113,12 +113,12 @@ class DriftTest {
 
     @Test
     void every_limit_is_kept_at_an_edge_and_one_is_broken_beyond() {
-        for (DriftEdge edge : DriftMap.of(BUDGET).edges()) {
+        for (DriftEdge edge : DriftMap.of(PLAN).edges()) {
             assertTrue(edge.found(), edge.input() + " has an edge");
-            Outcome at = edge.input().at(DRIFT, edge.value());
+            FaultOutcome at = edge.input().at(DRIFT, edge.value());
             assertTrue(at.safe(), edge.input() + " at the edge: " + at.firstWords());
             double step = 1e-3 * edge.input().band(DRIFT) * (edge.up() ? 1 : -1);
-            Outcome beyond = edge.input().at(DRIFT, edge.value() + step);
+            FaultOutcome beyond = edge.input().at(DRIFT, edge.value() + step);
             assertFalse(beyond.safe(), edge.input() + " beyond the edge");
             edge.limit()
                     .ifPresent(l -> assertEquals(
@@ -132,8 +132,8 @@ class DriftTest {
     void safe_on_the_map_means_every_limit_kept() {
         DriftMap map = DriftMap.of(DRIFT, 0, DriftMap.grid(45e5, 72e5, 7), DriftMap.grid(1.8e5, 5e5, 7));
         int safe = 0;
-        for (List<Outcome> row : map.outcomes()) {
-            for (Outcome outcome : row) {
+        for (List<FaultOutcome> row : map.outcomes()) {
+            for (FaultOutcome outcome : row) {
                 boolean kept = outcome.refusal().isEmpty()
                         && outcome.limits().all().stream().allMatch((Limit l) -> l.margin() >= 0);
                 assertEquals(kept, outcome.safe());

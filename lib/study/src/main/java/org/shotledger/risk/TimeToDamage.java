@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.shotledger.budget.Limit;
-import org.shotledger.budget.Verdict;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Verdict;
 
 /**
  * How long an engine bears a broken limit. There is no source for such times; they are habits of the trade, taken short, and can
@@ -18,13 +18,13 @@ import org.shotledger.budget.Verdict;
  * @param overload share by which torque or peak pressure may exceed its limit before parts break in the next cycle
  * @param unmapped time where the models have no answer, as beyond the compressor map, s
  */
-public record Endurance(Map<String, Double> seconds, double overload, double unmapped) {
+public record TimeToDamage(Map<String, Double> seconds, double overload, double unmapped) {
     /**
      * Common practice, no source: a builder's limit on pressure or torque holds a reserve of a tenth for a second and none beyond;
      * a lean mixture under nitrous burns a piston in a few tenths of a second; a rich one misfires for seconds before it washes a
      * bore; an overspeeding or surging compressor stands half a second.
      */
-    public static final Endurance USUAL = new Endurance(
+    public static final TimeToDamage USUAL = new TimeToDamage(
             Map.of(
                     "peak-pressure", 1.0,
                     "crank-torque", 1.0,
@@ -38,7 +38,7 @@ public record Endurance(Map<String, Double> seconds, double overload, double unm
     private static final Set<String> LOADS = Set.of("peak-pressure", "crank-torque");
 
     /** Copies the map. */
-    public Endurance {
+    public TimeToDamage {
         seconds = Map.copyOf(seconds);
     }
 
@@ -48,7 +48,7 @@ public record Endurance(Map<String, Double> seconds, double overload, double unm
      * @param outcome an outcome
      * @return the limit, or empty when none that hurts is broken
      */
-    public Optional<Limit> harmful(Outcome outcome) {
+    public Optional<Limit> harmful(FaultOutcome outcome) {
         return hurting(outcome).min(Comparator.comparingDouble(this::of).thenComparingDouble(Limit::relativeMargin));
     }
 
@@ -66,18 +66,18 @@ public record Endurance(Map<String, Double> seconds, double overload, double unm
     }
 
     /** The different times that count in an outcome. */
-    double[] times(Outcome outcome) {
+    double[] times(FaultOutcome outcome) {
         DoubleStream ofLimits = hurting(outcome).mapToDouble(this::of);
         DoubleStream ofGaps = outcome.refusal().isEmpty() ? DoubleStream.empty() : DoubleStream.of(unmapped);
         return DoubleStream.concat(ofLimits, ofGaps).distinct().toArray();
     }
 
     /** Whether something is wrong that the engine bears no longer than a time. */
-    boolean hurtsWithin(Outcome outcome, double time) {
+    boolean hurtsWithin(FaultOutcome outcome, double time) {
         return Arrays.stream(times(outcome)).anyMatch(t -> t <= time);
     }
 
-    private Stream<Limit> hurting(Outcome outcome) {
+    private Stream<Limit> hurting(FaultOutcome outcome) {
         return outcome.limits().all().stream()
                 .filter(l -> l.verdict() == Verdict.BROKEN && seconds.containsKey(l.key()));
     }

@@ -18,7 +18,7 @@ import org.shotledger.gas.Gases;
  * @param temperature of the products, K
  * @param pressure of the products, Pa absolute
  */
-record ClosedFire(double temperature, double pressure) {
+record ConstantVolumeCombustion(double temperature, double pressure) {
     private static final double REFERENCE = 298.15;
     private static final double COLDEST = 1000;
     private static final double HOTTEST = 5500;
@@ -26,7 +26,7 @@ record ClosedFire(double temperature, double pressure) {
     private static final int ROUNDS = 12;
 
     /** Burns a mist of liquid fuel, whose own volume is nothing beside the gas, at a temperature and pressure. */
-    static ClosedFire of(Fuel fuel, double temperature, double pressure) {
+    static ConstantVolumeCombustion of(Fuel fuel, double temperature, double pressure) {
         double nitrous = fuel.stoichiometricNitrousFuel() / Oxidisers.NITROUS_OXIDE_MOLAR_MASS;
         Map<Element, Double> atoms = atoms(fuel.elements(), nitrous);
         double volume = nitrous * Gas.MOLAR_CONSTANT * temperature / pressure;
@@ -43,7 +43,7 @@ record ClosedFire(double temperature, double pressure) {
                 high = middle;
             }
         }
-        return new ClosedFire(low, products(atoms, low, volume).moles() * Gas.MOLAR_CONSTANT * low / volume);
+        return new ConstantVolumeCombustion(low, products(atoms, low, volume).moles() * Gas.MOLAR_CONSTANT * low / volume);
     }
 
     private static Map<Element, Double> atoms(Elements of, double nitrous) {

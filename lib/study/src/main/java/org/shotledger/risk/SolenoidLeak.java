@@ -1,8 +1,7 @@
 package org.shotledger.risk;
 
 import java.util.Locale;
-import org.shotledger.budget.Budget;
-import org.shotledger.build.Build;
+import org.shotledger.plan.Plan;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.flow.HomogeneousEquilibrium;
 import org.shotledger.fluid.FluidState;
@@ -32,7 +31,7 @@ import org.shotledger.units.UnitSystem;
  * @param heat heat of that fire with the decomposition of the nitrous oxide, J
  * @param closedPressure pressure of that fire in a closed vessel, Pa absolute
  */
-public record LeakThrough(
+public record SolenoidLeak(
         double holeBore,
         double flow,
         double intakeVolume,
@@ -54,39 +53,39 @@ public record LeakThrough(
     /**
      * A seep as through a tenth of a millimetre over ten minutes into an intake of twice the displacement.
      *
-     * @param budget the budget
+     * @param plan the plan
      * @return what gathers
      */
-    public static LeakThrough of(Budget budget) {
-        double volume = USUAL_VOLUME * budget.build().engine().displacement();
-        return of(budget, USUAL_HOLE, volume, USUAL_WAIT);
+    public static SolenoidLeak of(Plan plan) {
+        double volume = USUAL_VOLUME * plan.car().engine().displacement();
+        return of(plan, USUAL_HOLE, volume, USUAL_WAIT);
     }
 
     /**
      * A seep of one's own.
      *
-     * @param budget the budget
+     * @param plan the plan
      * @param holeBore diameter of a hole that seeps as much, m, positive
      * @param intakeVolume volume of plenum and runners, m3, positive
      * @param waitSeconds time the car stands, s, positive
      * @return what gathers
      */
-    public static LeakThrough of(Budget budget, double holeBore, double intakeVolume, double waitSeconds) {
+    public static SolenoidLeak of(Plan plan, double holeBore, double intakeVolume, double waitSeconds) {
         Require.positive("diameter of the leak", holeBore, "m");
         Require.positive("volume of the intake", intakeVolume, "m3");
         Require.positive("time the car stands", waitSeconds, "s");
-        Build build = budget.build();
-        MoistAir air = budget.conditions().air();
-        FluidState liquid = budget.conditions().bottleLiquid();
+        Scenario sound = Scenario.of(plan);
+        MoistAir air = sound.at().air();
+        FluidState liquid = sound.bottle();
         double flux = HomogeneousEquilibrium.criticalFlux(liquid).massFlux();
         double flow = DISCHARGE * Math.PI / 4 * holeBore * holeBore * flux;
         double full = air.pressure()
                 * intakeVolume
                 * Oxidisers.NITROUS_OXIDE_MOLAR_MASS
                 / (Gas.MOLAR_CONSTANT * air.temperature());
-        Fuel fuel = build.fuels().main();
+        Fuel fuel = sound.fuels().main();
         double burned = full / fuel.stoichiometricNitrousFuel();
-        return new LeakThrough(
+        return new SolenoidLeak(
                 holeBore,
                 flow,
                 intakeVolume,
@@ -96,7 +95,7 @@ public record LeakThrough(
                 flow * waitSeconds,
                 burned,
                 burned * fuel.lowerHeatingValue() + full * Oxidisers.NITROUS_OXIDE_DECOMPOSITION,
-                ClosedFire.of(fuel, air.temperature(), air.pressure()).pressure());
+                ConstantVolumeCombustion.of(fuel, air.temperature(), air.pressure()).pressure());
     }
 
     /**

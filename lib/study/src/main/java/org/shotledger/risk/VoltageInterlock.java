@@ -1,20 +1,23 @@
 package org.shotledger.risk;
 
-import org.shotledger.budget.Standing;
+import org.shotledger.limits.Provenance;
 import org.shotledger.units.QuantityKind;
 
 /** The lowest supply voltage at which pumps and injectors keep every limit. */
-final class VoltageGate {
+final class VoltageInterlock {
     private static final double CLOSE = 0.01;
     private static final double FURTHEST = 5;
+    /** Lowest voltage a case may have, V. */
+    private static final double LOWEST = 8;
+
     private static final double HYSTERESIS = 0.3;
 
-    private VoltageGate() {}
+    private VoltageInterlock() {}
 
-    static Gate of(Drift drift) {
-        double planned = drift.plan().conditions().voltage();
+    static Interlock of(Drift drift) {
+        double planned = drift.sound().at().voltage();
         double inside = planned;
-        double outside = planned - FURTHEST;
+        double outside = Math.max(LOWEST, planned - FURTHEST);
         while (inside - outside > CLOSE) {
             double middle = (inside + outside) / 2;
             if (at(drift, middle).safe()) {
@@ -23,7 +26,7 @@ final class VoltageGate {
                 outside = middle;
             }
         }
-        return new Gate(
+        return new Interlock(
                 "voltage",
                 "supply voltage",
                 QuantityKind.VOLTAGE,
@@ -31,12 +34,13 @@ final class VoltageGate {
                 Double.NaN,
                 Math.min(HYSTERESIS, (planned - inside) / 2),
                 planned,
+                new Interlock.Kept(inside, Double.NaN),
                 at(drift, outside).firstWords() + " breaks: a slower pump passes less, a slower injector opens later",
                 "",
-                Standing.CALCULATED);
+                Provenance.CALCULATED);
     }
 
-    private static Outcome at(Drift drift, double voltage) {
-        return Trial.run(drift.plan().withVoltage(voltage), drift.line());
+    private static FaultOutcome at(Drift drift, double voltage) {
+        return Simulation.run(drift.sound().withVoltage(voltage), drift.line());
     }
 }

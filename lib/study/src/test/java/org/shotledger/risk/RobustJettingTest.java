@@ -6,26 +6,26 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import org.shotledger.budget.Budget;
+import org.shotledger.plan.Plan;
 
-/** The most forgiving jets of the invented demo build. */
+/** The most robust jets of the invented demo car. */
 class ForgivingTest {
-    private static final Budget BUDGET = Heron.BUDGET;
-    private static final Forgiving FORGIVING = Forgiving.of(BUDGET);
+    private static final Plan PLAN = Whimbrel.PLAN;
+    private static final RobustJetting ROBUST = RobustJetting.of(PLAN);
 
     @Test
     void the_most_forgiving_setting_bears_at_least_what_the_plan_bears_and_meets_the_wish() {
-        Forgiving.Choice plan = FORGIVING.plan();
-        Forgiving.Choice best = FORGIVING.meeting();
-        assertTrue(best.excursion() >= plan.excursion());
-        assertTrue(best.excursion() > plan.excursion() || best.boostHeld() >= plan.boostHeld());
-        assertTrue(BUDGET.wish().metBy(best.wheelPower()));
+        RobustJetting.Choice plan = ROBUST.plan();
+        RobustJetting.Choice best = ROBUST.meeting();
+        assertTrue(best.tolerance() >= plan.tolerance());
+        assertTrue(best.tolerance() > plan.tolerance() || best.boostHeld() >= plan.boostHeld());
+        assertTrue(PLAN.target().reachedBy(best.wheelPower()));
     }
 
     @Test
     void no_setting_is_leaner_than_the_tune_wants() {
-        double leanest = BUDGET.mixtureGoal().value(); // the demo's goal is a total lambda
-        for (Forgiving.Choice choice : FORGIVING.byNitrousJet()) {
+        double leanest = PLAN.target().mixture().value(); // the demo's goal is a total lambda
+        for (RobustJetting.Choice choice : ROBUST.byNitrousJet()) {
             assertTrue(choice.lambda() <= leanest, choice.toString());
         }
     }
@@ -33,14 +33,14 @@ class ForgivingTest {
     @Test
     void no_point_inside_the_box_breaks_a_limit_that_the_corners_keep() {
         // the measure rests on monotone behaviour: corners and sides are asked, the inside is not; here it is
-        Drift drift = Drift.of(BUDGET);
-        double size = Excursion.of(drift).size();
+        Drift drift = Drift.of(PLAN);
+        double size = Tolerance.of(drift).size();
         DriftBand band = drift.band();
-        double high = BUDGET.build().limits().bottlePressureHigh() * (1 - 1e-9);
+        double high = PLAN.car().limits().bottlePressureHigh() * (1 - 1e-9);
         SplittableRandom random = new SplittableRandom(55);
         for (int i = 0; i < 400; i++) {
             double bottle = drift.bottlePressure() + random.nextDouble(-size, size) * band.bottlePressure();
-            Outcome inside = drift.at(
+            FaultOutcome inside = drift.at(
                     Math.min(bottle, high),
                     drift.fuelPressure() + random.nextDouble(-size, size) * band.fuelPressure(),
                     random.nextDouble(-size, size) * band.boost());
@@ -50,27 +50,27 @@ class ForgivingTest {
 
     @Test
     void the_box_ends_where_it_says() {
-        Drift drift = Drift.of(BUDGET);
-        Excursion found = Excursion.of(drift);
-        assertTrue(Excursion.holds(drift, found.size()));
-        assertFalse(Excursion.holds(drift, found.size() + 0.02));
+        Drift drift = Drift.of(PLAN);
+        Tolerance found = Tolerance.of(drift);
+        assertTrue(Tolerance.holds(drift, found.size()));
+        assertFalse(Tolerance.holds(drift, found.size() + 0.02));
         assertFalse(found.stoppedBy().isEmpty());
     }
 
     @Test
     void twice_the_band_halves_the_excursion() {
-        DriftBand band = DriftBand.of(BUDGET.build());
+        DriftBand band = DriftBand.of(Scenario.of(PLAN));
         DriftBand twice = new DriftBand(2 * band.bottlePressure(), 2 * band.fuelPressure(), 2 * band.boost(), "");
-        double one = Excursion.of(Drift.of(BUDGET, band)).size();
-        double two = Excursion.of(Drift.of(BUDGET, twice)).size();
+        double one = Tolerance.of(Drift.of(PLAN, band)).size();
+        double two = Tolerance.of(Drift.of(PLAN, twice)).size();
         assertEquals(one / 2, two, 0.02);
     }
 
     @Test
     void a_setting_that_keeps_a_share_of_the_wish_gives_at_least_that_power() {
-        Forgiving.Choice kept = FORGIVING.keeping(0.95).orElseThrow();
-        assertTrue(kept.wheelPower() >= 0.95 * FORGIVING.wish());
-        assertTrue(kept.excursion() >= FORGIVING.meeting().excursion());
-        assertTrue(FORGIVING.keeping(2).isEmpty());
+        RobustJetting.Choice kept = ROBUST.keeping(0.95).orElseThrow();
+        assertTrue(kept.wheelPower() >= 0.95 * ROBUST.asked());
+        assertTrue(kept.tolerance() >= ROBUST.meeting().tolerance());
+        assertTrue(ROBUST.keeping(2).isEmpty());
     }
 }

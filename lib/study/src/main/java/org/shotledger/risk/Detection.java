@@ -6,12 +6,12 @@ import java.util.List;
  * What catches a fault, and whether in time.
  *
  * @param answer how it ends
- * @param channel the channel that answers first; empty when none of the window's does
- * @param engineTime from the beginning of the fault until the engine is hurt, s; infinite when it is not
+ * @param channel the channel that answers first; empty when none that is fitted does
+ * @param damageTime from the beginning of the fault until the engine is hurt, s; infinite when it is not
  * @param cutTime from the beginning of the fault until the nitrous has ceased, s; infinite when it does not
  * @param couldSee channels that are not fitted and would see it, with the time each would take to cut
  */
-public record Catch(Answer answer, String channel, double engineTime, double cutTime, List<Sight> couldSee) {
+public record Detection(Answer answer, String channel, double damageTime, double cutTime, List<Sight> couldSee) {
     /** How a fault ends. */
     public enum Answer {
         /** No limit that hurts the engine is broken. */
@@ -22,7 +22,7 @@ public record Catch(Answer answer, String channel, double engineTime, double cut
         IN_TIME("cut in time"),
         /** A channel sees it, but the engine is hurt first. */
         TOO_LATE("cut too late"),
-        /** No channel of the window sees it. */
+        /** No fitted channel sees it. */
         UNSEEN("not seen"),
         /** A channel sees it, but closing the nitrous solenoid does not end it. */
         UNSTOPPABLE("cutting does not end it");
@@ -61,7 +61,7 @@ public record Catch(Answer answer, String channel, double engineTime, double cut
     public record Sight(String channel, double cutTime) {}
 
     /** Copies the list. */
-    public Catch {
+    public Detection {
         couldSee = List.copyOf(couldSee);
     }
 }

@@ -1,13 +1,13 @@
 package org.shotledger.risk;
 
 import java.util.Optional;
-import org.shotledger.budget.Evaluation;
-import org.shotledger.budget.Limit;
-import org.shotledger.budget.Limits;
-import org.shotledger.budget.Verdict;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Limits;
+import org.shotledger.limits.Verdict;
 
 /**
- * What a situation does to the engine over the examined speeds.
+ * What becomes of the engine in a scenario over the examined speeds.
  *
  * @param peak the operating point of most power, all cylinders together; empty where the models have an answer at no speed
  * @param lambda mixture of all cylinders together at that point, what a sensor in the collector reads
@@ -21,8 +21,8 @@ import org.shotledger.budget.Verdict;
  * @param refusal why the models have no answer at one speed or more, which then count in nothing else; empty when they have one
  *     at every speed
  */
-public record Outcome(
-        Optional<Evaluation> peak,
+public record FaultOutcome(
+        Optional<OperatingPoint> peak,
         double lambda,
         double leanest,
         double richest,
@@ -33,9 +33,9 @@ public record Outcome(
         Limits limits,
         String refusal) {
 
-    static Outcome refused(String reason) {
+    static FaultOutcome refused(String reason) {
         double none = Double.NaN;
-        return new Outcome(
+        return new FaultOutcome(
                 Optional.empty(), none, none, none, none, none, none, none, new Limits(java.util.List.of()), reason);
     }
 
@@ -80,7 +80,7 @@ public record Outcome(
      *
      * @return negative when one is broken; negative infinity when the models have no answer at some speed
      */
-    public double leastMargin() {
+    public double minMargin() {
         return refusal.isEmpty() ? limits.leastMargin() : Double.NEGATIVE_INFINITY;
     }
 
