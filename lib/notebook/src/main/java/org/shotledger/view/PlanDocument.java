@@ -71,6 +71,7 @@ public final class PlanDocument {
         pass(builder, plan, charts);
         alternatives(builder, plan, charts);
         if (plan.setup().jets().isPresent()) {
+            RiskSection.write(builder, plan, charts);
             StepUpSection.write(builder, StepUp.of(plan), charts);
         }
         WiringSection.write(builder, plan);
