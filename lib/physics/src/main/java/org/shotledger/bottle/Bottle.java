@@ -1,6 +1,5 @@
 package org.shotledger.bottle;
 
-import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
 
 /**
@@ -62,12 +61,21 @@ public record Bottle(
      *
      * @param mass charge, kg, above 0
      * @param temperature temperature, K
-     * @return the charge
+     * @return the charge, liquid-full and compressed where there is no room for vapour
+     * @throws IllegalArgumentException when the charge would stand at more than 50 MPa; {@link FillingCheck} judges it all the same
      */
     public Charge charged(double mass, double temperature) {
         if (!(mass > 0 && mass / waterCapacity < 1250)) {
             throw new IllegalArgumentException("Bottle: a charge of " + mass + " kg in " + 1000 * waterCapacity
                     + " L is not possible; allowed are above 0 to " + 1250 * waterCapacity + " kg.");
+        }
+        if (ChargePressure.of(this, mass, temperature).beyond()) {
+            throw new IllegalArgumentException(
+                    "Bottle: a charge of " + mass + " kg in " + 1000 * waterCapacity + " L stands at more than "
+                            + ChargePressure.HIGHEST + " Pa at " + temperature
+                            + " K, beyond the equation of state and any cylinder; it may hold "
+                            + 1000 * FillingCheck.LARGEST_DENSITY * waterCapacity
+                            + " kg: change the bottle or the charge, this limit is not to be moved.");
         }
         return new Charge(
                 this, mass, NitrousOxide.atTemperatureDensity(temperature, mass / waterCapacity), temperature);
@@ -88,10 +96,9 @@ public record Bottle(
      *
      * @param mass charge, kg
      * @param temperature soak temperature, K
-     * @return absolute pressure, Pa
+     * @return absolute pressure, Pa; 50 MPa where it is higher, see {@link ChargePressure}
      */
     public double pressureAt(double mass, double temperature) {
-        FluidState state = NitrousOxide.atTemperatureDensity(temperature, mass / waterCapacity);
-        return state.pressure();
+        return ChargePressure.of(this, mass, temperature).pressure();
     }
 }

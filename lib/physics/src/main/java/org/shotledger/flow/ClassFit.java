@@ -32,7 +32,9 @@ record ClassFit(
     private static final double SQUARE_VAPOUR = 0.84;
 
     private static final double CRITICAL_FADE = 0.05;
-    private static final double BUBBLE_QUALITY = 0.003;
+    /** Some 0.3 % of bubbles by volume: enough to begin the boiling (assumed). */
+    private static final double BUBBLE_QUALITY = 0.0005;
+
     private static final double NOTHING = 1e-6;
 
     /**

@@ -11,7 +11,7 @@ import org.shotledger.fluid.NitrousOxide;
  * {@code E = A k f exp(-((s - 1) / (B k))^2)} with {@code s} = pressure over boiling pressure, {@code k = exp(-(L/d) / l)} and
  * {@code f = min(1, (1 - T/Tc) / 0.05)}. The excess comes as the pressure behind falls below boiling,
  * {@code r = 1 - (1 - d / 0.35)^2}, d being the share of the boiling pressure by which it is lower (shape of the runs of
- * AIAA 2013-3636 fig. 13 at small supercharge). Bubbles before the hole take the excess away, {@code exp(-x / 0.003)} (assumed;
+ * AIAA 2013-3636 fig. 13 at small supercharge). Bubbles before the hole take the excess away, {@code exp(-x / 0.0005)} (assumed;
  * measured holes with bubbles and unknown edge show none), but not from square-edged tubes, which were measured to keep it.
  *
  * <p>A, B and l are fitted to measured choked flows of nitrous oxide, carbon dioxide, nitrogen and refrigerants at equal

@@ -50,7 +50,8 @@ class BottleDayFiguresTest {
         assertTrue(cold.reached());
         assertEquals(4.4, cold.own().mass(), 1e-9);
         assertEquals(18.6, cold.own().mass() + cold.mother().mass(), 1e-9);
-        assertEquals(energy(mother) + energy(chilled), energy(cold.mother()) + energy(cold.own()), 1e-6 * energy(mother));
+        assertEquals(
+                energy(mother) + energy(chilled), energy(cold.mother()) + energy(cold.own()), 1e-6 * energy(mother));
         assertTrue(chilled.temperature() < 290 && chilled.temperature() > NitrousOxide.TRIPLE_TEMPERATURE);
         assertThrows(IllegalArgumentException.class, () -> Refill.of(mother, own, 5));
     }

@@ -64,6 +64,7 @@ class FillingCheckTest {
             FillingCheck check = check(pounds, celsius);
             assertTrue(check.start().pressure() <= ChargePressure.HIGHEST);
             assertEquals(pounds > 10.05, broken(check).contains(Kind.FILLING_DENSITY));
+            assertEquals(check.start().pressure(), BOTTLE.pressureAt(pounds * POUND, celsius + 273.15));
             assertTrue(check.soak().pressure() >= check.start().pressure() || celsius > 50);
         }
         assertEquals(pounds >= 14, check(pounds, 50).start().beyond());

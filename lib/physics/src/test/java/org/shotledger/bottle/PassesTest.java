@@ -22,7 +22,8 @@ class PassesTest {
     @Test
     void countsWholePassesAndSaysWhyTheNextIsCutShort() {
         Passes passes = Passes.of(BOTTLE.charged(10 * POUND, 298), task(0.08, 12), 10);
-        // a pass takes 0.96 kg; by the lever rule 10 lb less three passes leave 0.5 kg of liquid at 298 K, less two 1.8 kg
+        // a pass takes 0.96 kg; by the lever rule 10 lb less three passes leave 0.5 kg of liquid at 298 K, less two 1.8
+        // kg
         assertEquals(0.5, BOTTLE.charged(10 * POUND - 3 * 0.96, 298).liquidMass(), 0.05);
         assertEquals(1.8, BOTTLE.charged(10 * POUND - 2 * 0.96, 298).liquidMass(), 0.05);
         assertEquals(3, passes.whole());
@@ -41,7 +42,8 @@ class PassesTest {
             assertEquals(0, passes.whole(), pounds + " lb");
             assertEquals(PassEnd.LIQUID_GONE, passes.passes().get(0).end(), pounds + " lb");
         }
-        assertEquals(PassEnd.NOTHING_TAKEN, task(0, 10).run(BOTTLE.charged(4, 298)).end());
+        assertEquals(
+                PassEnd.NOTHING_TAKEN, task(0, 10).run(BOTTLE.charged(4, 298)).end());
     }
 
     @Test
@@ -49,7 +51,8 @@ class PassesTest {
         Pass warm = task(0.08, 10).run(BOTTLE.charged(11 * POUND, 305));
         assertEquals(PassEnd.BAND_HIGH, warm.end());
         assertEquals(0, warm.seconds());
-        assertEquals(PassEnd.BAND_LOW, task(0.08, 10).run(BOTTLE.charged(4, 280)).end());
+        assertEquals(
+                PassEnd.BAND_LOW, task(0.08, 10).run(BOTTLE.charged(4, 280)).end());
     }
 
     // with a start within the band; jets by the square root of the pressure difference, and constant flows
@@ -69,7 +72,8 @@ class PassesTest {
             PassTask task = PassTask.of(bottle, outflow, seconds, band, temperature, temperature);
             int before = Integer.MAX_VALUE;
             for (double share = 1; share > 0.1; share -= 0.15) {
-                int now = Passes.of(bottle.charged(share * largest, temperature), task, 20).whole();
+                int now = Passes.of(bottle.charged(share * largest, temperature), task, 20)
+                        .whole();
                 if (now > before) {
                     wrong.add(bottle + " " + temperature + " " + share + ": " + before + " then " + now + " " + task);
                 }
@@ -98,8 +102,8 @@ class PassesTest {
     @Test
     void aTimedRestWithoutHeatStartsColder() {
         HeatInput air = HeatInput.surroundings(290);
-        Passes rested = Passes.of(
-                BOTTLE.charged(10 * POUND, 298), task(0.08, 12).withRest(new Rest.Timed(300, air)), 3);
+        Passes rested =
+                Passes.of(BOTTLE.charged(10 * POUND, 298), task(0.08, 12).withRest(new Rest.Timed(300, air)), 3);
         assertEquals(3, rested.passes().size());
         assertTrue(rested.passes().get(1).start().temperature() < 297);
     }

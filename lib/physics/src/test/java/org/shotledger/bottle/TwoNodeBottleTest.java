@@ -11,6 +11,7 @@ import org.shotledger.flow.FeedPath;
 import org.shotledger.flow.NitrousJet;
 import org.shotledger.flow.Orifice;
 import org.shotledger.flow.Tube;
+import org.shotledger.fluid.NitrousOxide;
 
 class TwoNodeBottleTest {
     private static final Bottle SHELL = new Bottle(6.7e-3, 7.1, 900);
@@ -78,6 +79,20 @@ class TwoNodeBottleTest {
         double before = (history.first().pressure() - gone.pressure()) / gone.time();
         double after = (gone.pressure() - history.last().pressure()) / (85 - gone.time());
         assertTrue(after > 4 * before, "before " + before + " after " + after);
+    }
+
+    @Test
+    void drawsThroughItsFeedPathFromLiquidFullToVapour() {
+        FeedPath path = FeedPath.of(NitrousJet.of(4e-3));
+        History history = Emptying.of(SHELL.charged(5.2, 298), Outflow.tabulated(path, 2.8e5))
+                .withHeat(GARAGE)
+                .throughVapour()
+                .withDuration(25)
+                .twoNode();
+        assertEquals(BottleEvent.Kind.LIQUID_FULL, history.events().get(0).kind());
+        assertTrue(history.first().pressure() > 1.2 * NitrousOxide.saturationPressure(298));
+        assertTrue(history.find(BottleEvent.Kind.LIQUID_UNCOVERED).isPresent());
+        assertTrue(history.balance().energyError() < 1e-9);
     }
 
     @Test

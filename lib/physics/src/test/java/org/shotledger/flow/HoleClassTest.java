@@ -7,10 +7,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -52,7 +53,7 @@ class HoleClassTest {
     }
 
     private static List<LeftOut> leftOut() {
-        Map<String, LeftOut> found = new TreeMap<>();
+        Map<List<Object>, LeftOut> found = new HashMap<>();
         for (String source : HOLES.stream().map(MeasuredHole::source).distinct().toList()) {
             ClassFit fit = SourceFit.of(
                     HOLES.stream().filter(h -> !h.source().equals(source)).toList());
@@ -65,14 +66,17 @@ class HoleClassTest {
                 }
             }
         }
-        return List.copyOf(found.values());
+        return found.values().stream()
+                .sorted(Comparator.comparing((LeftOut one) -> one.as().edge())
+                        .thenComparing(one -> one.as().inlet())
+                        .thenComparing(LeftOut::source))
+                .toList();
     }
 
-    private static void add(Map<String, LeftOut> found, MeasuredHole h, ClassFit fit, Edge as) {
+    private static void add(Map<List<Object>, LeftOut> found, MeasuredHole h, ClassFit fit, Edge as) {
         HoleClass hole = new HoleClass(as, h.inlet());
         LeftOut one = found.computeIfAbsent(
-                hole.edge().ordinal() + " " + hole.inlet().ordinal() + h.source(),
-                key -> new LeftOut(h.source(), hole, new ArrayList<>(), new ArrayList<>()));
+                List.of(hole, h.source()), key -> new LeftOut(h.source(), hole, new ArrayList<>(), new ArrayList<>()));
         one.errors().add(Math.log(h.share() / SourceFit.share(fit, h, as == Edge.UNKNOWN)));
         one.shares().add(h.share());
     }

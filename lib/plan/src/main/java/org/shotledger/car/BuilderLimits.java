@@ -17,6 +17,7 @@ package org.shotledger.car;
  * @param solenoidShare largest share of a solenoid's flow area that the jets behind it may have, 0 to 1
  * @param feedLoss largest share of the bottle pressure that valve, hose, filter and solenoid may take before the jets, 0 to 1
  * @param passageShare largest share of a nozzle passage's area that the jet before it may have, 0 to 1
+ * @param exhaustTemperature hottest exhaust before the turbine, K; infinite where the builder sets none
  * @param reliefShare largest share of the relief disc's pressure that the full bottle may reach at its hottest, 0 to 1
  */
 public record BuilderLimits(
@@ -34,4 +35,5 @@ public record BuilderLimits(
         double solenoidShare,
         double feedLoss,
         double passageShare,
+        double exhaustTemperature,
         double reliefShare) {}

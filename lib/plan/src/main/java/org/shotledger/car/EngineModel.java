@@ -1,61 +1,111 @@
 package org.shotledger.car;
 
-import org.shotledger.engine.BurnTiming;
+import java.util.Optional;
+import org.shotledger.curve.Curve;
+import org.shotledger.engine.BurnPhasing;
 import org.shotledger.engine.Cylinder;
 import org.shotledger.engine.Engine;
+import org.shotledger.engine.EngineFactor;
+import org.shotledger.engine.ExhaustProbe;
 import org.shotledger.engine.FrictionModel;
-import org.shotledger.engine.IndicatedEfficiency;
-import org.shotledger.fuel.CombustionModel;
-import org.shotledger.fuel.WaterGasCombustion;
+import org.shotledger.engine.KnockModel;
+import org.shotledger.engine.NitrousFactor;
 
 /**
  * The models that turn a charge into power, with their calibrated constants.
  *
- * @param combustion heat released by a mixture
- * @param efficiency share of it that becomes indicated work
+ * @param factor share of the fuel-air cycle's work that the engine reaches
+ * @param nitrous share of the work that nitrous oxide adds which arrives
  * @param friction friction of the engine
- * @param cylinder closed cycle of one cylinder, for its peak pressure and its end gas
- * @param timing when and how fast the charge burns
- * @param nitrousShare share of the heat added by the nitrous circuit that works as well as the engine's own heat,
- *     0 to 1; it covers spark retard, heat loss and dissociation that grow with nitrous
+ * @param cylinder closed cycle of one cylinder, for pressure, exhaust and the cost of retard
+ * @param phasing when and how fast the charge burns
+ * @param probe exhaust temperature before the turbine from that of the cylinder
+ * @param knock knock against the base pull
+ * @param baseKnock knock index of the base pull over engine speed; empty before calibration
+ * @param backPressure exhaust over plenum pressure at which the breathing table holds; NaN before calibration
+ * @param cycles the fuel-air cycles of this engine
  */
 public record EngineModel(
-        CombustionModel combustion,
-        IndicatedEfficiency efficiency,
+        EngineFactor factor,
+        NitrousFactor nitrous,
         FrictionModel friction,
         Cylinder cylinder,
-        BurnTiming timing,
-        double nitrousShare) {
-    /**
-     * Effectiveness with which the model gives the trade's 0.8 lb of nitrous oxide in 10 s for each 100 hp: common practice,
-     * no source. Peak pressure is computed with the whole heat, which is the safe side.
-     */
-    public static final double USUAL_NITROUS_SHARE = 0.80;
+        BurnPhasing phasing,
+        ExhaustProbe probe,
+        KnockModel knock,
+        Optional<Curve> baseKnock,
+        double backPressure,
+        CycleTables cycles) {
+    /** Burning with nitrous oxide takes this share of the usual time: common practice, no source. */
+    public static final double NITROUS_DURATION = 0.9;
+
+    /** Heywood, chapter 5: 0.8 to 0.9 at best timing; only a start. */
+    private static final double USUAL_FACTOR = 0.8;
 
     /**
-     * Models before calibration, at a usual share of the ideal cycle.
+     * Models before calibration.
      *
      * @param engine the engine
      * @param friction its friction
-     * @return the models
+     * @return the models at usual values
      */
     public static EngineModel uncalibrated(Engine engine, FrictionModel friction) {
         return new EngineModel(
-                WaterGasCombustion.DEFAULT,
-                IndicatedEfficiency.TYPICAL,
+                new EngineFactor(USUAL_FACTOR),
+                NitrousFactor.NOT_MEASURED,
                 friction,
                 Cylinder.of(engine),
-                BurnTiming.USUAL,
-                USUAL_NITROUS_SHARE);
+                BurnPhasing.USUAL,
+                ExhaustProbe.NOT_MEASURED,
+                KnockModel.BEST,
+                Optional.empty(),
+                Double.NaN,
+                new CycleTables(engine.compressionRatio()));
     }
 
     /**
-     * The same with another share of the ideal cycle's work.
+     * The same with another share of the cycle's work.
      *
-     * @param share 0 to 1
+     * @param other the share
      * @return the changed models
      */
-    public EngineModel withCycleShare(double share) {
-        return new EngineModel(combustion, efficiency.withFraction(share), friction, cylinder, timing, nitrousShare);
+    public EngineModel with(EngineFactor other) {
+        return new EngineModel(
+                other, nitrous, friction, cylinder, phasing, probe, knock, baseKnock, backPressure, cycles);
+    }
+
+    /**
+     * The same with another share of the nitrous work.
+     *
+     * @param other the share
+     * @return the changed models
+     */
+    public EngineModel with(NitrousFactor other) {
+        return new EngineModel(
+                factor, other, friction, cylinder, phasing, probe, knock, baseKnock, backPressure, cycles);
+    }
+
+    /**
+     * The same with another cylinder.
+     *
+     * @param other the closed cycle
+     * @return the changed models
+     */
+    public EngineModel with(Cylinder other) {
+        return new EngineModel(
+                factor, nitrous, friction, other, phasing, probe, knock, baseKnock, backPressure, cycles);
+    }
+
+    /**
+     * The same with what the base pull tells beside its power.
+     *
+     * @param exhaust exhaust temperature before the turbine
+     * @param knockIndex knock index of the pull over engine speed
+     * @param pressureRatio exhaust over plenum pressure of the pull
+     * @return the changed models
+     */
+    public EngineModel withBase(ExhaustProbe exhaust, Curve knockIndex, double pressureRatio) {
+        return new EngineModel(
+                factor, nitrous, friction, cylinder, phasing, exhaust, knock, Optional.of(knockIndex), pressureRatio, cycles);
     }
 }

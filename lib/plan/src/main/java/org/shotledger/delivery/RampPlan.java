@@ -33,8 +33,7 @@ public final class RampPlan {
         this.pulse = pulse;
         this.torqueLimit = torqueLimit;
         this.grip = grip;
-        this.speeds =
-                outcome.withNitrous().stream().map(OperatingPoint::rpm).toList();
+        this.speeds = outcome.withNitrous().stream().map(OperatingPoint::rpm).toList();
     }
 
     /**
@@ -55,8 +54,9 @@ public final class RampPlan {
                             + " Hz; pulse slower, allow more error of lambda, or use faster valves.");
         }
         if (outcome.withNitrous().size() < 2) {
-            throw new IllegalArgumentException("The nitrous of " + outcome.car().name()
-                    + " is on at fewer than two engine speeds; a ramp needs jets and arming conditions within the breathing table.");
+            throw new IllegalArgumentException(
+                    "The nitrous of " + outcome.car().name()
+                            + " is on at fewer than two engine speeds; a ramp needs jets and arming conditions within the breathing table.");
         }
         return new RampPlan(outcome, pulse, torqueLimit, grip);
     }

@@ -49,6 +49,8 @@ final class DayRules {
     };
     /** Pressure of a bottle 1 K below the critical temperature, above which there is no liquid, Pa. */
     private static final double WARMEST_LIQUID = NitrousOxide.saturationPressure(NitrousOxide.CRITICAL_TEMPERATURE - 1);
+    /** Difference of temperature that counts as much as a whole bound, K: our choice, so that less than 3 K is called tight. */
+    private static final double TEMPERATURE_SCALE = 60;
     /** Share of the fuel cell that the pump can take out: common practice, no source. */
     private static final double USABLE_CELL = 0.9;
 
@@ -126,8 +128,18 @@ final class DayRules {
                     Provenance.PUBLISHED,
                     limit.reason(WORDS),
                     "the bottle as charged",
-                    caseName));
+                    caseName,
+                    scale(limit)));
         }
+    }
+
+    /** A marking suffices or does not; a temperature has no zero of its own; all else is compared with its bound. */
+    private static double scale(FillingLimit limit) {
+        return switch (limit.kind()) {
+            case SERVICE_PRESSURE, DISC_RATING -> Math.max(Math.abs(limit.margin()), Double.MIN_NORMAL);
+            case START_TEMPERATURE, HEATER_OFF -> TEMPERATURE_SCALE;
+            default -> Math.abs(limit.bound());
+        };
     }
 
     private static QuantityKind kind(FillingLimit.Kind kind) {
@@ -236,6 +248,7 @@ final class DayRules {
                 car.provenance(path),
                 car.reason(path),
                 place,
-                caseName));
+                caseName,
+                Math.abs(bound)));
     }
 }

@@ -65,7 +65,7 @@ public final class Evaluate {
      * @return the armed engine there; empty where the models have no answer
      */
     public static Optional<OperatingPoint> at(Car car, Setup setup, Case at, double rpm) {
-        return new Evaluate(car, setup, at, day(car, setup, at)).armed(rpm);
+        return new Evaluate(car, setup, at, dayForBottle(car, setup, at)).armed(rpm);
     }
 
     /**
@@ -77,7 +77,7 @@ public final class Evaluate {
      * @return the model
      */
     public static PointModel model(Car car, Setup setup, Case at) {
-        return new Evaluate(car, setup, at, day(car, setup, at)).model;
+        return new Evaluate(car, setup, at, dayForBottle(car, setup, at)).model;
     }
 
     /**
@@ -99,6 +99,11 @@ public final class Evaluate {
                                         at.factors().of(Factor.NITROUS_FLOW), any -> day(car, setup, at)))
                         .outcome())
                 .toList();
+    }
+
+    /** A day is run for an operating point only where the bottle's state is what it leaves. */
+    private static Optional<Day> dayForBottle(Car car, Setup setup, Case at) {
+        return at.bottle().moment() == BottleState.Moment.END_OF_LAST_PASS ? day(car, setup, at) : Optional.empty();
     }
 
     private static Optional<Day> day(Car car, Setup setup, Case at) {
@@ -240,7 +245,7 @@ public final class Evaluate {
         List<Limit> all = new ArrayList<>();
         for (PointRule rule : PointRules.ALL) {
             points.stream()
-                    .filter(rule::concerns)
+                    .filter(point -> rule.concerns(car, point))
                     .min(Comparator.comparingDouble(point -> rule.margin(car, point)))
                     .ifPresent(point -> all.add(rule.at(car, point, at.name())));
         }

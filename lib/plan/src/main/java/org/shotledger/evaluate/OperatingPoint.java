@@ -3,11 +3,11 @@ package org.shotledger.evaluate;
 import org.shotledger.boost.CompressorPoint;
 import org.shotledger.boost.ShaftBalance;
 import org.shotledger.engine.Charge;
+import org.shotledger.engine.CycleInput;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.engine.Power;
 import org.shotledger.flow.FeedFlow;
 import org.shotledger.fluid.FluidState;
-import org.shotledger.fuel.HeatRelease;
 import org.shotledger.nitrous.FuelCircuit.FuelFlow;
 
 /**
@@ -25,7 +25,8 @@ import org.shotledger.nitrous.FuelCircuit.FuelFlow;
  * @param nitrous what the nitrous feed path passes; with no flow when the nitrous is off
  * @param nitrousFuel what the fuel circuit of the nitrous system passes; with no flow when the nitrous is off
  * @param main how hard the main injection works
- * @param heat heat released, W
+ * @param heat heat released in all cylinders, W
+ * @param exhaustTemperature before the turbine, K
  * @param shaft balance of turbine and compressor
  * @param cylinder load of one cylinder
  * @param power power at the crankshaft
@@ -44,7 +45,8 @@ public record OperatingPoint(
         FeedFlow nitrous,
         FuelFlow nitrousFuel,
         MainFuel main,
-        HeatRelease heat,
+        double heat,
+        double exhaustTemperature,
         ShaftBalance shaft,
         CylinderLoad cylinder,
         Power power,
@@ -65,12 +67,12 @@ public record OperatingPoint(
      *
      * @param peakPressure peak pressure, Pa absolute
      * @param peakAngle crank angle of it, deg after top dead centre
-     * @param knockIntegral Livengood-Wu integral of the end gas; to be compared only with that of a safe base
+     * @param knock knock index over that of the base pull at the same speed, which is known to be safe
      * @param retard spark retard from the builder's own timing, crank degrees
-     * @param indicatedEfficiency gross indicated work over released heat
+     * @param base what the cylinder holds, with the burning of the base pull
      */
     public record CylinderLoad(
-            double peakPressure, double peakAngle, double knockIntegral, double retard, double indicatedEfficiency) {}
+            double peakPressure, double peakAngle, double knock, double retard, CycleInput base) {}
 
     /**
      * Mixture of all streams.
@@ -115,6 +117,7 @@ public record OperatingPoint(
                 nitrousFuel,
                 main,
                 heat,
+                exhaustTemperature,
                 shaft,
                 cylinder,
                 power,

@@ -39,7 +39,7 @@ public final class PointLimits {
     public static Closest of(Car car, OperatingPoint point) {
         Closest closest = Closest.NONE;
         for (PointRule rule : PointRules.ALL) {
-            if (rule.concerns(point)) {
+            if (rule.concerns(car, point)) {
                 double margin = rule.margin(car, point);
                 closest = margin < closest.margin ? new Closest(rule.name(), margin) : closest;
             }
@@ -56,7 +56,7 @@ public final class PointLimits {
      */
     public static double[] margins(Car car, OperatingPoint point) {
         return PointRules.ALL.stream()
-                .mapToDouble(rule -> rule.concerns(point) ? rule.margin(car, point) : Double.POSITIVE_INFINITY)
+                .mapToDouble(rule -> rule.concerns(car, point) ? rule.margin(car, point) : Double.POSITIVE_INFINITY)
                 .toArray();
     }
 

@@ -10,6 +10,7 @@ import org.shotledger.car.EngineModel;
 import org.shotledger.car.FuelStreams;
 import org.shotledger.car.Injection;
 import org.shotledger.car.Turbo;
+import org.shotledger.engine.BackPressure;
 import org.shotledger.engine.Charge;
 import org.shotledger.engine.ChargeMixing;
 import org.shotledger.engine.Cycle;
@@ -22,8 +23,6 @@ import org.shotledger.evaluate.OperatingPoint.CylinderLoad;
 import org.shotledger.evaluate.OperatingPoint.MainFuel;
 import org.shotledger.flow.FeedFlow;
 import org.shotledger.fluid.FluidState;
-import org.shotledger.fuel.HeatRelease;
-import org.shotledger.fuel.Mixture;
 import org.shotledger.nitrous.FuelCircuit.FuelFlow;
 import org.shotledger.nitrous.FuelCircuit.Pressures;
 import org.shotledger.nitrous.JetPair;
@@ -36,15 +35,20 @@ import org.shotledger.setup.Setup;
  *
  * <p>Order of the reasoning: the nitrous flow follows from the bottle and the feed path; the nitrous fuel from regulator and
  * plenum; the air from speed-density with the charge mixed to one temperature, solved together with compressor and charge
- * cooler; the main fuel from the air; the heat from all oxygen and all fuel; the power from heat, friction and pumping.
+ * cooler; the main fuel from the air; the work from the fuel-air cycle of that charge, its spark and what the engine reaches of it; the
+ * exhaust from the closed cycle; the power from work, friction and pumping.
  */
 public final class PointModel {
     /** Gas constant and heat-capacity ratio of rich exhaust gas near 1100 K (Heywood figs 4.13 to 4.18, from memory). */
     private static final double EXHAUST_GAS_CONSTANT = 290;
 
     private static final double EXHAUST_GAMMA = 1.30;
-    private static final double FLOW_TOLERANCE = 1e-10;
+    private static final double FLOW_TOLERANCE = 1e-8;
     private static final int MOST_ROUNDS = 60;
+    /** Rounds between breathing and back pressure; the next one would change the air by less than a thousandth. */
+    private static final int BREATHING_PASSES = 1;
+    /** Highest exhaust over plenum pressure that the back-pressure model takes. */
+    private static final double HIGHEST_RATIO = 5;
 
     private final Car car;
     private final Setup setup;
@@ -52,7 +56,7 @@ public final class PointModel {
     private final FuelStreams fuels;
     private final FluidState bottle;
     private final EngineModel model;
-    private final ClosedCycles cycles;
+    private final CylinderModel cylinders;
     private final double highest;
     private final FeedFlow atHighest;
 
@@ -63,7 +67,7 @@ public final class PointModel {
         this.fuels = fuels;
         this.bottle = bottle;
         this.model = car.model();
-        this.cycles = new ClosedCycles(car.engine(), fuels, model.timing());
+        this.cylinders = new CylinderModel(car, fuels);
         this.highest = at.air().pressure()
                 + Math.max(setup.boost().armed().highest(), setup.boost().off().highest())
                 + setup.boost().tolerance();
@@ -137,21 +141,27 @@ public final class PointModel {
     }
 
     private OperatingPoint point(double rpm, double plenum, Mode mode, FeedFlow feed, FuelFlow extra) {
-        Breath breath = breathe(rpm, plenum, feed, extra);
+        double retard = mode.nitrousFlows() ? setup.retard() : 0;
+        Breath breath = breathe(rpm, plenum, feed, extra, 1);
+        ShaftBalance shaft = shaft(breath, car.turbo().exhaustTemperature());
+        for (int pass = 0; pass < BREATHING_PASSES; pass++) {
+            breath = breathe(rpm, plenum, feed, extra, backPressure(shaft.exhaustPressure() / plenum));
+            shaft = shaft(breath, car.turbo().exhaustTemperature());
+        }
         Charge charge = breath.charge;
-        HeatRelease heat = model.combustion().burn(charge.mixture());
-        ShaftBalance shaft = shaft(charge.mixture().totalFlow(), breath.compressor.power());
-        CylinderLoad load = load(rpm, mode, charge, heat, shaft.exhaustPressure());
-        double friction = model.friction()
-                .meanEffectivePressure(load.peakPressure(), car.engine().meanPistonSpeed(rpm), rpm);
-        Power power = Power.of(
-                car.engine(),
-                rpm,
-                workingHeat(charge.mixture(), heat),
-                load.indicatedEfficiency() * factor(Factor.ENGINE_WORK),
-                plenum,
-                shaft.exhaustPressure(),
-                friction);
+        CylinderModel.Burned burned = cylinders.burn(
+                rpm, breath.intake, charge, shaft.exhaustPressure(), retard, mode.nitrousFlows());
+        double exhaust = exhaustTemperature(burned.cycle());
+        shaft = shaft(breath, exhaust);
+        double peak = burned.cycle().peakPressure() * factor(Factor.PEAK_PRESSURE);
+        double friction =
+                model.friction().meanEffectivePressure(peak, car.engine().meanPistonSpeed(rpm), rpm);
+        double rate = car.engine().displacementRate(rpm);
+        Power power = new Power(
+                burned.indicated() * factor(Factor.ENGINE_WORK),
+                (shaft.exhaustPressure() - plenum) * rate,
+                friction * rate,
+                rpm);
         return new OperatingPoint(
                 rpm,
                 mode,
@@ -165,11 +175,28 @@ public final class PointModel {
                 feed,
                 extra,
                 mainFuel(rpm, plenum, charge.mixture().mainFlow()),
-                heat,
+                burned.heat(),
+                exhaust,
                 shaft,
-                load,
+                new CylinderLoad(
+                        peak, burned.cycle().peakAngle(), burned.knock() * factor(Factor.KNOCK), retard, burned.base()),
                 power,
                 car.driveline().wheelPower(power.brake(), rpm));
+    }
+
+    private double exhaustTemperature(Cycle cycle) {
+        return model.probe().at(cycle.exhaustTemperature()) * factor(Factor.EXHAUST_TEMPERATURE);
+    }
+
+    /** What another back pressure than that of the base pull does to the breathing. */
+    private double backPressure(double ratio) {
+        return Double.isNaN(model.backPressure())
+                ? 1
+                : BackPressure.factor(
+                        model.backPressure(),
+                        Math.min(ratio, HIGHEST_RATIO),
+                        car.engine().compressionRatio(),
+                        EXHAUST_GAMMA);
     }
 
     /**
@@ -272,10 +299,10 @@ public final class PointModel {
         return at.factors().of(which);
     }
 
-    private record Breath(CompressorPoint compressor, double airTemperature, Charge charge) {}
+    private record Breath(CompressorPoint compressor, double airTemperature, Intake intake, Charge charge) {}
 
-    private Breath breathe(double rpm, double plenum, FeedFlow feed, FuelFlow extra) {
-        double volume = car.engine().breathedVolume(rpm) * factor(Factor.BREATHING);
+    private Breath breathe(double rpm, double plenum, FeedFlow feed, FuelFlow extra, double backPressure) {
+        double volume = car.engine().breathedVolume(rpm) * factor(Factor.BREATHING) * backPressure;
         MoistAir ambient = at.air();
         double air = ambient.density() * volume * plenum / ambient.pressure();
         double lastAir = Double.NaN;
@@ -283,10 +310,11 @@ public final class PointModel {
         for (int round = 0; round < MOST_ROUNDS; round++) {
             CompressorPoint point = compress(plenum, air);
             double temperature = car.turbo().cooler().outletTemperature(point.outletTemperature(), ambient.temperature());
-            Charge charge = ChargeMixing.mix(intake(plenum, temperature, feed, extra), volume);
+            Intake intake = intake(plenum, temperature, feed, extra);
+            Charge charge = ChargeMixing.mix(intake, volume);
             double next = charge.mixture().dryAir() + charge.mixture().waterVapour();
             if (Math.abs(next - air) <= FLOW_TOLERANCE * air) {
-                return new Breath(point, temperature, charge);
+                return new Breath(point, temperature, intake, charge);
             }
             double miss = next - air;
             double step = secant(air - lastAir, miss - lastMiss, miss);
@@ -322,7 +350,8 @@ public final class PointModel {
                 new FuelSupplied(fuels.main(), fuels.temperature(), fuels.mainEvaporated()),
                 setup.mixture() / factor(Factor.MAIN_FUEL),
                 new FuelSupplied(fuels.nitrous(), fuels.temperature(), fuels.nitrousEvaporated()),
-                extra.massFlow());
+                extra.massFlow(),
+                Intake.Warming.USUAL);
     }
 
     private MainFuel mainFuel(double rpm, double plenum, double flow) {
@@ -336,44 +365,14 @@ public final class PointModel {
         return new MainFuel(flow, duty, rail, capacity);
     }
 
-    /**
-     * The balance of turbine and compressor.
-     *
-     * @param exhaustFlow everything that flows into the engine and out of it, kg/s
-     * @param compressorPower what the compressor takes, W
-     * @return expansion ratio, pressure before the turbine, flow through it and past it
-     * @throws IllegalArgumentException when no expansion gives that power
-     */
-    public ShaftBalance shaft(double exhaustFlow, double compressorPower) {
+    private ShaftBalance shaft(Breath breath, double temperature) {
         Turbo turbo = car.turbo();
-        double temperature = turbo.exhaustTemperature() * factor(Factor.EXHAUST_TEMPERATURE);
-        ExhaustGas gas = new ExhaustGas(exhaustFlow, temperature, EXHAUST_GAS_CONSTANT, EXHAUST_GAMMA);
+        double flow = breath.charge.mixture().totalFlow();
+        ExhaustGas gas = new ExhaustGas(flow, temperature, EXHAUST_GAS_CONSTANT, EXHAUST_GAMMA);
         double ambient = at.air().pressure();
         double density = ambient / (EXHAUST_GAS_CONSTANT * temperature);
-        double back = ambient + turbo.turbine().exhaustLoss().loss(exhaustFlow, density);
-        return ShaftBalance.solve(turbo.turbine(), gas, compressorPower, back);
-    }
-
-    /** The engine's own heat, and of what the nitrous circuit adds the effective share. */
-    private double workingHeat(Mixture mixture, HeatRelease heat) {
-        if (mixture.nitrous() == 0 && mixture.nitrousFuelFlow() == 0) {
-            return heat.total();
-        }
-        Mixture own = Mixture.ofAir(mixture.dryAir(), mixture.waterVapour(), mixture.mainFuel(), mixture.mainFlow());
-        double base = model.combustion().burn(own).total();
-        return base + model.nitrousShare() * factor(Factor.NITROUS_WORK) * (heat.total() - base);
-    }
-
-    private CylinderLoad load(double rpm, Mode mode, Charge charge, HeatRelease heat, double exhaustPressure) {
-        boolean on = mode.nitrousFlows();
-        double retard = on ? setup.retard() : 0;
-        Cycle cycle = model.cylinder().run(cycles.cycle(rpm, charge, heat, exhaustPressure, retard, on));
-        return new CylinderLoad(
-                cycle.peakPressure() * factor(Factor.PEAK_PRESSURE),
-                cycle.peakAngle(),
-                cycle.knockIntegral() * factor(Factor.KNOCK),
-                retard,
-                model.efficiency().at(car.engine().compressionRatio(), retard));
+        double back = ambient + turbo.turbine().exhaustLoss().loss(flow, density);
+        return ShaftBalance.solve(turbo.turbine(), gas, breath.compressor.power(), back);
     }
 
     /**
@@ -383,14 +382,10 @@ public final class PointModel {
      * @return the trace whose peak the point holds
      */
     public CycleTrace trace(OperatingPoint point) {
-        return model.cylinder()
-                .trace(cycles.cycle(
-                        point.rpm(),
-                        point.charge(),
-                        point.heat(),
-                        point.shaft().exhaustPressure(),
-                        point.cylinder().retard(),
-                        point.mode().nitrousFlows()));
+        return cylinders.trace(
+                point.cylinder().base(),
+                point.cylinder().retard(),
+                point.mode().nitrousFlows());
     }
 
     /**
@@ -401,13 +396,6 @@ public final class PointModel {
      * @return peak pressure, its angle, knock integral and work of one cylinder
      */
     public Cycle cycle(OperatingPoint point, double retard) {
-        return model.cylinder()
-                .run(cycles.cycle(
-                        point.rpm(),
-                        point.charge(),
-                        point.heat(),
-                        point.shaft().exhaustPressure(),
-                        retard,
-                        point.mode().nitrousFlows()));
+        return cylinders.run(point.cylinder().base(), retard, point.mode().nitrousFlows());
     }
 }

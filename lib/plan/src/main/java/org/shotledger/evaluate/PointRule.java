@@ -38,8 +38,9 @@ record PointRule(
         return new PointRule(key, name, kind, side, path, consequence, true, value, bound);
     }
 
-    boolean concerns(OperatingPoint point) {
-        return !onlyWithNitrous || point.mode().nitrousFlows();
+    /** A limit that the builder does not set has no bound and concerns nothing. */
+    boolean concerns(Car car, OperatingPoint point) {
+        return (!onlyWithNitrous || point.mode().nitrousFlows()) && !Double.isInfinite(bound.applyAsDouble(car, point));
     }
 
     /** Relative margin at a point; the plain arithmetic of {@link Limit#relativeMargin}. */
@@ -63,6 +64,7 @@ record PointRule(
                 car.provenance(path),
                 car.reason(path),
                 String.format(java.util.Locale.ROOT, "%,.0f rpm, %s", point.rpm(), point.mode().words()),
-                caseName);
+                caseName,
+                Math.abs(bound.applyAsDouble(car, point)));
     }
 }

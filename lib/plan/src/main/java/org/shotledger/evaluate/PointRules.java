@@ -16,9 +16,6 @@ import java.util.List;
 
 /** Every limit that an operating point can break, in the order in which they are shown. The one place that lists them. */
 final class PointRules {
-    /** Coldest mixed charge in which the fuels still burn evenly, K: common practice, no source. */
-    private static final double COLDEST_CHARGE = 220;
-
     /** Share of the plenum pressure asked for that may be missing: our choice, about what a gauge tells. */
     private static final double BOOST_MISSING = 0.01;
 
@@ -38,15 +35,22 @@ final class PointRules {
             atLeast("lambda-rich", "mixture, rich side", RATIO, "limits.lambda-low", "the mixture is too rich: misfire, washed bores")
                     .value((car, p) -> p.lambda())
                     .bound((car, p) -> car.limits().lambdaLow()),
-            atLeast(
-                            "charge-cold",
-                            "temperature of the mixed charge",
-                            TEMPERATURE,
+            atMost(
+                            "knock",
+                            "knock against the base pull",
+                            RATIO,
                             "",
-                            "so cold that fuel stays liquid: uneven mixture, and outside what the models cover")
-                    .value((car, p) -> p.charge().temperature())
-                    .bound((car, p) -> COLDEST_CHARGE)
-                    .withNitrousOnly());
+                            "the end gas may ignite by itself: knock, broken ring lands; not validated against engine data with nitrous")
+                    .value((car, p) -> p.cylinder().knock())
+                    .bound((car, p) -> 1),
+            atMost(
+                            "exhaust-temperature",
+                            "exhaust temperature before the turbine",
+                            TEMPERATURE,
+                            "limits.exhaust-temperature",
+                            "turbine and exhaust valves are overheated")
+                    .value((car, p) -> p.exhaustTemperature())
+                    .bound((car, p) -> car.limits().exhaustTemperature()));
 
     private static final List<PointRule> BOOST = List.of(
             atMost("compressor-choke", "compressor flow, choke side", MASS_FLOW, "limits.choke-margin", "the compressor chokes: heat without boost")
@@ -67,9 +71,10 @@ final class PointRules {
                             MASS_FLOW,
                             "turbo.turbine.effective-area",
                             "the turbine cannot drive the compressor: the boost is not reached")
-                    // a turbocharger that is not up to speed yet, without nitrous, is no fault: the point is where it just holds
-                    .value((car, p) -> spooling(p) ? 0 : p.shaft().turbineFlow())
-                    .bound((car, p) -> p.charge().mixture().totalFlow()),
+                    .value((car, p) -> p.shaft().turbineFlow())
+                    .bound((car, p) -> p.charge().mixture().totalFlow())
+                    // without nitrous a turbocharger that is not up to speed gives less boost, and that is no fault
+                    .withNitrousOnly(),
             atMost(
                             "boost-reached",
                             "boost missing with nitrous",
@@ -106,8 +111,4 @@ final class PointRules {
             .toList();
 
     private PointRules() {}
-
-    private static boolean spooling(OperatingPoint point) {
-        return !point.mode().nitrousFlows() && point.plenumPressure() < point.wanted();
-    }
 }

@@ -8,6 +8,8 @@ import org.shotledger.nitrous.ActivationWindow;
 public final class Speeds {
     /** Largest step of engine speed, rev/min: our choice, below which a chart shows nothing more. */
     private static final double STEP = 100;
+    /** Step outside the speeds with nitrous, rev/min: our choice, what a chart of boost alone needs. */
+    private static final double WIDE_STEP = 250;
     /** An outcome is shown from this share of the speed at which the nitrous opens. */
     private static final double SHOWN_FROM = 0.6;
 
@@ -21,10 +23,14 @@ public final class Speeds {
      * @return ascending, shape (n)
      */
     public static double[] over(double low, double high) {
+        return over(low, high, STEP);
+    }
+
+    private static double[] over(double low, double high, double step) {
         TreeSet<Double> speeds = new TreeSet<>();
         speeds.add(low);
         speeds.add(high);
-        for (double rpm = Math.ceil(low / STEP) * STEP; rpm < high; rpm += STEP) {
+        for (double rpm = Math.ceil(low / step) * step; rpm < high; rpm += step) {
             speeds.add(rpm);
         }
         return speeds.stream().mapToDouble(Double::doubleValue).toArray();
@@ -54,7 +60,7 @@ public final class Speeds {
         double low = Math.max(
                 car.engine().volumetricEfficiency().low(),
                 Math.min(SHOWN_FROM * window.rpmLow(), 0.5 * highest(car)));
-        return over(Math.ceil(low / STEP) * STEP, highest(car));
+        return over(Math.ceil(low / WIDE_STEP) * WIDE_STEP, highest(car), WIDE_STEP);
     }
 
     private static double highest(Car car) {

@@ -185,6 +185,9 @@ final class KitSections {
         double solenoid = s.figureOr("solenoid-share", FRACTION, 0.1, 2, 0.8, HABIT);
         double feed = s.figureOr("feed-loss", FRACTION, 0.02, 0.9, 0.25, HABIT);
         double passage = s.figureOr("passage-share", FRACTION, 0.1, 1, 0.8, HABIT);
+        double exhaust = s.has("exhaust-temperature")
+                ? s.figure("exhaust-temperature", TEMPERATURE, 900, 1700)
+                : Double.POSITIVE_INFINITY;
         double disc = s.figureOr("relief-share", FRACTION, 0.3, 1, 0.9, HABIT);
         ordered(s, "lambda-low", low, "lambda-high", high);
         ordered(s, "bottle-pressure-low", bottleLow, "bottle-pressure-high", bottleHigh);
@@ -203,6 +206,7 @@ final class KitSections {
                 solenoid,
                 feed,
                 passage,
+                exhaust,
                 disc));
     }
 

@@ -40,8 +40,31 @@ final class AirEntries {
                         "nitrous-flow",
                         "nitrous-fuel-flow")
                 .from(x -> breathed(from, x));
-        pen.calculated("compressor-outlet", "temperature after the compressor", "T_2", TEMPERATURE, compressor.outletTemperature())
-                .by("T_a (1 + (PR^((g-1)/g) - 1) / eta), efficiency from the map", "first law; the car's compressor map")
+        compressor(pen, from, compressor);
+        double effectiveness = from.car().turbo().cooler().effectiveness();
+        pen.sheet(
+                "cooler-effectiveness",
+                "effectiveness of the charge cooler",
+                "eps",
+                FRACTION,
+                effectiveness,
+                SheetPaths.COOLER);
+        pen.calculated("air-temperature", "air temperature after the cooler", "T_3", TEMPERATURE, p.airAfterCooler())
+                .by("T_2 - eps (T_2 - T_a)", "definition of effectiveness")
+                .on("compressor-outlet", "ambient-temperature", "cooler-effectiveness")
+                .from(x -> x[0] - x[2] * (x[0] - x[1]));
+    }
+
+    private static void compressor(LedgerPen pen, Subject from, CompressorPoint compressor) {
+        pen.calculated(
+                        "compressor-outlet",
+                        "temperature after the compressor",
+                        "T_2",
+                        TEMPERATURE,
+                        compressor.outletTemperature())
+                .by(
+                        "T_a (1 + (PR^((g-1)/g) - 1) / eta), efficiency from the map",
+                        "first law; the car's compressor map")
                 .on(INPUTS)
                 .from(x -> compressed(from, x).outletTemperature());
         pen.calculated("turbo-speed", "speed of the turbocharger", "", ROTATION, compressor.rpm())
@@ -52,12 +75,6 @@ final class AirEntries {
                 .by("m_C cp (T_2 - T_a)", "first law")
                 .on(INPUTS)
                 .from(x -> compressed(from, x).power());
-        double effectiveness = from.car().turbo().cooler().effectiveness();
-        pen.sheet("cooler-effectiveness", "effectiveness of the charge cooler", "eps", FRACTION, effectiveness, SheetPaths.COOLER);
-        pen.calculated("air-temperature", "air temperature after the cooler", "T_3", TEMPERATURE, p.airAfterCooler())
-                .by("T_2 - eps (T_2 - T_a)", "definition of effectiveness")
-                .on("compressor-outlet", "ambient-temperature", "cooler-effectiveness")
-                .from(x -> x[0] - x[2] * (x[0] - x[1]));
     }
 
     private static double breathed(Subject from, double... x) {

@@ -12,13 +12,19 @@ final class BottleEntries {
     /** 100 mechanical horsepower, W (exact: 550 ft lbf/s). */
     private static final double HUNDRED_HORSEPOWER = 74569.987158227022;
 
-    private static final String EMPTYING = "equilibrium emptying; known error after Zimmerman et al., AIAA 2013-4045 (2013)";
+    private static final String EMPTYING =
+            "equilibrium emptying; known error after Zimmerman et al., AIAA 2013-4045 (2013)";
 
     private BottleEntries() {}
 
     static void write(LedgerPen pen, Subject from) {
         from.outcome().pass().ifPresent(pass -> {
-            pen.calculated("pass-seconds", "time under full nitrous in pass " + pass.number(), "t", TIME, pass.seconds())
+            pen.calculated(
+                            "pass-seconds",
+                            "time under full nitrous in pass " + pass.number(),
+                            "t",
+                            TIME,
+                            pass.seconds())
                     .by(
                             "dU = -m h_out dt with liquid and vapour in equilibrium, until the pass, the pressure band or the liquid ends",
                             EMPTYING)

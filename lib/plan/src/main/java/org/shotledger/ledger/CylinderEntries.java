@@ -17,7 +17,8 @@ final class CylinderEntries {
         double peak = from.point().cylinder().peakPressure();
         pen.calculated("peak-pressure", "peak cylinder pressure", "p_max", ABSOLUTE_PRESSURE, peak)
                 .by(
-                        "closed cycle of one zone: slider-crank, Wiebe burning, heat to the walls" + EngineEntries.times(factor),
+                        "closed cycle of one zone: slider-crank, Wiebe burning, heat to the walls"
+                                + EngineEntries.times(factor),
                         LedgerPen.HEYWOOD
                                 + "chapters 9 and 12; Woschni, SAE 670931 (1967); burn timing: common practice, no source")
                 .on(

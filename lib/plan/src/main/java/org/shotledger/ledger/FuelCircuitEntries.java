@@ -15,7 +15,13 @@ import org.shotledger.supply.Regulator;
 /** The nitrous fuel from its regulator to the jets. */
 final class FuelCircuitEntries {
     private static final String[] INPUTS = {
-        "ambient-pressure", "fuel-pressure", "boost-reference", "plenum-pressure", "nitrous-fuel-density", "fuel-jet", "voltage"
+        "ambient-pressure",
+        "fuel-pressure",
+        "boost-reference",
+        "plenum-pressure",
+        "nitrous-fuel-density",
+        "fuel-jet",
+        "voltage"
     };
 
     private FuelCircuitEntries() {}

@@ -23,10 +23,20 @@ import org.shotledger.units.QuantityKind;
 record FuelProperties(LedgerPen pen, String key, String name, Fuel fuel, Optional<Blend> blend) {
 
     void write(double temperature) {
-        property("oxygen", "oxygen demand of the ", "s", RATIO, Fuel::oxygenDemand, "atom balance to carbon dioxide and water");
+        property(
+                "oxygen",
+                "oxygen demand of the ",
+                "s",
+                RATIO,
+                Fuel::oxygenDemand,
+                "atom balance to carbon dioxide and water");
         property("heat", "lower heating value of the ", "H", SPECIFIC_ENERGY, Fuel::lowerHeatingValue, "property");
         var density = pen.calculated(
-                        key + "-density", "density of the " + name + ", " + fuel.name(), "rho", DENSITY, fuel.density(temperature))
+                        key + "-density",
+                        "density of the " + name + ", " + fuel.name(),
+                        "rho",
+                        DENSITY,
+                        fuel.density(temperature))
                 .by("rho_15 / (1 + beta (T_F - 288.15 K))", fuel.source())
                 .provenance(Provenance.PUBLISHED);
         if (blend.isPresent()) {

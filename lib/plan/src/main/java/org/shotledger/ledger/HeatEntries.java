@@ -1,7 +1,7 @@
 package org.shotledger.ledger;
 
-import static org.shotledger.units.QuantityKind.MASS_FLOW;
 import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
+import static org.shotledger.units.QuantityKind.MASS_FLOW;
 import static org.shotledger.units.QuantityKind.POWER;
 import static org.shotledger.units.QuantityKind.RATIO;
 
@@ -14,8 +14,8 @@ import org.shotledger.setup.Factor;
 
 /** The heat, the part of it that works, and the exhaust. */
 final class HeatEntries {
-    private static final String BURNING = LedgerPen.HEYWOOD + "section 4.9; JANAF Thermochemical Tables, 4th edition (1998),"
-            + " 82.05 kJ/mol";
+    private static final String BURNING =
+            LedgerPen.HEYWOOD + "section 4.9; JANAF Thermochemical Tables, 4th edition (1998)," + " 82.05 kJ/mol";
 
     private HeatEntries() {}
 
@@ -27,11 +27,21 @@ final class HeatEntries {
                 .on("air-flow", "humidity-ratio", "nitrous-flow", "main-fuel-flow", "nitrous-fuel-flow")
                 .from(x -> model.combustion().burn(mixture(from, x)).total());
         working(pen, from, model);
-        pen.calculated("exhaust-flow", "exhaust flow", "m_E", MASS_FLOW, p.charge().mixture().totalFlow())
+        pen.calculated(
+                        "exhaust-flow",
+                        "exhaust flow",
+                        "m_E",
+                        MASS_FLOW,
+                        p.charge().mixture().totalFlow())
                 .by("sum of air, water vapour, nitrous oxide and both fuels", "conservation of mass")
                 .on("air-flow", "humidity-ratio", "nitrous-flow", "main-fuel-flow", "nitrous-fuel-flow")
                 .from(x -> mixture(from, x).totalFlow());
-        pen.calculated("exhaust-pressure", "pressure before the turbine", "p_e", ABSOLUTE_PRESSURE, p.shaft().exhaustPressure())
+        pen.calculated(
+                        "exhaust-pressure",
+                        "pressure before the turbine",
+                        "p_e",
+                        ABSOLUTE_PRESSURE,
+                        p.shaft().exhaustPressure())
                 .by(
                         "turbine power equals compressor power",
                         "Watson and Janota, Turbocharging the Internal Combustion Engine (1982)")
@@ -41,7 +51,12 @@ final class HeatEntries {
 
     private static void working(LedgerPen pen, Subject from, EngineModel model) {
         if (!from.nitrous()) {
-            pen.calculated("working-heat", "heat that works", "Q_w", POWER, from.point().heat().total())
+            pen.calculated(
+                            "working-heat",
+                            "heat that works",
+                            "Q_w",
+                            POWER,
+                            from.point().heat().total())
                     .by("all of it", "definition")
                     .on("heat")
                     .from(x -> x[0]);

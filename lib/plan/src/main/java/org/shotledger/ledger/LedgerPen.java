@@ -28,7 +28,8 @@ final class LedgerPen {
     }
 
     /** A figure that is given: by the sheet, with its place and its reason, as long as it is the sheet's; else by something else. */
-    Draft given(String key, String name, String symbol, QuantityKind kind, double value, String path, String elsewhere) {
+    Draft given(
+            String key, String name, String symbol, QuantityKind kind, double value, String path, String elsewhere) {
         Draft draft = new Draft(key, name, symbol, kind, value);
         Optional<Origin> stated = car.origin(path);
         if (stated.isEmpty()) {
@@ -47,7 +48,8 @@ final class LedgerPen {
 
     /** A figure of the sheet that nothing else gives. */
     void sheet(String key, String name, String symbol, QuantityKind kind, double value, String path) {
-        given(key, name, symbol, kind, value, path, "the car, not stated in the sheet").enter();
+        given(key, name, symbol, kind, value, path, "the car, not stated in the sheet")
+                .enter();
     }
 
     /** A figure that follows from others. */

@@ -1,9 +1,9 @@
 package org.shotledger.ledger;
 
+import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
 import static org.shotledger.units.QuantityKind.FRACTION;
 import static org.shotledger.units.QuantityKind.MASS_FLOW;
 import static org.shotledger.units.QuantityKind.PRESSURE_DIFFERENCE;
-import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
 import static org.shotledger.units.QuantityKind.RATIO;
 import static org.shotledger.units.QuantityKind.TEMPERATURE;
 
@@ -61,11 +61,21 @@ final class MixtureEntries {
             "main-evaporated",
             "breathed-volume"
         };
-        pen.calculated("charge-temperature", "temperature of the mixed charge", "T_m", TEMPERATURE, charge.temperature())
+        pen.calculated(
+                        "charge-temperature",
+                        "temperature of the mixed charge",
+                        "T_m",
+                        TEMPERATURE,
+                        charge.temperature())
                 .by("energy balance of air, nitrous oxide and both fuels", "first law; " + NitrousEntries.FLUID)
                 .on(inputs)
                 .from(x -> mixed(from, x).temperature());
-        pen.calculated("air-flow", "dry air flow", "m_A", MASS_FLOW, charge.mixture().dryAir())
+        pen.calculated(
+                        "air-flow",
+                        "dry air flow",
+                        "m_A",
+                        MASS_FLOW,
+                        charge.mixture().dryAir())
                 .by(
                         "speed-density: eta_v V_d N/2 p_m/(R T_m), less the room of nitrous oxide and fuel vapour",
                         LedgerPen.HEYWOOD + "section 6.2")
@@ -141,11 +151,21 @@ final class MixtureEntries {
                         SheetPaths.MAIN_REFERENCE,
                         "this setup")
                 .enter();
-        pen.calculated("main-rail", "pressure at the main fuel rail", "", ABSOLUTE_PRESSURE, p.main().railPressure())
+        pen.calculated(
+                        "main-rail",
+                        "pressure at the main fuel rail",
+                        "",
+                        ABSOLUTE_PRESSURE,
+                        p.main().railPressure())
                 .by("p_a + set pressure + reference (p_m - p_a)", "definition")
                 .on("ambient-pressure", "main-pressure", "main-reference", "plenum-pressure")
                 .from(x -> x[0] + x[1] + x[2] * (x[3] - x[0]));
-        pen.calculated("injector-duty", "main injector duty", "", FRACTION, p.main().duty())
+        pen.calculated(
+                        "injector-duty",
+                        "main injector duty",
+                        "",
+                        FRACTION,
+                        p.main().duty())
                 .by("opening time for the fuel of a cycle over the cycle's time", "the injector's flow and dead time")
                 .on("main-fuel-flow", "engine-speed", "main-fuel-density", "main-rail", "plenum-pressure", "voltage")
                 .from(x -> injection.injector().duty(x[0] / injection.count(), x[1], x[2], x[3] - x[4], x[5]));

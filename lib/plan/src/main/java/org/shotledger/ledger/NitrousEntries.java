@@ -42,7 +42,14 @@ final class NitrousEntries {
     private static void bottle(LedgerPen pen, Subject from) {
         OperatingPoint p = from.point();
         BottleFill fill = from.setup().bottle();
-        pen.given("charge", "nitrous oxide in the full bottle", "M", MASS, fill.charge(), SheetPaths.CHARGE, "this setup")
+        pen.given(
+                        "charge",
+                        "nitrous oxide in the full bottle",
+                        "M",
+                        MASS,
+                        fill.charge(),
+                        SheetPaths.CHARGE,
+                        "this setup")
                 .enter();
         boolean byPressure = from.car().origin(SheetPaths.BOTTLE_PRESSURE).isPresent();
         pen.given(
@@ -57,7 +64,11 @@ final class NitrousEntries {
         temperature(pen, from, p.bottle().temperature());
         boolean full = from.at().bottle().moment() == BottleState.Moment.FIRST_OPENING;
         var pressure = pen.calculated(
-                "bottle-pressure", "bottle pressure", "p_b0", ABSOLUTE_PRESSURE, p.bottle().pressure());
+                "bottle-pressure",
+                "bottle pressure",
+                "p_b0",
+                ABSOLUTE_PRESSURE,
+                p.bottle().pressure());
         if (full) {
             pressure.by("charge and temperature in the bottle's volume", FLUID)
                     .on("charge", "bottle-temperature")
@@ -69,7 +80,12 @@ final class NitrousEntries {
                     .within(STATE)
                     .from(x -> NitrousOxide.saturationPressure(x[0]));
         }
-        pen.calculated("nitrous-enthalpy", "enthalpy of the liquid", "h", SPECIFIC_ENERGY, p.bottle().enthalpy())
+        pen.calculated(
+                        "nitrous-enthalpy",
+                        "enthalpy of the liquid",
+                        "h",
+                        SPECIFIC_ENERGY,
+                        p.bottle().enthalpy())
                 .by("equation of state; zero for the saturated liquid at 101325 Pa", FLUID)
                 .on("bottle-temperature", "bottle-pressure")
                 .within(STATE)
@@ -103,8 +119,7 @@ final class NitrousEntries {
         double hole = from.car().nitrous().nitrous().solenoid().bore();
         pen.sheet("nozzles", "nozzles", "n", COUNT, from.car().nitrous().nozzles(), SheetPaths.NOZZLES);
         pen.sheet("nitrous-solenoid", "hole of the nitrous solenoid", "d_S", BORE, hole, SheetPaths.NITROUS_SOLENOID);
-        String[] inputs = {
-            "bottle-temperature", "bottle-pressure", "nitrous-solenoid", "nitrous-jet", "plenum-pressure"
+        String[] inputs = {"bottle-temperature", "bottle-pressure", "nitrous-solenoid", "nitrous-jet", "plenum-pressure"
         };
         double inlet = feed.jetInlet().pressure();
         pen.calculated("jet-inlet-pressure", "pressure before the nitrous jet", "p_j", ABSOLUTE_PRESSURE, inlet)

@@ -47,7 +47,8 @@ final class PowerEntries {
                         "f",
                         RATIO,
                         car.model().efficiency().fraction())
-                .uncertain(car.basePull().uncertainty() * car.model().efficiency().fraction())
+                .uncertain(
+                        car.basePull().uncertainty() * car.model().efficiency().fraction())
                 .by("solved so that the model gives the base pull's wheel power", "calibration on the car's own pull")
                 .on("base-power")
                 .within(CALIBRATION)
@@ -74,8 +75,15 @@ final class PowerEntries {
         OperatingPoint p = from.point();
         EngineModel model = from.car().model();
         double efficiency = p.cylinder().indicatedEfficiency();
-        pen.calculated("indicated-efficiency", "share of the heat that becomes indicated work", "eta_i", RATIO, efficiency)
-                .by("f (1 - r^(1-g)) (1 - c retard^2)", LedgerPen.HEYWOOD + "chapter 5; spark: common practice, no source")
+        pen.calculated(
+                        "indicated-efficiency",
+                        "share of the heat that becomes indicated work",
+                        "eta_i",
+                        RATIO,
+                        efficiency)
+                .by(
+                        "f (1 - r^(1-g)) (1 - c retard^2)",
+                        LedgerPen.HEYWOOD + "chapter 5; spark: common practice, no source")
                 .on("cycle-share", "compression-ratio", "spark-retard")
                 .from(x -> model.efficiency().withFraction(x[0]).at(x[1], x[2]));
         double factor = from.factor(Factor.ENGINE_WORK);
@@ -84,14 +92,22 @@ final class PowerEntries {
                 .on("indicated-efficiency", "working-heat")
                 .from(x -> x[0] * factor * x[1]);
         pen.calculated("friction", "friction power", "P_f", POWER, p.power().friction())
-                .by("friction mean effective pressure times V_d N/2", model.friction().basis())
+                .by(
+                        "friction mean effective pressure times V_d N/2",
+                        model.friction().basis())
                 .on("peak-pressure", "stroke", "engine-speed", "displacement")
-                .from(x -> model.friction().meanEffectivePressure(x[0], 2 * x[1] * x[2] / 60, x[2]) * x[3] * x[2] / 120);
+                .from(x ->
+                        model.friction().meanEffectivePressure(x[0], 2 * x[1] * x[2] / 60, x[2]) * x[3] * x[2] / 120);
         pen.calculated("pumping", "pumping power", "P_p", POWER, p.power().pumping())
                 .by("(p_e - p_m) V_d N/2", LedgerPen.HEYWOOD + "section 5.4")
                 .on("exhaust-pressure", "plenum-pressure", "displacement", "engine-speed")
                 .from(x -> (x[0] - x[1]) * x[2] * x[3] / 120);
-        pen.calculated("brake", "power at the crankshaft", "P_b", POWER, p.power().brake())
+        pen.calculated(
+                        "brake",
+                        "power at the crankshaft",
+                        "P_b",
+                        POWER,
+                        p.power().brake())
                 .by("P_i - P_f - P_p", "definition")
                 .on("indicated", "friction", "pumping")
                 .from(x -> x[0] - x[1] - x[2]);

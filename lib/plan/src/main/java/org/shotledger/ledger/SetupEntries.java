@@ -40,14 +40,14 @@ final class SetupEntries {
                         "asked here")
                 .enter();
         MixtureGoal goal = target.mixture();
-        String path =
-                switch (goal.kind()) {
-                    case TOTAL_LAMBDA -> SheetPaths.NITROUS_LAMBDA;
-                    case CIRCUIT_RATIO -> SheetPaths.NITROUS_RATIO;
-                    case CIRCUIT_LAMBDA -> SheetPaths.CIRCUIT_LAMBDA;
-                };
+        String path = switch (goal.kind()) {
+            case TOTAL_LAMBDA -> SheetPaths.NITROUS_LAMBDA;
+            case CIRCUIT_RATIO -> SheetPaths.NITROUS_RATIO;
+            case CIRCUIT_LAMBDA -> SheetPaths.CIRCUIT_LAMBDA;
+        };
         String name = "mixture asked for, " + goal.kind().words();
-        pen.given("mixture-asked", name, "", RATIO, goal.value(), path, "asked here").enter();
+        pen.given("mixture-asked", name, "", RATIO, goal.value(), path, "asked here")
+                .enter();
     }
 
     static void write(LedgerPen pen, Subject from) {
@@ -89,7 +89,14 @@ final class SetupEntries {
         MoistAir air = from.point().air();
         String name = from.at().name();
         String warm = SheetPaths.conditions(name, "temperature");
-        pen.given("ambient-temperature", "ambient temperature", "T_a", TEMPERATURE, air.temperature(), warm, from.byCase())
+        pen.given(
+                        "ambient-temperature",
+                        "ambient temperature",
+                        "T_a",
+                        TEMPERATURE,
+                        air.temperature(),
+                        warm,
+                        from.byCase())
                 .enter();
         String damp = SheetPaths.conditions(name, "humidity");
         pen.given("humidity", "relative humidity", "phi", FRACTION, air.relativeHumidity(), damp, from.byCase())
@@ -111,11 +118,24 @@ final class SetupEntries {
                 .filter(o -> Math.abs(StandardAtmosphere.pressure(o.value()) / air.pressure() - 1) < Entry.ROUNDING);
         if (altitude.isEmpty()) {
             String path = SheetPaths.conditions(place, "pressure");
-            pen.given("ambient-pressure", "ambient pressure", "p_a", ABSOLUTE_PRESSURE, air.pressure(), path, from.byCase())
+            pen.given(
+                            "ambient-pressure",
+                            "ambient pressure",
+                            "p_a",
+                            ABSOLUTE_PRESSURE,
+                            air.pressure(),
+                            path,
+                            from.byCase())
                     .enter();
             return;
         }
-        pen.sheet("altitude", "altitude", "h", LENGTH, altitude.get().value(), altitude.get().path());
+        pen.sheet(
+                "altitude",
+                "altitude",
+                "h",
+                LENGTH,
+                altitude.get().value(),
+                altitude.get().path());
         pen.calculated("ambient-pressure", "ambient pressure", "p_a", ABSOLUTE_PRESSURE, air.pressure())
                 .by("standard atmosphere at the altitude", "ISO 2533 (1975)")
                 .on("altitude")
@@ -125,8 +145,9 @@ final class SetupEntries {
     /** The boost there is: what is set, or less where the turbocharger gives less. */
     private static void boost(LedgerPen pen, Subject from) {
         OperatingPoint p = from.point();
-        BoostTable table =
-                from.nitrous() ? from.setup().boost().armed() : from.setup().boost().off();
+        BoostTable table = from.nitrous()
+                ? from.setup().boost().armed()
+                : from.setup().boost().off();
         pen.calculated("boost-target", "boost set at that speed", "", GAUGE_PRESSURE, table.at(p.rpm()))
                 .by("boost target table, straight lines between its speeds", SET)
                 .on("engine-speed")
@@ -137,7 +158,9 @@ final class SetupEntries {
                     .on("ambient-pressure", "boost-target")
                     .from(x -> x[0] + x[1]);
         } else {
-            plenum.by("the highest below the boost set that the turbocharger gives", "compressor map and turbine balance")
+            plenum.by(
+                            "the highest below the boost set that the turbocharger gives",
+                            "compressor map and turbine balance")
                     .on("engine-speed", "boost-target")
                     .from(x -> Evaluate.at(from.car(), from.setup(), from.at(), x[0])
                             .orElseThrow()

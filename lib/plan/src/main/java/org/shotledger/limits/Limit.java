@@ -17,6 +17,7 @@ import org.shotledger.units.QuantityKind;
  * @param reason where the bound comes from: the builder's words, the regulation, the habit
  * @param place where the value is closest to the bound, for example {@code "6,200 rpm, nitrous on"}
  * @param caseName the case in which it is
+ * @param scale the distance that counts as the whole bound when margins are compared, SI, positive
  */
 public record Limit(
         String key,
@@ -30,7 +31,8 @@ public record Limit(
         Provenance provenance,
         String reason,
         String place,
-        String caseName) {
+        String caseName,
+        double scale) {
     /** Margin below which a kept limit is called tight, as a share of the bound: common practice, no source. */
     public static final double CAUTION = 0.05;
 
@@ -44,16 +46,13 @@ public record Limit(
     }
 
     /**
-     * Distance to the bound as a fraction of the bound.
+     * Distance to the bound as a fraction of the {@link #scale}, which is the bound itself for most limits.
      *
      * @return the relative margin; positive while the limit is kept; negative infinity where there is no value
      */
     public double relativeMargin() {
         double margin = margin();
-        if (Double.isNaN(margin)) {
-            return Double.NEGATIVE_INFINITY;
-        }
-        return bound == 0 ? margin : margin / Math.abs(bound);
+        return Double.isNaN(margin) ? Double.NEGATIVE_INFINITY : margin / scale;
     }
 
     /**

@@ -11,6 +11,9 @@ import org.shotledger.setup.BoostTable;
 
 /** The highest boost at each engine speed that keeps every limit in every case, without nitrous or with a shot. */
 final class BoostCaps {
+    /** Margin kept to torque and peak pressure: what is called tight, and a little for what lies between the speeds looked at. */
+    private static final double RESERVE = Limit.CAUTION + 0.005;
+
     private static final double CLOSE = 200;
     private static final int STEPS = 12;
 
@@ -67,7 +70,7 @@ final class BoostCaps {
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < margins.length; i++) {
             if (moved[i]) {
-                most = Math.max(most, Limit.CAUTION - margins[i]);
+                most = Math.max(most, RESERVE - margins[i]);
             }
         }
         return most;
@@ -89,7 +92,7 @@ final class BoostCaps {
         double gauge = held;
         Optional<OperatingPoint> point = heaviest.on(rpm, gauge, shot);
         for (int i = 0; i < STEPS && point.isPresent(); i++) {
-            double excess = PointLimits.load(car, point.get()) / (1 - Limit.CAUTION) - 1;
+            double excess = PointLimits.load(car, point.get()) / (1 - RESERVE) - 1;
             if (excess <= 1e-3 || gauge <= 0) {
                 return gauge;
             }

@@ -122,7 +122,8 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
                 stated.strongest()
                         .map(point -> String.format(Locale.ROOT, "%,.0f rpm", point.rpm()))
                         .orElse("no engine speed"),
-                stated.at().name());
+                stated.at().name(),
+                target.wheelPower());
     }
 
     /**
@@ -218,7 +219,7 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
                 first.place(),
                 first.caseName(),
                 Math.abs(100 * first.relativeMargin()),
-                first.relativeMargin() < 0 ? "too much" : "left",
+                first.relativeMargin() >= 0 ? "left" : first.side() == Side.AT_MOST ? "too much" : "missing",
                 passes());
     }
 

@@ -26,7 +26,7 @@ import org.shotledger.setup.Setup;
  * least nitrous. Beyond that margin less nitrous is worth more than more room.
  */
 final class PlanSearch {
-    private static final int LEVELS = 9;
+    private static final int LEVELS = 5;
     private static final double LEAST_LEVEL = 0.25;
     private static final int SPEEDS = 6;
     /** Step of engine speed at which boost alone is searched, rev/min: our choice; between them it is a straight line. */
@@ -38,6 +38,8 @@ final class PlanSearch {
     /** How many setups are worked out in full before the best of them is handed over. */
     private static final int FINALISTS = 3;
 
+    /** Later spark means more nitrous, which may mean later spark again. */
+    private static final int SPARK_ROUNDS = 3;
     /** Attainable power is searched up to this many times that of boost alone, in steps of this share. */
     private static final double MOST_TIMES = 3;
 
@@ -71,7 +73,17 @@ final class PlanSearch {
         if (speeds.length == 0) {
             return Plan.of(job, job.setup().withoutJets());
         }
-        return new PlanSearch(job, speeds).plan();
+        Job asked = job;
+        Plan plan = new PlanSearch(asked, speeds).plan();
+        for (int round = 0; round < SPARK_ROUNDS; round++) {
+            double retard = Spark.retard(plan);
+            if (retard <= plan.setup().retard()) {
+                break;
+            }
+            asked = job.with(job.setup().withRetard(retard));
+            plan = new PlanSearch(asked, speeds).plan();
+        }
+        return plan;
     }
 
     private static JetPair middle(JetLadder ladder) {
@@ -120,30 +132,41 @@ final class PlanSearch {
         return base.withBoost(new BoostTarget(table, table, BoostTarget.USUAL_TOLERANCE)).withoutJets();
     }
 
-    /** The best by its full outcome; the first that keeps everything ends the work. */
+    /** The best by its full outcome; the first that keeps everything ends the work, as the next ones came out closer to some limit already. */
     private Optional<Plan> best(List<Candidate> withJets, List<Alternative> weighed) {
         Optional<Plan> best = Optional.empty();
         for (Candidate candidate : withJets) {
             Plan plan = Plan.of(job, candidate.setup(), weighed);
             best = Optional.of(best.filter(b -> better().compare(b, plan) >= 0).orElse(plan));
-            if (plan.reached() && plan.parts().leastMargin() >= candidate.closest().margin() - SAME_MARGIN
-                    && plan.verdict() != Verdict.BROKEN) {
+            if (plan.reached() && plan.verdict() != Verdict.BROKEN) {
                 break;
             }
         }
         return best;
     }
 
+    /** Some levels of boost, then those beside the best of them. */
     private List<Candidate> candidates(BoostTable alone, Job asked) {
         double most = 0;
-        for (double rpm : speeds) {
-            most = Math.max(most, alone.at(rpm));
+        for (int i = speeds.length / 2; i < speeds.length; i++) {
+            most = Math.max(most, alone.at(speeds[i]));
         }
+        ShotSearch search = new ShotSearch(asked, car, cases, caps, alone, speeds);
+        double step = most * (1 - LEAST_LEVEL) / (LEVELS - 1);
         List<Candidate> found = new ArrayList<>();
         for (int i = 0; i < LEVELS; i++) {
-            double level = most * (LEAST_LEVEL + (1 - LEAST_LEVEL) * i / (LEVELS - 1));
-            new ShotSearch(asked, car, cases, caps, alone, speeds).at(level).ifPresent(found::add);
+            search.at(most - i * step).ifPresent(found::add);
         }
+        Optional<Candidate> best = found.stream().min(Candidate.BEST_FIRST);
+        if (best.isPresent()) {
+            for (double beside : new double[] {-0.5 * step, 0.5 * step}) {
+                double level = best.get().level() + beside;
+                if (level <= most && level > 0) {
+                    search.at(level).ifPresent(found::add);
+                }
+            }
+        }
+        found.sort(Comparator.comparingDouble(Candidate::level));
         return found;
     }
 

@@ -77,7 +77,8 @@ public record CylinderSpread(
                     "The confidence of the spread is " + confidence + "; allowed is above 0.5, below 1.");
         }
         int n = outcome.car().engine().cylinders();
-        PointModel model = Evaluate.model(outcome.car(), outcome.setup(), outcome.at()).withBottle(point.bottle());
+        PointModel model =
+                Evaluate.model(outcome.car(), outcome.setup(), outcome.at()).withBottle(point.bottle());
         LambdaScatter lambda = scatter(outcome, point, supply);
         BuilderLimits limits = outcome.car().limits();
         double inside = lambda.probability(limits.lambdaHigh()) - lambda.probability(limits.lambdaLow());
@@ -112,7 +113,8 @@ public record CylinderSpread(
 
     static LambdaScatter scatter(Outcome outcome, OperatingPoint point, Supply supply) {
         int cylinders = outcome.car().engine().cylinders();
-        PointModel model = Evaluate.model(outcome.car(), outcome.setup(), outcome.at()).withBottle(point.bottle());
+        PointModel model =
+                Evaluate.model(outcome.car(), outcome.setup(), outcome.at()).withBottle(point.bottle());
         JetPair jets = outcome.setup().jets().orElseThrow();
         double nitrous = supply.runner() ? nitrousExponent(model, point, jets.nitrousBore()) : 1;
         double fuel = supply.runner() ? fuelExponent(model, point, jets.fuelBore()) : 1;

@@ -15,7 +15,13 @@ import org.shotledger.units.QuantityKind;
  * @param provenance how the bounds are known
  */
 public record Checkpoint(
-        String what, QuantityKind kind, double expected, double low, double high, String otherwise, Provenance provenance) {
+        String what,
+        QuantityKind kind,
+        double expected,
+        double low,
+        double high,
+        String otherwise,
+        Provenance provenance) {
 
     /**
      * Tells whether a reading allows the next step.

@@ -73,7 +73,8 @@ public record StepUp(double offPower, List<Shot> shots) {
         List<Plan> steps = new ArrayList<>();
         for (double share : shares) {
             double wanted = off + share * (plan.stated().power() - off);
-            double before = steps.isEmpty() ? 0 : steps.get(steps.size() - 1).stated().power();
+            double before =
+                    steps.isEmpty() ? 0 : steps.get(steps.size() - 1).stated().power();
             sizer.setupFor(wanted)
                     .flatMap(setup -> noCloser(plan, setup))
                     .filter(step -> step.stated().power() > before)

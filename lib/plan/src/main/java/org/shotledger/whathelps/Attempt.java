@@ -26,8 +26,7 @@ public record Attempt(
         String limit) {
 
     static Attempt refused(Change change, String before, String after, String why) {
-        return new Attempt(
-                change, before, after, Verdict.BROKEN, false, Double.NaN, Double.NaN, "refused: " + why);
+        return new Attempt(change, before, after, Verdict.BROKEN, false, Double.NaN, Double.NaN, "refused: " + why);
     }
 
     /**

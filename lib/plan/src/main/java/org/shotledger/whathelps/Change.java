@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.shotledger.car.Origin;
 import org.shotledger.job.Job;
@@ -30,7 +30,8 @@ public record Change(String words, String path, Cost cost, List<Step> steps) {
             Pattern.compile("\\s*([-+]?[0-9.]+(?:[eE][-+]?\\d+)?)\\s*(.*?)\\s*(?:\\+/-.*)?");
 
     /** What a relief disc stands for nobody moves by an entry in a sheet. */
-    private static final Set<String> HARD = Set.of("limits.relief-share", "bottle.relief-pressure", "bottle.hottest-soak");
+    private static final Set<String> HARD =
+            Set.of("limits.relief-share", "bottle.relief-pressure", "bottle.hottest-soak");
 
     /** Copies the steps; refuses what would move a limit that nobody may move. */
     public Change {
@@ -103,7 +104,9 @@ public record Change(String words, String path, Cost cost, List<Step> steps) {
                 words,
                 path,
                 cost,
-                Arrays.stream(texts).map(text -> (Step) old -> Optional.of(text)).toList());
+                Arrays.stream(texts)
+                        .map(text -> (Step) old -> Optional.of(text))
+                        .toList());
     }
 
     /**
@@ -117,9 +120,8 @@ public record Change(String words, String path, Cost cost, List<Step> steps) {
      * @return the change
      */
     public static Change larger(String words, String path, Cost cost, List<Amount> sizes, int steps) {
-        List<Amount> rising = sizes.stream()
-                .sorted(Comparator.comparingDouble(Amount::value))
-                .toList();
+        List<Amount> rising =
+                sizes.stream().sorted(Comparator.comparingDouble(Amount::value)).toList();
         return new Change(
                 words,
                 path,

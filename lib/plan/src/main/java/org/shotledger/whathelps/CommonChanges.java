@@ -1,9 +1,9 @@
 package org.shotledger.whathelps;
 
+import static org.shotledger.whathelps.Change.larger;
 import static org.shotledger.whathelps.Change.plus;
 import static org.shotledger.whathelps.Change.times;
 import static org.shotledger.whathelps.Change.to;
-import static org.shotledger.whathelps.Change.larger;
 import static org.shotledger.whathelps.Cost.COOLER;
 import static org.shotledger.whathelps.Cost.ENGINE;
 import static org.shotledger.whathelps.Cost.FUEL;
@@ -35,7 +35,12 @@ public final class CommonChanges {
                     "nitrous-system.fuel.regulator.boost-reference",
                     SETTING,
                     "1"),
-            times("more pressure for the nitrous fuel", "nitrous-system.fuel.regulator.base-pressure", SETTING, 1.15, 1.3),
+            times(
+                    "more pressure for the nitrous fuel",
+                    "nitrous-system.fuel.regulator.base-pressure",
+                    SETTING,
+                    1.15,
+                    1.3),
             plus("a warmer bottle at the start", "bottle.start-temperature", SETTING, 2),
             plus("a cooler bottle at the start", "bottle.start-temperature", SETTING, -4),
             plus("more spark retard with nitrous", "tune.nitrous-retard", SETTING, 2, 4),
@@ -68,8 +73,10 @@ public final class CommonChanges {
      */
     public static List<Change> withParts(Path catalogue) {
         Catalogue solenoids = Catalogue.read(catalogue.resolve("solenoids.csv"));
-        List<Amount> hoses = sizes(Catalogue.read(catalogue.resolve("hoses.csv")).parts(), "hose bore");
-        List<Amount> injectors = sizes(Catalogue.read(catalogue.resolve("injectors.csv")).parts(), "flow");
+        List<Amount> hoses =
+                sizes(Catalogue.read(catalogue.resolve("hoses.csv")).parts(), "hose bore");
+        List<Amount> injectors =
+                sizes(Catalogue.read(catalogue.resolve("injectors.csv")).parts(), "flow");
         List<Change> parts = List.of(
                 larger("a larger nitrous solenoid", NITROUS_SOLENOID, SMALL_PART, bores(solenoids, "nitrous"), SIZES),
                 larger("a larger fuel solenoid", FUEL_SOLENOID, SMALL_PART, bores(solenoids, "fuel"), SIZES),
@@ -87,7 +94,10 @@ public final class CommonChanges {
 
     private static List<Amount> bores(Catalogue solenoids, String use) {
         return sizes(
-                solenoids.parts().stream().filter(part -> part.name().equals(use)).toList(), "bore");
+                solenoids.parts().stream()
+                        .filter(part -> part.name().equals(use))
+                        .toList(),
+                "bore");
     }
 
     private static List<Amount> sizes(List<Catalogue.Part> parts, String figure) {

@@ -16,7 +16,8 @@ record Quality(double missing, double margin) {
 
     static Quality of(Plan plan) {
         double margin = plan.parts().leastMargin();
-        double shortBy = plan.reached() ? 0 : 1 - plan.stated().power() / plan.target().wheelPower();
+        double shortBy =
+                plan.reached() ? 0 : 1 - plan.stated().power() / plan.target().wheelPower();
         return new Quality(Math.min(1, shortBy) + Math.min(1, Math.max(0, -margin)), Math.min(margin, Limit.CAUTION));
     }
 

@@ -22,9 +22,7 @@ class CylinderSpreadTest {
     private static final Job JOB = Job.load(Path.of("../../data/whimbrel"));
     private static final JetPair JETS = new JetPair(1.1e-3, 0.62e-3);
     private static final Outcome OUTCOME = Evaluate.of(
-            JOB.car(),
-            JOB.setup().withBoost(BoostTarget.constant(1.42e5)).withJets(JETS),
-            JOB.stated());
+            JOB.car(), JOB.setup().withBoost(BoostTarget.constant(1.42e5)).withJets(JETS), JOB.stated());
     private static final OperatingPoint POINT = OUTCOME.at(7000).orElseThrow();
     private static final Supply RUNNERS =
             Supply.runners(JETS.nitrousBore(), JETS.fuelBore(), Supply.USUAL_BORE_TOLERANCE);

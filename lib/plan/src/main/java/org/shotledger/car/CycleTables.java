@@ -1,0 +1,34 @@
+package org.shotledger.car;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.shotledger.engine.CycleTable;
+import org.shotledger.fuel.Fuel;
+
+/** The fuel-air cycles of one engine by its fuels, each table made when it is first asked for: it costs a tenth of a second. */
+public final class CycleTables {
+    private record Fuels(Fuel main, Fuel second) {}
+
+    private final double compressionRatio;
+    private final Map<Fuels, CycleTable> made = new ConcurrentHashMap<>();
+
+    /**
+     * Tables of an engine.
+     *
+     * @param compressionRatio of the engine
+     */
+    public CycleTables(double compressionRatio) {
+        this.compressionRatio = compressionRatio;
+    }
+
+    /**
+     * The table of two fuels.
+     *
+     * @param main the main fuel
+     * @param second the fuel of the nitrous system, which may be the same
+     * @return the table
+     */
+    public CycleTable of(Fuel main, Fuel second) {
+        return made.computeIfAbsent(new Fuels(main, second), f -> CycleTable.of(f.main, f.second, compressionRatio));
+    }
+}

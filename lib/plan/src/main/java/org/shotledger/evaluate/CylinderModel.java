@@ -1,0 +1,95 @@
+package org.shotledger.evaluate;
+
+import org.shotledger.car.Car;
+import org.shotledger.car.EngineModel;
+import org.shotledger.car.FuelStreams;
+import org.shotledger.engine.Charge;
+import org.shotledger.engine.Cycle;
+import org.shotledger.engine.CycleInput;
+import org.shotledger.engine.CycleTable;
+import org.shotledger.engine.CycleTrace;
+import org.shotledger.engine.EndGas;
+import org.shotledger.engine.Intake;
+import org.shotledger.engine.TrappedCharge;
+import org.shotledger.fuel.Mixture;
+
+/** From a charge to work, pressure, exhaust and knock of the cylinders. */
+final class CylinderModel {
+    /** Residual gas under full load: common practice, no source. */
+    private static final double RESIDUAL_TEMPERATURE = 1150;
+    /** Half of the fuel that arrives liquid takes its heat from the gas before it burns: common practice, no source. */
+    private static final double LATE_EVAPORATION = 0.5;
+    /** Mean of piston, head and liner under full load: common practice, no source. */
+    private static final double WALL_TEMPERATURE = 450;
+    /** Only a place holder: the knock index takes the octane number of the end gas. */
+    private static final double ANY_OCTANE = 95;
+
+    private final Car car;
+    private final EngineModel model;
+    private final FuelStreams fuels;
+    private final CycleTable table;
+
+    CylinderModel(Car car, FuelStreams fuels) {
+        this.car = car;
+        this.model = car.model();
+        this.fuels = fuels;
+        this.table = model.cycles().of(fuels.main(), fuels.nitrous());
+    }
+
+    /**
+     * What a charge does.
+     *
+     * @param indicated gross indicated power of all cylinders, W, before the factors of a case
+     * @param cycle the closed cycle of one cylinder with its own burning
+     * @param knock knock index over that of the base pull at the same speed; NaN before calibration
+     * @param index knock index
+     * @param heat released in all cylinders, W
+     * @param base the cycle's input with the burning of the base pull
+     */
+    record Burned(double indicated, Cycle cycle, double knock, double index, double heat, CycleInput base) {}
+
+    Burned burn(double rpm, Intake intake, Charge charge, double exhaustPressure, double retard, boolean nitrous) {
+        TrappedCharge.Inside inside =
+                new TrappedCharge.Inside(exhaustPressure, RESIDUAL_TEMPERATURE, LATE_EVAPORATION, liquid());
+        TrappedCharge trapped = TrappedCharge.reacting(car.engine(), rpm, charge, inside);
+        CycleInput base = trapped.cycle(
+                rpm, model.phasing().burning(0, 1), WALL_TEMPERATURE, exhaustPressure, ANY_OCTANE);
+        CycleInput own = nitrous || retard != 0
+                ? base.withBurning(model.phasing().burning(retard, nitrous ? EngineModel.NITROUS_DURATION : 1))
+                : base;
+        EndGas gas = EndGas.of(intake, charge, trapped, inside);
+        Cycle cycle = model.knock().cycle(model.cylinder(), gas, own);
+        double ratio = own == base ? 1 : cycle.work() / model.cylinder().run(base).work();
+        double index = model.knock().index(model.cylinder(), gas, own, cycle);
+        Mixture mixture = charge.mixture();
+        double ideal = table.power(mixture, trapped.temperature(), charge.pressure());
+        double work = mixture.nitrous() > 0
+                ? model.nitrous().work(ideal, table.airPower(mixture, trapped.temperature(), charge.pressure()))
+                : ideal;
+        double cycles = car.engine().cylinders() * rpm / 120;
+        return new Burned(
+                model.factor().value() * ratio * work,
+                cycle,
+                model.baseKnock().map(pull -> index / pull.clamped(rpm)).orElse(Double.NaN),
+                index,
+                trapped.heat() * cycles,
+                base);
+    }
+
+    /** Share of the main fuel that arrives liquid; that of the nitrous fuel is about alike. */
+    private double liquid() {
+        return 1 - fuels.mainEvaporated();
+    }
+
+    CycleTrace trace(CycleInput input, double retard, boolean nitrous) {
+        return model.cylinder()
+                .trace(input.withBurning(
+                        model.phasing().burning(retard, nitrous ? EngineModel.NITROUS_DURATION : 1)));
+    }
+
+    Cycle run(CycleInput input, double retard, boolean nitrous) {
+        return model.cylinder()
+                .run(input.withBurning(
+                        model.phasing().burning(retard, nitrous ? EngineModel.NITROUS_DURATION : 1)));
+    }
+}

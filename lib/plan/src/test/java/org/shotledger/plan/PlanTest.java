@@ -1,0 +1,179 @@
+package org.shotledger.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.job.Job;
+import org.shotledger.ledger.Ledger;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Verdict;
+import org.shotledger.setup.Target;
+import org.shotledger.sheet.SheetException;
+
+/** A plan on the demonstration car: what is printed is what was worked out, and a plan that breaks limits is still a plan. */
+class PlanTest {
+    private static final double HP = 745.69987158227022;
+    private static final Job JOB = Job.load(Path.of("../../data/whimbrel")).with("target.passes", "2").with("target.wheel-power", "680 hp");
+    private static final Plan PLAN = Plan.find(JOB);
+
+    @Test
+    void the_setup_printed_is_the_setup_worked_out() {
+        Plan again = Plan.of(JOB, PLAN.setup());
+        for (int i = 0; i < PLAN.outcomes().size(); i++) {
+            assertEquals(PLAN.outcomes().get(i).power(), again.outcomes().get(i).power());
+            assertEquals(
+                    PLAN.outcomes().get(i).limits(), again.outcomes().get(i).limits());
+            var alone = Evaluate.of(JOB.car(), PLAN.setup(), JOB.cases().get(i));
+            assertEquals(
+                    alone.power(),
+                    PLAN.outcomes().get(i).power(),
+                    1e-9 * alone.power(),
+                    JOB.cases().get(i).name());
+        }
+        assertEquals(PLAN.limits(), again.limits());
+        assertEquals(PLAN.verdictLine(), again.verdictLine());
+    }
+
+    @Test
+    void the_power_asked_for_is_reached_inside_every_limit_of_every_case() {
+        assertTrue(PLAN.reached(), PLAN.verdictLine());
+        assertNotEquals(Verdict.BROKEN, PLAN.verdict(), PLAN.verdictLine());
+        assertEquals(JOB.cases().size(), PLAN.outcomes().size());
+        for (var outcome : PLAN.outcomes()) {
+            assertEquals(List.of(), outcome.limits().broken(), outcome.at().name());
+        }
+    }
+
+    @Test
+    void each_limit_of_the_plan_is_the_closest_of_its_cases() {
+        for (Limit limit : PLAN.parts().all()) {
+            double least = PLAN.outcomes().stream()
+                    .flatMap(outcome -> outcome.limits().find(limit.key()).stream())
+                    .mapToDouble(Limit::relativeMargin)
+                    .min()
+                    .orElseThrow();
+            assertEquals(least, limit.relativeMargin(), limit.key());
+        }
+        assertTrue(PLAN.limits().find("target-power").isPresent());
+    }
+
+    /** Boost and nitrous share the crankshaft: nowhere in the window, nor while it opens, more torque than is allowed. */
+    @Test
+    void torque_is_held_wherever_the_nitrous_is_on_and_while_it_opens() {
+        double allowed = JOB.car().limits().crankTorque();
+        for (var outcome : PLAN.outcomes()) {
+            for (OperatingPoint point : outcome.armed()) {
+                assertTrue(point.crankTorque() <= allowed, outcome.at().name() + " at " + point.rpm());
+            }
+            for (OperatingPoint point : outcome.changeover()) {
+                assertTrue(point.crankTorque() <= allowed, outcome.at().name() + ", " + point.mode());
+            }
+        }
+    }
+
+    @Test
+    void a_target_beyond_everything_gives_a_plan_and_says_so() {
+        Plan far = Plan.find(JOB.with(JOB.target().withWheelPower(960 * HP)));
+        assertEquals(Verdict.BROKEN, far.verdict());
+        assertTrue(far.verdictLine().contains("960 hp"), far.verdictLine());
+        assertFalse(far.outcomes().isEmpty());
+        Plan least = Plan.find(
+                JOB.with("fuels.main.ethanol", "30 %").with(JOB.target().withWheelPower(960 * HP)));
+        assertEquals(Verdict.BROKEN, least.verdict());
+    }
+
+    @Test
+    void a_range_of_speeds_outside_the_arming_conditions_gives_a_plan_without_nitrous() {
+        Target t = JOB.target();
+        Target low = new Target(t.conditions(), t.wheelPower(), 3000, 4000, t.passes(), t.passSeconds(), t.mixture());
+        Plan plan = Plan.find(JOB.with(low));
+        assertTrue(plan.setup().jets().isEmpty());
+        assertEquals(Verdict.BROKEN, plan.verdict());
+        assertFalse(plan.verdictLine().isBlank());
+    }
+
+    @Test
+    void a_target_that_boost_alone_reaches_needs_no_nitrous() {
+        Plan plan = Plan.find(JOB.with(JOB.target().withWheelPower(350 * HP)));
+        assertTrue(plan.setup().jets().isEmpty(), plan.verdictLine());
+        assertTrue(plan.reached());
+    }
+
+    @Test
+    void every_figure_is_explained_down_to_what_was_given() {
+        Ledger ledger = PLAN.ledger();
+        assertEquals(
+                PLAN.stated().power(), ledger.find("wheel-power").orElseThrow().value());
+        assertEquals(
+                PLAN.target().wheelPower(), ledger.find("target").orElseThrow().value());
+        assertTrue(PLAN.why("wheel-power").size() > 40);
+    }
+
+    @Test
+    void the_same_plan_does_not_differ_from_itself_and_a_changed_figure_is_named_as_the_reason() {
+        assertEquals(0, Comparison.of(PLAN, PLAN).moved().lines().size());
+        Job colder = JOB.with("bottle.start-temperature", "24 degC");
+        Comparison moved = Comparison.of(
+                        Plan.of(JOB, PLAN.setup()),
+                        Plan.of(colder, PLAN.setup().withBottle(colder.setup().bottle())))
+                .moved();
+        var flow = moved.lines().stream()
+                .filter(line -> line.key().equals("nitrous-flow"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(flow.because().contains("bottle temperature at the start of a pass"), flow.toString());
+        assertTrue(flow.change() < 0, "a colder bottle feeds less");
+        assertTrue(moved.lines().stream().noneMatch(line -> line.key().equals("bore")));
+    }
+
+    /**
+     * A hundred jobs, each with one figure moved by up to 2 %: the setup is worked out for each, and for every tenth a plan is found. A
+     * sheet may be refused in words, a plan never throws.
+     */
+    @Test
+    void small_changes_of_the_sheet_do_not_throw() {
+        SplittableRandom random = new SplittableRandom(7);
+        List<String> paths = List.of(
+                "engine.bore",
+                "engine.compression-ratio",
+                "bottle.charge",
+                "nitrous-system.fuel.regulator.base-pressure",
+                "turbo.boost-ceiling",
+                "limits.crank-torque",
+                "limits.peak-pressure",
+                "target.wheel-power");
+        int refused = 0;
+        List<String> lines = new ArrayList<>();
+        for (int i = 0; i < 100; i++) {
+            String path = paths.get(random.nextInt(paths.size()));
+            double factor = 0.98 + 0.04 * random.nextDouble();
+            try {
+                Job moved = JOB.with(path, times(path, factor));
+                Plan plan = i % 10 == 0 ? Plan.find(moved) : Plan.of(moved, PLAN.setup());
+                lines.add(plan.verdictLine());
+            } catch (SheetException words) {
+                refused++;
+            }
+        }
+        assertTrue(refused < 20, "refused: " + refused);
+        assertTrue(lines.stream().noneMatch(line -> line.contains("NaN")), lines.toString());
+    }
+
+    private static String times(String path, double factor) {
+        String[] words = JOB.car().origin(path).orElseThrow().text().split(" ", 2);
+        String unit =
+                words.length == 1 ? "" : words[1].replaceFirst(" *\\+/-.*", "").replaceFirst("^\\+/-.*", "");
+        return String.format(Locale.ROOT, "%.6f %s", Double.parseDouble(words[0]) * factor, unit)
+                .trim();
+    }
+}
