@@ -21,8 +21,8 @@ class ChangesTest {
     @BeforeAll
     static void change() {
         after = Plan.find(BEFORE.job()
-                .with("bottle.start-temperature", "30 degC", "measured", "a cooler <bottle>")
-                .with("target.wheel-power", "740 hp"));
+                .with("bottle.start-temperature", "28 degC", "measured", "a cooler <bottle>")
+                .with("target.wheel-power", "680 hp"));
     }
 
     @Test
@@ -34,18 +34,18 @@ class ChangesTest {
                         .sorted(java.util.Comparator.reverseOrder())
                         .toList());
         assertEquals("a cooler <bottle>", Demo.cell(rows, "bottle.start-temperature", 3));
-        assertEquals("changed from 780 hp, no reason given", Demo.cell(rows, "target.wheel-power", 3));
+        assertEquals("changed from 720 hp, no reason given", Demo.cell(rows, "target.wheel-power", 3));
         assertTrue(rows.toHtml().contains("a cooler &lt;bottle&gt;"), "escaped");
     }
 
     @Test
     void thePlanIsToldInBothUnits() {
         var us = Changes.plan(BEFORE, after).in(Shown.US);
-        assertEquals("780 hp", Demo.cell(us, "wheel power asked for", 1));
-        assertEquals("740 hp", Demo.cell(us, "wheel power asked for", 2));
-        assertEquals("581.6 kW", Demo.cell(Changes.plan(BEFORE, after).in(Shown.SI), "wheel power asked for", 1));
+        assertEquals("720 hp", Demo.cell(us, "wheel power asked for", 1));
+        assertEquals("680 hp", Demo.cell(us, "wheel power asked for", 2));
+        assertEquals("536.9 kW", Demo.cell(Changes.plan(BEFORE, after).in(Shown.SI), "wheel power asked for", 1));
         assertNotEquals(Demo.cell(us, "nitrous oxide flow", 1), Demo.cell(us, "nitrous oxide flow", 2));
-        assertEquals("86.0 \u00b0F", Demo.cell(us, "bottle temperature", 2));
+        assertEquals("82.4 \u00b0F", Demo.cell(us, "bottle temperature", 2));
     }
 
     @Test
@@ -54,7 +54,7 @@ class ChangesTest {
         assertTrue(Changes.sheet(BEFORE, BEFORE).isEmpty());
         assertTrue(
                 Changes.sentences(BEFORE, after)
-                        .contains("Wheel power asked for: 780 hp (581.6 kW), now 740 hp (551.8 kW)."),
+                        .contains("Wheel power asked for: 720 hp (536.9 kW), now 680 hp (507.1 kW)."),
                 Changes.sentences(BEFORE, after).toString());
     }
 
