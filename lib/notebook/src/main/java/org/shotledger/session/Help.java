@@ -28,7 +28,7 @@ public final class Help implements Displayable {
             new Topic(
                     "Read a log",
                     "var log = EngineLog.read(file(\"data/whimbrel/logs/pull-with-nitrous.csv\"))\n"
-                            + "Reconciliation.of(plan, log.findings())",
+                            + "Reconciliation.of(plan.stated(), log.findings())",
                     "what is wrong with the log, and how far it lies off the plan"),
             new Topic(
                     "Ask why",
