@@ -1,6 +1,6 @@
 package org.shotledger.chart;
 
-import org.shotledger.budget.Side;
+import org.shotledger.limits.Side;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 

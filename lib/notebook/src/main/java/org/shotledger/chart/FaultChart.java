@@ -1,7 +1,7 @@
 package org.shotledger.chart;
 
 import java.util.List;
-import org.shotledger.budget.Side;
+import org.shotledger.limits.Side;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 

@@ -8,7 +8,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import org.shotledger.budget.Side;
+import org.shotledger.limits.Side;
 
 /**
  * A straight line across the plot with its words beside it. A limit carries short strokes on the side that must not be

@@ -2,10 +2,10 @@ package org.shotledger.chart;
 
 import java.util.Comparator;
 import java.util.List;
-import org.shotledger.budget.Limit;
-import org.shotledger.budget.Side;
-import org.shotledger.budget.Verdict;
 import org.shotledger.display.Units;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Side;
+import org.shotledger.limits.Verdict;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 

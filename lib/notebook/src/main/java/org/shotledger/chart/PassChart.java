@@ -1,11 +1,11 @@
 package org.shotledger.chart;
 
-import org.shotledger.budget.Side;
+import org.shotledger.limits.Side;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
 /**
- * Bottle pressure and power over a pass, or while a bottle empties without a pause.
+ * Bottle pressure and power over a pass.
  *
  * @param title what is shown, for example {@code "The bottle and the power over a pass"}
  * @param time time since the nitrous oxide was opened, s, increasing
@@ -13,11 +13,9 @@ import org.shotledger.units.UnitSystem;
  * @param power power at the wheels, W
  * @param leastPressure bottle pressure below which the jets no longer hold the mixture, Pa absolute; not-a-number when
  *     none is set
- * @param liquidEnds time at which the siphon draws vapour, s; not-a-number when liquid lasts
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
-public record PassChart(
-        String title, double[] time, double[] bottlePressure, double[] power, double leastPressure, double liquidEnds) {
+public record PassChart(String title, double[] time, double[] bottlePressure, double[] power, double leastPressure) {
 
     /**
      * Draws the pressure on the left axis and the power on the right one.
@@ -30,9 +28,9 @@ public record PassChart(
         QuantityKind pressure = QuantityKind.ABSOLUTE_PRESSURE;
         String alt = "The bottle falls from " + pressure.text(bottlePressure[0], system) + " to "
                 + pressure.text(bottlePressure[last], system) + " in " + QuantityKind.TIME.text(time[last], system)
-                + (Double.isFinite(liquidEnds)
-                        ? "; liquid ends after " + QuantityKind.TIME.text(liquidEnds, system) + "."
-                        : "; liquid lasts to the end.");
+                + ", the power from "
+                + QuantityKind.POWER.text(power[0], system) + " to " + QuantityKind.POWER.text(power[last], system)
+                + ".";
         Plot plot = Plot.of(
                 "pass-trace",
                 title,
@@ -44,9 +42,6 @@ public record PassChart(
         plot.rightLine("power at the wheels (right)", time, power);
         if (Double.isFinite(leastPressure)) {
             plot.limit("bottle at least " + pressure.text(leastPressure, system), leastPressure, Side.AT_LEAST);
-        }
-        if (Double.isFinite(liquidEnds)) {
-            plot.markAt("liquid ends", liquidEnds);
         }
         return plot.picture();
     }

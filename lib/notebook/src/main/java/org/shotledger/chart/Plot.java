@@ -2,7 +2,7 @@ package org.shotledger.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.shotledger.budget.Side;
+import org.shotledger.limits.Side;
 
 /**
  * Collects what goes into a chart over two axes, then hands out the finished picture. All values are SI; the axes say in

@@ -35,8 +35,8 @@ public record TradeOffChart(String xName, QuantityKind xKind, String yName, Quan
         BETTERED,
         /** On the front. */
         FRONT,
-        /** On the front, and the one recommended. */
-        RECOMMENDED
+        /** The one that was chosen. */
+        CHOSEN
     }
 
     /** Copies the list of combinations. */
@@ -46,7 +46,7 @@ public record TradeOffChart(String xName, QuantityKind xKind, String yName, Quan
     }
 
     /**
-     * Draws all combinations, the front and the recommended one told apart by marker and colour.
+     * Draws all combinations, the front and the chosen one told apart by marker and colour.
      *
      * @param system the units shown
      * @return the picture
@@ -54,10 +54,10 @@ public record TradeOffChart(String xName, QuantityKind xKind, String yName, Quan
     public ChartPicture picture(UnitSystem system) {
         String alt = at(Place.REJECTED, Place.REJECTED).size() + " combinations break a limit, "
                 + at(Place.BETTERED, Place.BETTERED).size() + " are bettered by another one, "
-                + at(Place.FRONT, Place.RECOMMENDED).size() + " stand on the front"
-                + at(Place.RECOMMENDED, Place.RECOMMENDED).stream()
+                + at(Place.FRONT, Place.CHOSEN).size() + " stand on the front"
+                + at(Place.CHOSEN, Place.CHOSEN).stream()
                         .findFirst()
-                        .map(c -> "; recommended: " + c.name + ", " + xKind.text(c.x, system) + " against "
+                        .map(c -> "; chosen: " + c.name + ", " + xKind.text(c.x, system) + " against "
                                 + yKind.text(c.y, system) + ".")
                         .orElse(".");
         Plot plot = Plot.of(
@@ -68,15 +68,15 @@ public record TradeOffChart(String xName, QuantityKind xKind, String yName, Quan
                 new Axis(yName, yKind, system));
         points(plot, "breaks a limit", Place.REJECTED, Look.REJECTED);
         points(plot, "bettered by another", Place.BETTERED, Look.SIXTH);
-        List<Choice> front = new ArrayList<>(at(Place.FRONT, Place.RECOMMENDED));
+        List<Choice> front = new ArrayList<>(at(Place.FRONT, Place.CHOSEN));
         front.sort(java.util.Comparator.comparingDouble(Choice::x));
         if (!front.isEmpty()) {
             plot.add("the front", xs(front), ys(front), Look.FRONT, Plot.Style.LINE_WITH_MARKERS, false);
         }
-        points(plot, "recommended", Place.RECOMMENDED, Look.SECOND);
+        points(plot, "chosen", Place.CHOSEN, Look.SECOND);
         for (Choice choice : front) {
-            if (choice.place == Place.RECOMMENDED) {
-                plot.strongLabel("recommended: " + choice.name, choice.x, choice.y);
+            if (choice.place == Place.CHOSEN) {
+                plot.strongLabel("chosen: " + choice.name, choice.x, choice.y);
             } else if (!choice.name.isEmpty()) {
                 plot.label(choice.name, choice.x, choice.y);
             }

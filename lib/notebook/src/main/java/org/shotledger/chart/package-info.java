@@ -5,7 +5,7 @@
  * org.shotledger.chart.ChartPicture} gives SVG with real letters, PNG, an alternative text, and a fresh XChart object to
  * go on with.
  *
- * <p>Allowed imports: the JDK, {@code units}, {@code budget}, {@code display}, {@code org.apache.batik},
+ * <p>Allowed imports: the JDK, {@code units}, {@code limits}, {@code display}, {@code org.apache.batik},
  * {@code org.knowm.xchart}.
  */
 package org.shotledger.chart;

@@ -4,6 +4,11 @@ import java.util.List;
 
 /** What every document says so that nobody is hurt. Common practice of the trade and of compressed-gas rules. */
 public final class Cautions {
+    /** What a fuel of methanol asks for besides. */
+    public static final String METHANOL =
+            "Methanol poisons through the skin and by its vapour and burns with a flame that is hard to see in daylight: gloves,"
+                    + " fresh air, and water at hand.";
+
     private Cautions() {}
 
     /**
@@ -13,20 +18,20 @@ public final class Cautions {
      */
     public static List<String> usual() {
         return List.of(
-                "Every figure here is an estimate. Prove it on the dyno in small steps, from the smallest jets upward, with lambda,"
-                        + " fuel pressure and exhaust temperature watched, and stop at the first no-go value.",
-                "A lean mixture under nitrous oxide destroys an engine within a second. Cut the nitrous oxide on low fuel"
-                        + " pressure, on a lean reading, on over-boost and outside its window of engine speed.",
-                "Never heat a bottle with a flame or beyond the pressure of its plan; use a heater with a thermostat and a working"
-                        + " relief disc that vents outside the car.",
-                "Fill a bottle by mass only, never beyond its rated charge; a bottle filled full of liquid bursts when it warms.",
-                "Liquid nitrous oxide burns skin by cold, and the gas displaces air: wear gloves and glasses, and work where air"
-                        + " moves.",
-                "Close the bottle and empty the lines before work on the car; nitrous oxide that leaks into a stopped engine may"
-                        + " explode at the next start.",
-                "Nitrous oxide feeds fire: never open a bottle near fuel or flame. Keep oil, grease and dirt away from valves and lines that carry nitrous oxide.",
-                "Bottles, relief devices, filling and transport fall under pressure-vessel law: local codes and licensed practice"
-                        + " decide, not this document.",
-                "Use on closed courses only, with the belts, the fire protection and the inspection that the organiser asks for.");
+                "Every figure here is an estimate: prove it in small steps from the smallest jets upward, and stop at the first figure"
+                        + " outside its band. Closed courses only.",
+                "Nitrous oxide can suffocate without warning: fill, purge and bleed outdoors only, and never sit in a closed car with a"
+                        + " bottle that leaks.",
+                "Liquid nitrous oxide and the parts it flows through burn skin by cold: gloves and glasses.",
+                "It is an oxidiser: oil, grease and dirt in its valves and lines may ignite under pressure; keep it away from fuel.",
+                "Never an open flame on or near a bottle, ever. Warm it by a heater with a thermostat, never beyond its plan.",
+                "The disc of the bottle vents outside the car, through a pipe of its own. Fill by mass only: a bottle full of liquid"
+                        + " bursts when it warms.",
+                "Liquid left in the intake, or nitrous oxide let into a stopped engine, backfires at the next spark: bleed the lines,"
+                        + " close the bottle, then work.",
+                "A lean engine under nitrous oxide is destroyed within a second: it must be cut on low fuel pressure, a lean reading,"
+                        + " over-boost and outside its engine speeds, and by a switch that works without the controller.",
+                "Transport, filling, testing and discs of bottles fall under the law on pressure vessels and dangerous goods: local codes"
+                        + " and licensed practice decide, not this document.");
     }
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.shotledger.budget.Verdict;
 import org.shotledger.chart.ChartPicture;
+import org.shotledger.limits.Verdict;
 import org.shotledger.table.Listing;
 
 /**

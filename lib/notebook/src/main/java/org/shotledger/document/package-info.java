@@ -5,7 +5,7 @@
  * org.shotledger.document.Section}; a {@link org.shotledger.document.CustomerDocument} sets it through one template. Text
  * that comes from the user is escaped by the template engine.
  *
- * <p>Allowed imports: the JDK, {@code units}, {@code budget}, {@code display}, {@code table}, {@code chart},
+ * <p>Allowed imports: the JDK, {@code units}, {@code limits}, {@code display}, {@code table}, {@code chart},
  * {@code com.openhtmltopdf}, {@code freemarker}, {@code org.apache.batik}, {@code org.apache.pdfbox}.
  */
 package org.shotledger.document;

@@ -8,26 +8,31 @@ import org.shotledger.display.Displayable;
 public final class Help implements Displayable {
     private static final List<Topic> TOPICS = List.of(
             new Topic(
-                    "Load a build and budget it",
-                    "var build = Build.load(file(\"data/heron/build.yaml\"));\nvar budget = Budget.plan(build);",
-                    "the split, the jets and the limits; type budget in a cell to see them"),
+                    "Load a job and plan it",
+                    "var job = Job.load(file(\"data/whimbrel/job.yaml\"));\nvar plan = Plan.find(job);",
+                    "setup, verdict and limits over all cases; type plan in a cell to see them"),
             new Topic(
                     "Look at one part",
-                    "budget.split()\nbudget.jets()\nbudget.limits()\nbudget.bottle()\nbudget.boostAlone()",
+                    "plan.setup()\nplan.stated()\nplan.limits()\nplan.stated().pass().get()\nplan.attainable()",
                     "each shows itself as a table, with a chart where that says more"),
             new Topic(
+                    "Run a setup of your own",
+                    "analyse(job, plan.setup().withJets(thou(42), thou(22)).withBoost(barGauge(1.2)))\n"
+                            + "Evaluate.of(job.car(), plan.setup(), job.caseNamed(\"event\").withVoltage(12.5))",
+                    "the same car with another setup in every case of the job; or one setup in a case of your own"),
+            new Topic(
                     "See what could go wrong",
-                    "DriftMap.of(budget)\nBoostReference.of(budget)\nForgiving.of(budget)\nNitrousWindow.of(budget)\n"
-                            + "Faults.of(budget).and(Fault.sudden(\"regulator at 2.8 bar\", s -> s.withFuelPressure(2.8e5)))",
+                    "DriftMap.of(plan)\nBoostReference.of(plan)\nForgiving.of(plan)\nNitrousWindow.of(plan)\n"
+                            + "Faults.of(plan).and(Fault.sudden(\"regulator at 2.8 bar\", s -> s.withFuelPressure(2.8e5)))",
                     "how far pressures may stray, the jets that bear most, when the nitrous may be on, and what catches a fault"),
             new Topic(
                     "Read a log",
-                    "var log = EngineLog.read(file(\"data/heron/logs/pull-with-nitrous.csv\"))\n"
-                            + "Reconciliation.of(budget, log.findings())",
+                    "var log = EngineLog.read(file(\"data/whimbrel/logs/pull-with-nitrous.csv\"))\n"
+                            + "Reconciliation.of(plan.stated(), log.findings())",
                     "what is wrong with the log, and how far it lies off the plan"),
             new Topic(
                     "Ask why",
-                    "why(budget, \"nitrous-flow\")",
+                    "why(plan, \"nitrous-flow\")",
                     "the figure, its equation and source, and everything it rests on, down to the inputs"),
             new Topic(
                     "Write quantities",
@@ -39,11 +44,11 @@ public final class Help implements Displayable {
                     "from now on results are shown so; Shown.BOTH puts US and SI side by side"),
             new Topic(
                     "Draw and go on",
-                    "Charts.of(budget.split(), UnitSystem.US).chart()\nTables.of(budget.limits()).in(Shown.SI).table()",
+                    "Charts.of(plan, UnitSystem.US).chart()\nLimitTables.of(plan.limits()).in(Shown.SI).table()",
                     "the XChart object and the tablesaw table behind what you see"),
             new Topic(
                     "Write the customer's document",
-                    "document(budget).write(Path.of(\"out\"), \"plan\", Paper.A4)",
+                    "document(plan).write(Path.of(\"out\"), \"plan\", Paper.A4)",
                     "one HTML page and a PDF of the same"));
     private static final String CAUTION =
             "Every figure is an estimate: prove it in small steps, from the smallest jets upward.";

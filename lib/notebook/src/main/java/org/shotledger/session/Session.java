@@ -2,14 +2,17 @@ package org.shotledger.session;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Ledger;
 import org.shotledger.document.CustomerDocument;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.job.Job;
+import org.shotledger.ledger.Ledgers;
+import org.shotledger.plan.Plan;
+import org.shotledger.setup.Setup;
 import org.shotledger.table.Listing;
 import org.shotledger.table.Shown;
-import org.shotledger.view.BudgetDocument;
 import org.shotledger.view.Issue;
-import org.shotledger.view.Tables;
+import org.shotledger.view.LedgerTables;
+import org.shotledger.view.PlanDocument;
 import org.shotledger.view.VerdictLine;
 import org.shotledger.view.Viewing;
 
@@ -23,28 +26,35 @@ public final class Session {
      */
     public static final List<String> IMPORTS = List.of(
             "org.shotledger.bottle.*",
-            "org.shotledger.budget.*",
-            "org.shotledger.build.*",
+            "org.shotledger.car.*",
+            "org.shotledger.confidence.*",
             "org.shotledger.delivery.*",
             "org.shotledger.document.*",
+            "org.shotledger.evaluate.*",
             "org.shotledger.fluid.*",
             "org.shotledger.fuel.*",
+            "org.shotledger.job.*",
+            "org.shotledger.ledger.*",
+            "org.shotledger.limits.*",
             "org.shotledger.logs.*",
+            "org.shotledger.nitrous.*",
+            "org.shotledger.plan.*",
             "org.shotledger.reconcile.*",
-            "org.shotledger.relief.*",
+            "org.shotledger.risk.*",
+            "org.shotledger.setup.*",
             "org.shotledger.spread.*",
-            "org.shotledger.confidence.*",
             "org.shotledger.stepup.*",
             "org.shotledger.study.*",
-            "org.shotledger.risk.*",
             "org.shotledger.table.*",
             "org.shotledger.chart.*",
             "org.shotledger.units.*",
             "org.shotledger.view.*",
-            "org.shotledger.view.Tables", // the build sheet has tables, too
-            "org.shotledger.nitrous.*",
+            "org.shotledger.whathelps.*",
             "org.shotledger.wiring.*",
+            "org.shotledger.evaluate.Outcome", // two rooms may know one word; these are the ones a cell means
+            "org.shotledger.plan.Plan",
             "static org.shotledger.session.Session.*",
+            "static org.shotledger.table.Column.*",
             "static org.shotledger.units.Quantities.*",
             "java.util.*");
 
@@ -77,7 +87,7 @@ public final class Session {
     /**
      * Finds a file of the data folder, whichever folder the notebook stands in.
      *
-     * @param path path below the folder that holds {@code data}, for example {@code "data/heron/build.yaml"}
+     * @param path path below the folder that holds {@code data}, for example {@code "data/whimbrel/job.yaml"}
      * @return the file
      * @throws IllegalArgumentException when it is not there; the message names the folders looked into
      */
@@ -86,55 +96,66 @@ public final class Session {
     }
 
     /**
-     * The verdict on a budget in one line; the headless runner prints it when a notebook is done.
+     * The verdict on a plan in one line; the headless runner prints it when a notebook is done.
      *
-     * @param budget the budget
-     * @return wish, split, jets and the limit that bites first
+     * @param plan the plan
+     * @return target, boost, jets and the limit that is closest
      */
-    public static VerdictLine verdict(Budget budget) {
-        return new VerdictLine(budget.limits().verdict(), budget.verdictLine());
+    public static VerdictLine verdict(Plan plan) {
+        return new VerdictLine(plan.verdict(), plan.verdictLine());
     }
 
     /**
-     * Why a figure of a budget is what it is.
+     * What a setup does in every case of a job, held against its target.
      *
-     * @param budget the budget
+     * @param job the job
+     * @param setup what is set
+     * @return the plan with that setup, without alternatives
+     */
+    public static Plan analyse(Job job, Setup setup) {
+        return Plan.of(job, setup);
+    }
+
+    /**
+     * Why a figure of a plan is what it is.
+     *
+     * @param plan the plan
      * @param key the key of the figure, for example {@code "nitrous-flow"}
      * @return the figure and everything it rests on, in the units of the session
      */
-    public static Listing why(Budget budget, String key) {
-        return why(budget.ledger(), key);
+    public static Listing why(Plan plan, String key) {
+        return LedgerTables.why(plan.ledger(), key).in(Viewing.units());
     }
 
     /**
-     * Why a figure of a ledger is what it is.
+     * Why a figure of an outcome is what it is.
      *
-     * @param ledger the ledger
+     * @param outcome the outcome
      * @param key the key of the figure
      * @return the figure and everything it rests on, in the units of the session
      */
-    public static Listing why(Ledger ledger, String key) {
-        return Tables.why(ledger, key).in(Viewing.units());
+    public static Listing why(Outcome outcome, String key) {
+        return LedgerTables.why(Ledgers.of(outcome), key).in(Viewing.units());
     }
 
     /**
-     * The customer document of a budget.
+     * The customer document of a plan.
      *
-     * @param budget the budget
+     * @param plan the plan
      * @return the document; write it with {@code write(folder, name, paper)}
      */
-    public static CustomerDocument document(Budget budget) {
-        return BudgetDocument.of(budget);
+    public static CustomerDocument document(Plan plan) {
+        return PlanDocument.of(plan);
     }
 
     /**
-     * An issue of the customer document of a budget.
+     * An issue of the customer document of a plan.
      *
-     * @param budget the budget
+     * @param plan the plan
      * @param issue for whom, which revision, in which units, and what came before
      * @return the document
      */
-    public static CustomerDocument document(Budget budget, Issue issue) {
-        return BudgetDocument.of(budget, issue);
+    public static CustomerDocument document(Plan plan, Issue issue) {
+        return PlanDocument.of(plan, issue);
     }
 }

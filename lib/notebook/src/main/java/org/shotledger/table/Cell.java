@@ -1,8 +1,8 @@
 package org.shotledger.table;
 
 import java.util.Locale;
-import org.shotledger.budget.Verdict;
 import org.shotledger.display.Units;
+import org.shotledger.limits.Verdict;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 

@@ -34,7 +34,7 @@ record Flat(List<Head> heads, List<List<Value>> rows) {
         for (List<Cell> row : listing.rows()) {
             List<Value> flat = new ArrayList<>();
             for (int i = 0; i < row.size(); i++) {
-                Column column = listing.columns().get(i);
+                Heading column = listing.columns().get(i);
                 List<UnitSystem> spread = spread(column, systems);
                 String first = words(row.get(i), column, spread.get(0), systems);
                 boolean both = spread.size() > 1 && row.get(i) instanceof Cell.Figure;
@@ -46,10 +46,11 @@ record Flat(List<Head> heads, List<List<Value>> rows) {
         return new Flat(heads, rows);
     }
 
-    private static Flat spread(Listing listing) {
+    /** Every column once for each system in which it differs. */
+    static Flat spread(Listing listing) {
         List<UnitSystem> systems = listing.shown().systems();
         List<Head> heads = new ArrayList<>();
-        for (Column column : listing.columns()) {
+        for (Heading column : listing.columns()) {
             for (UnitSystem system : spread(column, systems)) {
                 heads.add(new Head(column.header(system), column.figures()));
             }
@@ -68,13 +69,13 @@ record Flat(List<Head> heads, List<List<Value>> rows) {
     }
 
     /** A column of one kind takes one place for each system, unless both show the same. */
-    static List<UnitSystem> spread(Column column, List<UnitSystem> systems) {
+    static List<UnitSystem> spread(Heading column, List<UnitSystem> systems) {
         boolean same = column.kind() == null
                 || column.kind().unit(systems.get(0)).equals(column.kind().unit(systems.get(systems.size() - 1)));
         return same ? systems.subList(0, 1) : systems;
     }
 
-    private static String words(Cell cell, Column column, UnitSystem system, List<UnitSystem> systems) {
+    private static String words(Cell cell, Heading column, UnitSystem system, List<UnitSystem> systems) {
         if (cell instanceof Cell.Text text) {
             return text.words();
         }

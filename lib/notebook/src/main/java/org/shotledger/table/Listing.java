@@ -1,9 +1,11 @@
 package org.shotledger.table;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
-import org.shotledger.budget.Verdict;
 import org.shotledger.display.Displayable;
+import org.shotledger.limits.Verdict;
 import org.shotledger.units.QuantityKind;
 import tech.tablesaw.api.Table;
 
@@ -13,11 +15,11 @@ import tech.tablesaw.api.Table;
  */
 public final class Listing implements Displayable {
     private final String caption;
-    private final List<Column> columns;
+    private final List<Heading> columns;
     private final List<List<Cell>> rows;
     private final Shown shown;
 
-    private Listing(String caption, List<Column> columns, List<List<Cell>> rows, Shown shown) {
+    private Listing(String caption, List<Heading> columns, List<List<Cell>> rows, Shown shown) {
         this.caption = caption;
         this.columns = columns;
         this.rows = rows;
@@ -32,6 +34,28 @@ public final class Listing implements Displayable {
      */
     public static Builder titled(String caption) {
         return new Builder(caption);
+    }
+
+    /**
+     * A table whose rows all show one type.
+     *
+     * @param <T> what a row shows
+     * @param caption what the table shows
+     * @param rows what its rows show, from the top
+     * @param columns its columns, from the left
+     * @return the table, shown in both unit systems
+     */
+    @SafeVarargs
+    public static <T> Listing of(String caption, Collection<? extends T> rows, Column<T>... columns) {
+        return new Listing(
+                caption,
+                Arrays.stream(columns).map(Column::heading).toList(),
+                rows.stream()
+                        .map(row -> Arrays.stream(columns)
+                                .map(column -> column.cell(row))
+                                .toList())
+                        .toList(),
+                Shown.BOTH);
     }
 
     /**
@@ -86,7 +110,7 @@ public final class Listing implements Displayable {
         return toText();
     }
 
-    List<Column> columns() {
+    List<Heading> columns() {
         return columns;
     }
 
@@ -101,7 +125,7 @@ public final class Listing implements Displayable {
     /** Collects the columns, then the rows. */
     public static final class Builder {
         private final String caption;
-        private final List<Column> columns = new ArrayList<>();
+        private final List<Heading> columns = new ArrayList<>();
         private final List<List<Cell>> rows = new ArrayList<>();
 
         private Builder(String caption) {
@@ -115,7 +139,7 @@ public final class Listing implements Displayable {
          * @return this builder
          */
         public Builder words(String header) {
-            columns.add(new Column(header, null, false));
+            columns.add(new Heading(header, null, false));
             return this;
         }
 
@@ -127,7 +151,7 @@ public final class Listing implements Displayable {
          * @return this builder
          */
         public Builder figures(String header, QuantityKind kind) {
-            columns.add(new Column(header, kind, true));
+            columns.add(new Heading(header, kind, true));
             return this;
         }
 
@@ -138,7 +162,7 @@ public final class Listing implements Displayable {
          * @return this builder
          */
         public Builder mixed(String header) {
-            columns.add(new Column(header, null, true));
+            columns.add(new Heading(header, null, true));
             return this;
         }
 
@@ -172,7 +196,7 @@ public final class Listing implements Displayable {
             return new Listing(caption, List.copyOf(columns), List.copyOf(rows), Shown.BOTH);
         }
 
-        private Cell cell(Column column, Object value) {
+        private Cell cell(Heading column, Object value) {
             if (value instanceof Cell cell) {
                 return cell;
             }

@@ -13,10 +13,10 @@ final class TableSaw {
     static Table of(Listing listing) {
         Table table = Table.create(listing.caption());
         List<UnitSystem> systems = listing.shown().systems();
-        Flat flat = Flat.of(listing);
+        Flat flat = Flat.spread(listing);
         int at = 0;
         for (int i = 0; i < listing.columns().size(); i++) {
-            Column column = listing.columns().get(i);
+            Heading column = listing.columns().get(i);
             for (UnitSystem system : Flat.spread(column, systems)) {
                 if (column.kind() == null) {
                     table.addColumns(words(column.header(system), flat, at));

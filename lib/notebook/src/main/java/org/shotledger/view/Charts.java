@@ -5,42 +5,97 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import org.shotledger.boost.CompressorMap;
 import org.shotledger.boost.MapPoint;
-import org.shotledger.budget.BottlePlan;
-import org.shotledger.budget.Evaluation;
-import org.shotledger.budget.Limits;
-import org.shotledger.budget.Split;
-import org.shotledger.budget.SplitCandidate;
+import org.shotledger.chart.BoostChart;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.CompressorMapChart;
 import org.shotledger.chart.MarginChart;
 import org.shotledger.chart.PassChart;
-import org.shotledger.chart.PowerSplitChart;
+import org.shotledger.chart.PassMixtureChart;
+import org.shotledger.chart.PowerChart;
 import org.shotledger.chart.TradeOffChart;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.PassOutcome;
+import org.shotledger.limits.Limits;
+import org.shotledger.plan.Alternative;
+import org.shotledger.plan.Plan;
+import org.shotledger.setup.Setup;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
 /** Results as charts. */
 public final class Charts {
+    private static final int HEIGHT = 430;
+
     private Charts() {}
 
     /**
-     * The split over engine speed.
+     * Power over engine speed in the case of the target: boost alone, with nitrous, and the range over all cases.
      *
-     * @param split the split
+     * @param plan the plan
      * @param system the units
      * @return the picture
      */
-    public static ChartPicture of(Split split, UnitSystem system) {
-        var points = split.points();
-        return new PowerSplitChart(
-                        column(points, Split.Point::rpm),
-                        column(points, Split.Point::boostWheelPower),
-                        column(points, Split.Point::nitrousWheelPower),
-                        split.target(),
-                        split.window().rpmLow(),
-                        split.window().rpmHigh())
+    public static ChartPicture of(Plan plan, UnitSystem system) {
+        return power(plan.outcomes(), plan.target().wheelPower(), HEIGHT).picture(system);
+    }
+
+    /**
+     * Power over engine speed in one case: boost alone, and with nitrous.
+     *
+     * @param outcome the outcome
+     * @param system the units
+     * @return the picture
+     */
+    public static ChartPicture of(Outcome outcome, UnitSystem system) {
+        return power(List.of(outcome), Double.NaN, HEIGHT).picture(system);
+    }
+
+    /** The first outcome is drawn, all of them make the band. */
+    static PowerChart power(List<Outcome> outcomes, double target, int height) {
+        Outcome stated = outcomes.get(0);
+        List<OperatingPoint> on = stated.withNitrous();
+        return new PowerChart(
+                curve(stated.off()),
+                curve(on),
+                column(on, point -> powers(outcomes, point.rpm()).min().orElse(Double.NaN)),
+                column(on, point -> powers(outcomes, point.rpm()).max().orElse(Double.NaN)),
+                target,
+                height);
+    }
+
+    private static DoubleStream powers(List<Outcome> outcomes, double rpm) {
+        return outcomes.stream()
+                .flatMap(outcome -> outcome.withNitrous().stream())
+                .filter(point -> point.rpm() == rpm)
+                .mapToDouble(OperatingPoint::wheelPower);
+    }
+
+    private static PowerChart.Curve curve(List<OperatingPoint> points) {
+        return new PowerChart.Curve(column(points, OperatingPoint::rpm), column(points, OperatingPoint::wheelPower));
+    }
+
+    /**
+     * The boost tables of a plan's setup.
+     *
+     * @param plan the plan
+     * @param system the units
+     * @return the picture
+     */
+    public static ChartPicture boost(Plan plan, UnitSystem system) {
+        Setup setup = plan.setup();
+        List<Double> speeds = SetupTables.speeds(setup);
+        boolean nitrous = setup.jets().isPresent();
+        return new BoostChart(
+                        column(speeds, Double::doubleValue),
+                        column(speeds, setup.boost().off()::at),
+                        column(speeds, setup.boost().armed()::at),
+                        plan.car().turbo().boostCeiling(),
+                        nitrous ? setup.arming().rpmLow() : Double.NaN,
+                        nitrous ? setup.arming().rpmHigh() : Double.NaN)
                 .picture(system);
     }
 
@@ -56,43 +111,60 @@ public final class Charts {
     }
 
     /**
-     * Bottle pressure and power while the bottle empties without a pause.
+     * Bottle pressure and power over the seconds of a pass.
      *
-     * @param bottle the plan
+     * @param pass the pass
+     * @param leastPressure lowest bottle pressure the builder allows, Pa
      * @param system the units
      * @return the picture
      */
-    public static ChartPicture of(BottlePlan bottle, UnitSystem system) {
-        var moments = bottle.history();
+    public static ChartPicture of(PassOutcome pass, double leastPressure, UnitSystem system) {
+        var moments = pass.moments();
         return new PassChart(
-                        "One bottle emptied without a pause",
-                        column(moments, BottlePlan.Moment::time),
-                        column(moments, BottlePlan.Moment::pressure),
-                        column(moments, BottlePlan.Moment::wheelPower),
-                        Double.NaN,
-                        bottle.seconds())
+                        "Bottle and power over pass " + pass.number(),
+                        column(moments, PassOutcome.Moment::time),
+                        column(moments, PassOutcome.Moment::pressure),
+                        column(moments, PassOutcome.Moment::wheelPower),
+                        leastPressure)
                 .picture(system);
     }
 
     /**
-     * The ways to divide a wish: nitrous share against least margin.
+     * The mixture over the seconds of a pass, in every case.
      *
-     * @param candidates the ways
-     * @param recommended boost of the recommended way, Pa gauge
+     * @param plan the plan, with nitrous
      * @param system the units
      * @return the picture
      */
-    public static ChartPicture of(List<SplitCandidate> candidates, double recommended, UnitSystem system) {
+    public static ChartPicture mixture(Plan plan, UnitSystem system) {
+        List<PassMixtureChart.Trace> traces = plan.outcomes().stream()
+                .filter(outcome -> !outcome.overPass().isEmpty())
+                .map(outcome -> new PassMixtureChart.Trace(
+                        outcome.at().name(),
+                        column(outcome.overPass(), PassOutcome.Moment::time),
+                        column(outcome.overPass(), PassOutcome.Moment::lambda)))
+                .toList();
+        var limits = plan.car().limits();
+        return new PassMixtureChart(traces, limits.lambdaLow(), limits.lambdaHigh()).picture(system);
+    }
+
+    /**
+     * The setups that were weighed: nitrous share against least margin.
+     *
+     * @param plan the plan
+     * @param system the units
+     * @return the picture
+     */
+    public static ChartPicture alternatives(Plan plan, UnitSystem system) {
         List<TradeOffChart.Choice> choices = new ArrayList<>();
-        for (SplitCandidate way : candidates) {
-            double total = way.boostWheelPower() + way.nitrousWheelPower();
-            boolean chosen = Math.abs(way.gaugePressure() - recommended) < 1;
+        for (Alternative way : plan.alternatives()) {
             choices.add(new TradeOffChart.Choice(
                     QuantityKind.GAUGE_PRESSURE.text(way.gaugePressure(), system),
-                    way.nitrousWheelPower() / total,
+                    way.nitrousPower() / way.wheelPower(),
                     way.leastMargin(),
-                    place(way, chosen, candidates)));
+                    place(way, plan.alternatives())));
         }
+        plan.stated().strongest().ifPresent(best -> choices.add(chosen(plan, best, system)));
         return new TradeOffChart(
                         "Share of power from nitrous oxide",
                         QuantityKind.FRACTION,
@@ -100,6 +172,20 @@ public final class Charts {
                         QuantityKind.FRACTION,
                         choices)
                 .picture(system);
+    }
+
+    /** The plan itself, with jets of the ladder and worked out in full; it stands where it stands, front or not. */
+    private static TradeOffChart.Choice chosen(Plan plan, OperatingPoint best, UnitSystem system) {
+        double alone = plan.stated().off().stream()
+                .filter(point -> point.rpm() == best.rpm())
+                .mapToDouble(OperatingPoint::wheelPower)
+                .findFirst()
+                .orElse(best.wheelPower());
+        return new TradeOffChart.Choice(
+                QuantityKind.GAUGE_PRESSURE.text(best.gaugePressure(), system),
+                1 - Math.min(alone, best.wheelPower()) / best.wheelPower(),
+                plan.parts().leastMargin(),
+                TradeOffChart.Place.CHOSEN);
     }
 
     /**
@@ -142,7 +228,7 @@ public final class Charts {
      * @return the picture
      */
     public static ChartPicture of(
-            CompressorMap map, List<Evaluation> alone, List<Evaluation> together, UnitSystem system) {
+            CompressorMap map, List<OperatingPoint> alone, List<OperatingPoint> together, UnitSystem system) {
         return new CompressorMapChart(
                         speedLines(map),
                         column(map.lines(), l -> l.surge().correctedFlow()),
@@ -151,7 +237,19 @@ public final class Charts {
                 .picture(system);
     }
 
-    private static CompressorMapChart.OperatingLine operating(String name, List<Evaluation> points) {
+    /**
+     * The compressor map of an outcome with both operating lines.
+     *
+     * @param outcome the outcome
+     * @param system the units
+     * @return the picture
+     */
+    public static ChartPicture map(Outcome outcome, UnitSystem system) {
+        List<OperatingPoint> on = outcome.withNitrous();
+        return of(outcome.car().turbo().map(), outcome.off(), on.isEmpty() ? outcome.off() : on, system);
+    }
+
+    private static CompressorMapChart.OperatingLine operating(String name, List<OperatingPoint> points) {
         Map<Integer, String> remarks = new TreeMap<>();
         remark(remarks, points, "surge", MapPoint::surgeMargin);
         remark(remarks, points, "choke", MapPoint::chokeMargin);
@@ -159,32 +257,29 @@ public final class Charts {
                 name,
                 column(points, e -> e.compressor().place().correctedFlow()),
                 column(points, e -> e.compressor().place().pressureRatio()),
-                column(points, Evaluation::rpm),
+                column(points, OperatingPoint::rpm),
                 remarks);
     }
 
     private static void remark(
-            Map<Integer, String> remarks, List<Evaluation> points, String edge, ToDoubleFunction<MapPoint> margin) {
+            Map<Integer, String> remarks, List<OperatingPoint> points, String edge, ToDoubleFunction<MapPoint> margin) {
         int closest = 0;
         for (int i = 1; i < points.size(); i++) {
             boolean closer = margin.applyAsDouble(points.get(i).compressor().place())
                     < margin.applyAsDouble(points.get(closest).compressor().place());
             closest = closer ? i : closest;
         }
-        Evaluation at = points.get(closest);
+        OperatingPoint at = points.get(closest);
         String words =
                 QuantityKind.FRACTION.text(margin.applyAsDouble(at.compressor().place()), UnitSystem.SI) + " to " + edge
                         + " at " + Math.round(at.rpm());
         remarks.merge(closest, words, (a, b) -> a + ", " + b);
     }
 
-    /** On the front stands what no other way betters in both: less nitrous and more margin. */
-    private static TradeOffChart.Place place(SplitCandidate way, boolean chosen, List<SplitCandidate> all) {
+    /** On the front stands what no other setup betters in both: less nitrous and more margin. */
+    private static TradeOffChart.Place place(Alternative way, List<Alternative> all) {
         if (way.leastMargin() < 0) {
             return TradeOffChart.Place.REJECTED;
-        }
-        if (chosen) {
-            return TradeOffChart.Place.RECOMMENDED;
         }
         boolean bettered = all.stream()
                 .anyMatch(other -> other.leastMargin() > way.leastMargin() && other.nitrousFlow() < way.nitrousFlow());

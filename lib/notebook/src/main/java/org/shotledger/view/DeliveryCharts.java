@@ -2,7 +2,6 @@ package org.shotledger.view;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.shotledger.budget.Side;
 import org.shotledger.chart.Axis;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.Plot;
@@ -10,6 +9,7 @@ import org.shotledger.delivery.PulseCheck;
 import org.shotledger.delivery.PulsePoint;
 import org.shotledger.delivery.Ramp;
 import org.shotledger.delivery.RampStep;
+import org.shotledger.limits.Side;
 import org.shotledger.spread.CylinderSpread;
 import org.shotledger.stepup.Shot;
 import org.shotledger.stepup.StepUp;
@@ -138,7 +138,7 @@ public final class DeliveryCharts {
      * @return the picture
      */
     public static ChartPicture of(StepUp plan, UnitSystem system) {
-        double[] jets = column(plan.shots(), s -> s.option().pair().nitrousBore());
+        double[] jets = column(plan.shots(), s -> s.setup().jets().orElseThrow().nitrousBore());
         return Plot.of(
                         "step-up",
                         "What each step should give",
@@ -150,7 +150,7 @@ public final class DeliveryCharts {
                         jets,
                         column(plan.shots(), Shot::lowPower),
                         column(plan.shots(), Shot::highPower))
-                .line("expected", jets, column(plan.shots(), s -> s.option().wheelPower()))
+                .line("expected", jets, column(plan.shots(), Shot::wheelPower))
                 .mark("nitrous off", plan.offPower())
                 .picture();
     }

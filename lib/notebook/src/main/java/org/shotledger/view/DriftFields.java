@@ -6,10 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import org.shotledger.budget.Limit;
 import org.shotledger.chart.DriftMapChart;
+import org.shotledger.limits.Limit;
 import org.shotledger.risk.DriftMap;
-import org.shotledger.risk.Outcome;
+import org.shotledger.risk.FaultOutcome;
 
 /**
  * The fields of a drift map between its points, linear along both axes, so that the region drawn ends where the lines of its limits
@@ -36,7 +36,7 @@ record DriftFields(double[] bottlePressure, double[] fuelPressure, boolean[][] s
         Map<String, double[][]> margins = new LinkedHashMap<>();
         for (int j = 0; j < rows; j++) {
             for (int i = 0; i < columns; i++) {
-                Outcome outcome = map.outcomes().get(j).get(i);
+                FaultOutcome outcome = map.outcomes().get(j).get(i);
                 for (Limit limit : outcome.limits().all()) {
                     field(margins, limit.name(), rows, columns)[j][i] = limit.relativeMargin();
                 }
@@ -58,7 +58,7 @@ record DriftFields(double[] bottlePressure, double[] fuelPressure, boolean[][] s
     }
 
     /** One result between the points of a map. */
-    static double[][] of(DriftMap map, ToDoubleFunction<Outcome> result) {
+    static double[][] of(DriftMap map, ToDoubleFunction<FaultOutcome> result) {
         return finer(map.outcomes().stream()
                 .map(row -> row.stream().mapToDouble(result).toArray())
                 .toArray(double[][]::new));

@@ -1,11 +1,14 @@
 package org.shotledger.view;
 
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Demand;
-import org.shotledger.budget.Evaluation;
+import java.util.Arrays;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.CylinderPressureChart;
 import org.shotledger.engine.CycleTrace;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.Mode;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.PointModel;
 import org.shotledger.units.UnitSystem;
 
 /** What happens in a cylinder, as charts. */
@@ -18,23 +21,23 @@ public final class EngineCharts {
     /**
      * Pressure in a cylinder at the power peak, with the nitrous oxide on and, at the same boost, off.
      *
-     * @param budget the budget
+     * @param outcome an outcome with nitrous
      * @param system the units
      * @return the picture
      */
-    public static ChartPicture cylinder(Budget budget, UnitSystem system) {
-        Evaluation on = budget.peak();
-        Evaluation off = budget.evaluator()
-                .at(on.conditions(), on.rpm(), Demand.boost(on.demand().plenumPressure()));
-        CycleTrace with = budget.evaluator().trace(on);
-        CycleTrace without = budget.evaluator().trace(off);
+    public static ChartPicture cylinder(Outcome outcome, UnitSystem system) {
+        OperatingPoint on = Peak.of(outcome);
+        PointModel model = Evaluate.model(outcome.car(), outcome.setup(), outcome.at());
+        OperatingPoint off = model.at(on.rpm(), on.plenumPressure(), Mode.ARMED);
+        CycleTrace with = model.trace(on);
+        CycleTrace without = model.trace(off);
         int from = first(with.angle(), SHOWN_FROM);
         int to = first(with.angle(), SHOWN_TO);
         return new CylinderPressureChart(
-                        java.util.Arrays.copyOfRange(with.angle(), from, to),
-                        java.util.Arrays.copyOfRange(without.pressure(), from, to),
-                        java.util.Arrays.copyOfRange(with.pressure(), from, to),
-                        budget.build().limits().peakPressure())
+                        Arrays.copyOfRange(with.angle(), from, to),
+                        Arrays.copyOfRange(without.pressure(), from, to),
+                        Arrays.copyOfRange(with.pressure(), from, to),
+                        outcome.car().limits().peakPressure())
                 .picture(system);
     }
 

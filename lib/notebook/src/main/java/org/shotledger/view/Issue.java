@@ -3,8 +3,8 @@ package org.shotledger.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.shotledger.budget.Budget;
 import org.shotledger.document.Revision;
+import org.shotledger.plan.Plan;
 import org.shotledger.units.UnitSystem;
 
 /**
@@ -16,7 +16,7 @@ import org.shotledger.units.UnitSystem;
  * @param author who made it; may be empty
  * @param charts units of the charts; tables show both systems
  * @param reasons why this revision was made, in the author's words
- * @param previous the budget of the revision before, from which the differences are told
+ * @param previous the plan of the revision before, from which the differences are told
  * @param history the revisions before this one, the newest first
  */
 public record Issue(
@@ -26,7 +26,7 @@ public record Issue(
         String author,
         UnitSystem charts,
         List<String> reasons,
-        Optional<Budget> previous,
+        Optional<Plan> previous,
         List<Revision> history) {
 
     /** Copies the lists. */
@@ -70,16 +70,16 @@ public record Issue(
     /**
      * The issue that follows this one.
      *
-     * @param budget the budget that this issue was made of
+     * @param plan the plan that this issue was made of
      * @param nextNumber number or letter of the next
      * @param nextDate its date as it is to be printed
      * @param why why it was made, one sentence each
      * @return the next issue, which tells what changed
      */
-    public Issue next(Budget budget, String nextNumber, String nextDate, String... why) {
+    public Issue next(Plan plan, String nextNumber, String nextDate, String... why) {
         List<Revision> before = new ArrayList<>();
         before.add(new Revision(number, date, reasons));
         before.addAll(history);
-        return new Issue(nextNumber, nextDate, customer, author, charts, List.of(why), Optional.of(budget), before);
+        return new Issue(nextNumber, nextDate, customer, author, charts, List.of(why), Optional.of(plan), before);
     }
 }

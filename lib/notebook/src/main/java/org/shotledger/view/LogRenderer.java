@@ -5,7 +5,7 @@ import java.util.List;
 import org.shotledger.display.Displayable;
 import org.shotledger.logs.EngineLog;
 import org.shotledger.logs.LogFindings;
-import org.shotledger.reconcile.Compared;
+import org.shotledger.reconcile.ComparedChannel;
 import org.shotledger.reconcile.FlowFit;
 import org.shotledger.reconcile.NitrousShare;
 import org.shotledger.reconcile.Overlay;
@@ -91,7 +91,7 @@ public final class LogRenderer {
         laid.sentences(shown.first()).forEach(sentence -> pieces.add(new Sentence(sentence)));
         pieces.add(LogTables.of(laid).in(shown));
         laid.overlays().stream()
-                .filter(o -> o.what() == Compared.WHEEL_POWER || o.what() == Compared.LAMBDA)
+                .filter(o -> o.what() == ComparedChannel.WHEEL_POWER || o.what() == ComparedChannel.LAMBDA)
                 .forEach(o -> pieces.add(LogCharts.of(o, shown.first())));
         return View.of(pieces.toArray(Displayable[]::new));
     }

@@ -70,7 +70,7 @@ public final class LogTables {
                         change(part.mean(), kind),
                         change(part.greatest(), kind),
                         part.greatestAt(),
-                        new Cell.Figure(2 * part.doubt().all(), kind),
+                        new Cell.Figure(2 * part.uncertainty().all(), kind),
                         part.judgement().words());
             }
         }

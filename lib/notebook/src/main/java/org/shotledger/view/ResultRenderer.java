@@ -3,17 +3,17 @@ package org.shotledger.view;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.BiFunction;
-import org.shotledger.budget.BoostAlone;
-import org.shotledger.budget.BottlePlan;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.JetChoice;
-import org.shotledger.budget.Ledger;
-import org.shotledger.budget.Limits;
-import org.shotledger.budget.Split;
 import org.shotledger.display.Display;
 import org.shotledger.display.DisplayRenderer;
 import org.shotledger.display.Displayable;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.PassOutcome;
+import org.shotledger.limits.Limits;
+import org.shotledger.plan.Attainable;
+import org.shotledger.plan.Plan;
+import org.shotledger.setup.Setup;
 import org.shotledger.table.Shown;
+import org.shotledger.whathelps.WhatHelps;
 
 /**
  * Shows a result in the units of the session. The nested classes are what the service loader finds, one a type.
@@ -47,66 +47,75 @@ public abstract class ResultRenderer<T> implements DisplayRenderer<T> {
     public static final class OfLimits extends ResultRenderer<Limits> {
         /** Made by the service loader. */
         public OfLimits() {
-            super(Limits.class, (limits, shown) -> Tables.of(limits).in(shown));
+            super(Limits.class, (limits, shown) -> LimitTables.of(limits).in(shown));
         }
     }
 
-    /** Shows a ledger. */
-    public static final class OfLedger extends ResultRenderer<Ledger> {
+    /** Shows a setup: the settings, and the boost over engine speed. */
+    public static final class OfSetup extends ResultRenderer<Setup> {
         /** Made by the service loader. */
-        public OfLedger() {
-            super(Ledger.class, (ledger, shown) -> Tables.of(ledger).in(shown));
-        }
-    }
-
-    /** Shows a split. */
-    public static final class OfSplit extends ResultRenderer<Split> {
-        /** Made by the service loader. */
-        public OfSplit() {
+        public OfSetup() {
             super(
-                    Split.class,
-                    (split, shown) -> View.of(
-                            Charts.of(split, shown.first()), Tables.of(split).in(shown)));
+                    Setup.class,
+                    (setup, shown) -> View.of(
+                            SetupTables.of(setup).in(shown),
+                            SetupTables.boost(setup).in(shown)));
         }
     }
 
-    /** Shows a choice of jets. */
-    public static final class OfJets extends ResultRenderer<JetChoice> {
+    /** Shows an outcome: power over engine speed as chart and table, then its limits. */
+    public static final class OfOutcome extends ResultRenderer<Outcome> {
         /** Made by the service loader. */
-        public OfJets() {
-            super(JetChoice.class, (jets, shown) -> Tables.of(jets).in(shown));
-        }
-    }
-
-    /** Shows what boost gives by itself. */
-    public static final class OfBoost extends ResultRenderer<BoostAlone> {
-        /** Made by the service loader. */
-        public OfBoost() {
-            super(BoostAlone.class, (boost, shown) -> Tables.of(boost).in(shown));
-        }
-    }
-
-    /** Shows a bottle plan. */
-    public static final class OfBottle extends ResultRenderer<BottlePlan> {
-        /** Made by the service loader. */
-        public OfBottle() {
+        public OfOutcome() {
             super(
-                    BottlePlan.class,
-                    (bottle, shown) -> View.of(Tables.of(bottle).in(shown), Charts.of(bottle, shown.first())));
+                    Outcome.class,
+                    (outcome, shown) -> View.of(
+                            Charts.of(outcome, shown.first()),
+                            OutcomeTables.of(outcome).in(shown),
+                            LimitTables.of(outcome.limits()).in(shown)));
         }
     }
 
-    /** Shows a whole budget: its verdict, the split, the jets, the limits. */
-    public static final class OfBudget extends ResultRenderer<Budget> {
+    /** Shows a pass. */
+    public static final class OfPass extends ResultRenderer<PassOutcome> {
         /** Made by the service loader. */
-        public OfBudget() {
+        public OfPass() {
             super(
-                    Budget.class,
-                    (budget, shown) -> View.of(
-                            new Sentence(budget.verdictLine()),
-                            Charts.of(budget.split(), shown.first()),
-                            Tables.of(budget.jets()).in(shown),
-                            Tables.of(budget.limits()).in(shown)));
+                    PassOutcome.class,
+                    (pass, shown) -> View.of(
+                            Charts.of(pass, Double.NaN, shown.first()),
+                            OutcomeTables.of(pass).in(shown)));
+        }
+    }
+
+    /** Shows the most power there is. */
+    public static final class OfAttainable extends ResultRenderer<Attainable> {
+        /** Made by the service loader. */
+        public OfAttainable() {
+            super(Attainable.class, (most, shown) -> PlanTables.of(most).in(shown));
+        }
+    }
+
+    /** Shows what would help. */
+    public static final class OfHelps extends ResultRenderer<WhatHelps> {
+        /** Made by the service loader. */
+        public OfHelps() {
+            super(WhatHelps.class, (helps, shown) -> PlanTables.of(helps).in(shown));
+        }
+    }
+
+    /** Shows a whole plan: its verdict, power over engine speed, the setup, every case and every limit. */
+    public static final class OfPlan extends ResultRenderer<Plan> {
+        /** Made by the service loader. */
+        public OfPlan() {
+            super(
+                    Plan.class,
+                    (plan, shown) -> View.of(
+                            new Sentence(plan.verdictLine()),
+                            Charts.of(plan, shown.first()),
+                            SetupTables.of(plan.setup()).in(shown),
+                            OutcomeTables.outcomes(plan.outcomes()).in(shown),
+                            LimitTables.of(plan.limits()).in(shown)));
         }
     }
 }

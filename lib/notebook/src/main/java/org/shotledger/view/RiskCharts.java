@@ -12,13 +12,13 @@ import org.shotledger.chart.Plot;
 import org.shotledger.risk.BoostReference;
 import org.shotledger.risk.DriftMap;
 import org.shotledger.risk.Faults;
-import org.shotledger.risk.Forgiving;
-import org.shotledger.risk.Gate;
-import org.shotledger.risk.Outcome;
+import org.shotledger.risk.RobustJetting;
+import org.shotledger.risk.Interlock;
+import org.shotledger.risk.FaultOutcome;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
-/** Drift, forgiving jets and faults as charts. */
+/** Drift, jetting jets and faults as charts. */
 public final class RiskCharts {
     private static final double[] LEVELS = {0.60, 0.65, 0.70, 0.75, 0.80, 0.85, 0.90, 0.95, 1.0};
     /** Share of an axis left free at its ends. */
@@ -40,7 +40,7 @@ public final class RiskCharts {
                         "Mixture when pressures drift, and where every limit is kept",
                         "\u03bb ",
                         QuantityKind.RATIO,
-                        DriftFields.of(map, Outcome::leanest),
+                        DriftFields.of(map, FaultOutcome::leanest),
                         LEVELS),
                 system);
     }
@@ -59,7 +59,7 @@ public final class RiskCharts {
                         "Most power at the wheels when pressures drift",
                         QuantityKind.POWER,
                         map,
-                        Outcome::wheelPower,
+                        FaultOutcome::wheelPower,
                         system),
                 system);
     }
@@ -78,14 +78,14 @@ public final class RiskCharts {
                         "Peak cylinder pressure when pressures drift",
                         QuantityKind.ABSOLUTE_PRESSURE,
                         map,
-                        Outcome::peakPressure,
+                        FaultOutcome::peakPressure,
                         system),
                 system);
     }
 
     /** A field with about eight round levels in the units shown. */
     private static DriftMapChart.Field field(
-            String title, QuantityKind kind, DriftMap map, ToDoubleFunction<Outcome> of, UnitSystem system) {
+            String title, QuantityKind kind, DriftMap map, ToDoubleFunction<FaultOutcome> of, UnitSystem system) {
         double[][] values = DriftFields.of(map, of);
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
@@ -156,30 +156,30 @@ public final class RiskCharts {
     /**
      * The most forgiving setting of each nitrous jet, with its power.
      *
-     * @param forgiving the settings
+     * @param jetting the settings
      * @param system the units
      * @return the picture
      */
-    public static ChartPicture of(Forgiving forgiving, UnitSystem system) {
-        List<Forgiving.Choice> rows = forgiving.byNitrousJet();
-        Forgiving.Choice plan = forgiving.plan();
-        double[] power = column(rows, Forgiving.Choice::wheelPower);
+    public static ChartPicture of(RobustJetting jetting, UnitSystem system) {
+        List<RobustJetting.Choice> rows = jetting.byNitrousJet();
+        RobustJetting.Choice plan = jetting.plan();
+        double[] power = column(rows, RobustJetting.Choice::wheelPower);
         double room = ROOM * (power[power.length - 1] - power[0]);
         Plot plot = Plot.of(
-                        "forgiving",
+                        "robust-jetting",
                         "What each nitrous jet bears in its most forgiving setting",
-                        forgiving.summary(),
+                        jetting.summary(),
                         new Axis("Most power at the wheels", QuantityKind.POWER, system),
                         new Axis("Half-widths of the expected bands", QuantityKind.RATIO, system))
-                .line("bottle and fuel pressure stray", power, column(rows, Forgiving.Choice::boostHeld))
-                .line("bottle, fuel pressure and boost stray", power, column(rows, Forgiving.Choice::excursion))
+                .line("bottle and fuel pressure stray", power, column(rows, RobustJetting.Choice::boostHeld))
+                .line("bottle, fuel pressure and boost stray", power, column(rows, RobustJetting.Choice::tolerance))
                 .points("the plan", new double[] {plan.wheelPower(), plan.wheelPower()}, new double[] {
-                    plan.boostHeld(), plan.excursion()
+                    plan.boostHeld(), plan.tolerance()
                 })
                 .reach(power[0] - room, 0)
                 .reach(power[power.length - 1] + room, 1.15 * plan.boostHeld())
-                .markAt("the wish", forgiving.wish());
-        for (Forgiving.Choice choice : rows) {
+                .markAt("the target", jetting.asked());
+        for (RobustJetting.Choice choice : rows) {
             String jets = QuantityKind.BORE.number(choice.jets().nitrousBore(), system) + " / "
                     + QuantityKind.BORE.text(choice.jets().fuelBore(), system);
             plot.label(jets, choice.wheelPower(), choice.boostHeld());
@@ -197,15 +197,15 @@ public final class RiskCharts {
     public static ChartPicture of(Faults faults, UnitSystem system) {
         List<FaultChart.Fault> rows = new ArrayList<>();
         for (var effect : faults.effects()) {
-            boolean saved = effect.caught().answer().saves();
+            boolean saved = effect.detection().answer().saves();
             rows.add(new FaultChart.Fault(
                     effect.fault().name(),
-                    effect.caught().answer().words() + (saved ? "" : " (" + effect.brokenWords() + ")"),
+                    effect.detection().answer().words() + (saved ? "" : " (" + effect.brokenWords() + ")"),
                     effect.outcome().richest(),
                     effect.outcome().leanest(),
                     saved));
         }
-        Gate lambda = faults.window().find("lambda").orElseThrow();
+        Interlock lambda = faults.arming().find("lambda").orElseThrow();
         return new FaultChart(rows, lambda.planned(), lambda.low(), lambda.high()).picture(system);
     }
 

@@ -3,11 +3,11 @@ package org.shotledger.view;
 import org.shotledger.risk.BoostReference;
 import org.shotledger.risk.DriftMap;
 import org.shotledger.risk.Faults;
-import org.shotledger.risk.Forgiving;
-import org.shotledger.risk.LeakThrough;
-import org.shotledger.risk.NitrousWindow;
+import org.shotledger.risk.RobustJetting;
+import org.shotledger.risk.SolenoidLeak;
+import org.shotledger.risk.ArmingConditions;
 
-/** Shows drift, forgiving jets, the window and faults in the units of the session; one nested class a type. */
+/** Shows drift, jetting jets, the arming and faults in the units of the session; one nested class a type. */
 public final class RiskRenderer {
     private RiskRenderer() {}
 
@@ -36,29 +36,29 @@ public final class RiskRenderer {
         }
     }
 
-    /** Shows forgiving jets. */
-    public static final class OfForgiving extends ResultRenderer<Forgiving> {
+    /** Shows jetting jets. */
+    public static final class OfJetting extends ResultRenderer<RobustJetting> {
         /** Made by the service loader. */
-        public OfForgiving() {
+        public OfJetting() {
             super(
-                    Forgiving.class,
-                    (forgiving, shown) -> View.of(
-                            new Sentence(forgiving.summary()),
-                            RiskCharts.of(forgiving, shown.first()),
-                            RiskTables.of(forgiving).in(shown)));
+                    RobustJetting.class,
+                    (jetting, shown) -> View.of(
+                            new Sentence(jetting.summary()),
+                            RiskCharts.of(jetting, shown.first()),
+                            RiskTables.of(jetting).in(shown)));
         }
     }
 
-    /** Shows a window. */
-    public static final class OfWindow extends ResultRenderer<NitrousWindow> {
+    /** Shows a arming. */
+    public static final class OfArming extends ResultRenderer<ArmingConditions> {
         /** Made by the service loader. */
-        public OfWindow() {
+        public OfArming() {
             super(
-                    NitrousWindow.class,
-                    (window, shown) -> View.of(
-                            new Sentence(window.comparison()),
-                            RiskTables.of(window).in(shown),
-                            RiskTables.reasons(window)));
+                    ArmingConditions.class,
+                    (arming, shown) -> View.of(
+                            new Sentence(arming.comparison()),
+                            RiskTables.of(arming).in(shown),
+                            RiskTables.reasons(arming)));
         }
     }
 
@@ -78,11 +78,11 @@ public final class RiskRenderer {
     }
 
     /** Shows a leak. */
-    public static final class OfLeak extends ResultRenderer<LeakThrough> {
+    public static final class OfLeak extends ResultRenderer<SolenoidLeak> {
         /** Made by the service loader. */
         public OfLeak() {
             super(
-                    LeakThrough.class,
+                    SolenoidLeak.class,
                     (leak, shown) -> View.of(RiskTables.of(leak).in(shown), new Sentence(leak.summary())));
         }
     }

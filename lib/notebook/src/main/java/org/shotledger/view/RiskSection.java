@@ -1,35 +1,35 @@
 package org.shotledger.view;
 
-import org.shotledger.budget.Budget;
+import org.shotledger.plan.Plan;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
 import org.shotledger.risk.Drift;
 import org.shotledger.risk.DriftMap;
-import org.shotledger.risk.Endurance;
+import org.shotledger.risk.TimeToDamage;
 import org.shotledger.risk.Faults;
-import org.shotledger.risk.Forgiving;
+import org.shotledger.risk.RobustJetting;
 import org.shotledger.units.UnitSystem;
 
 /** The section on what could go wrong, what catches it, and how far the inputs may stray. */
 final class RiskSection {
     private RiskSection() {}
 
-    static void write(DocumentContent.Builder builder, Budget budget, UnitSystem charts) {
-        Drift drift = Drift.of(budget);
-        Faults faults = Faults.of(budget, drift, Endurance.USUAL);
+    static void write(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
+        Drift drift = Drift.of(plan);
+        Faults faults = Faults.of(plan, drift, TimeToDamage.USUAL);
         builder.say(
                 Section.RISKS,
-                "Each fault changes one thing of this build and evaluates it anew. How long an engine bears a broken limit is"
+                "Each fault changes one thing of this car or setup and evaluates it anew. How long an engine bears a broken limit is"
                         + " common practice, no source: treat every such time as a guess.");
         builder.picture(Section.RISKS, RiskCharts.of(faults, charts));
         builder.rows(Section.RISKS, RiskTables.effects(faults));
         builder.rows(Section.RISKS, RiskTables.catches(faults));
         builder.rows(Section.RISKS, RiskTables.of(faults.leak()));
-        builder.rows(Section.RISKS, RiskTables.of(faults.window()));
-        builder.rows(Section.RISKS, RiskTables.reasons(faults.window()));
+        builder.rows(Section.RISKS, RiskTables.of(faults.arming()));
+        builder.rows(Section.RISKS, RiskTables.reasons(faults.arming()));
         DriftMap map = DriftMap.of(drift, 0);
         builder.picture(Section.RISKS, RiskCharts.of(map, charts));
         builder.rows(Section.RISKS, RiskTables.of(map));
-        builder.rows(Section.RISKS, RiskTables.of(Forgiving.of(budget, drift)));
+        builder.rows(Section.RISKS, RiskTables.of(RobustJetting.of(plan, drift)));
     }
 }

@@ -4,22 +4,22 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.shotledger.risk.BoostReference;
-import org.shotledger.risk.Catch;
+import org.shotledger.risk.Detection;
 import org.shotledger.risk.DriftEdge;
 import org.shotledger.risk.DriftMap;
 import org.shotledger.risk.Drifting;
 import org.shotledger.risk.FaultEffect;
 import org.shotledger.risk.Faults;
-import org.shotledger.risk.Forgiving;
-import org.shotledger.risk.Gate;
-import org.shotledger.risk.LeakThrough;
-import org.shotledger.risk.NitrousWindow;
-import org.shotledger.risk.Outcome;
+import org.shotledger.risk.RobustJetting;
+import org.shotledger.risk.Interlock;
+import org.shotledger.risk.SolenoidLeak;
+import org.shotledger.risk.ArmingConditions;
+import org.shotledger.risk.FaultOutcome;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
 
-/** Drift, forgiving jets, the window and faults as tables. */
+/** Drift, jetting jets, the arming and faults as tables. */
 public final class RiskTables {
     private RiskTables() {}
 
@@ -73,7 +73,7 @@ public final class RiskTables {
                 .words("Verdict");
         for (int j = 0; j < map.fuelPressures().size(); j++) {
             for (int i = 0; i < map.bottlePressures().size(); i++) {
-                Outcome o = map.outcomes().get(j).get(i);
+                FaultOutcome o = map.outcomes().get(j).get(i);
                 rows.row(
                         map.bottlePressures().get(i),
                         map.fuelPressures().get(j),
@@ -83,7 +83,7 @@ public final class RiskTables {
                         o.peakPressure(),
                         o.crankTorque(),
                         map.knockAgainstPlan(o),
-                        finite(o.leastMargin()),
+                        finite(o.minMargin()),
                         o.firstWords(),
                         o.verdict());
             }
@@ -121,12 +121,12 @@ public final class RiskTables {
     /**
      * The plan, the most forgiving setting, and that of each nitrous jet.
      *
-     * @param forgiving the settings
+     * @param jetting the settings
      * @return one row a setting
      */
-    public static Listing of(Forgiving forgiving) {
+    public static Listing of(RobustJetting jetting) {
         Listing.Builder rows = Listing.titled(
-                        "Forgiving jets: what each setting bears, in half-widths of the expected bands")
+                        "RobustJetting jets: what each setting bears, in half-widths of the expected bands")
                 .words("Setting")
                 .figures("Nitrous jet", QuantityKind.BORE)
                 .figures("Fuel jet", QuantityKind.BORE)
@@ -135,15 +135,15 @@ public final class RiskTables {
                 .figures("Most power", QuantityKind.POWER)
                 .words("Bears, all three straying")
                 .words("Bears, boost held");
-        choice(rows, "the plan", forgiving.plan());
-        choice(rows, "most forgiving that meets the wish", forgiving.meeting());
-        for (Forgiving.Choice c : forgiving.byNitrousJet()) {
+        choice(rows, "the plan", jetting.plan());
+        choice(rows, "most forgiving that meets the target", jetting.meeting());
+        for (RobustJetting.Choice c : jetting.byNitrousJet()) {
             choice(rows, "most forgiving with this nitrous jet", c);
         }
         return rows.build();
     }
 
-    private static void choice(Listing.Builder rows, String name, Forgiving.Choice c) {
+    private static void choice(Listing.Builder rows, String name, RobustJetting.Choice c) {
         rows.row(
                 name,
                 c.jets().nitrousBore(),
@@ -151,7 +151,7 @@ public final class RiskTables {
                 c.fuelPressure(),
                 c.lambda(),
                 c.wheelPower(),
-                bears(c.excursion(), c.stoppedBy()),
+                bears(c.tolerance(), c.stoppedBy()),
                 bears(c.boostHeld(), c.boostHeldStoppedBy()));
     }
 
@@ -160,44 +160,44 @@ public final class RiskTables {
     }
 
     /**
-     * The window in which the nitrous may be on.
+     * The arming in which the nitrous may be on.
      *
-     * @param window the window
+     * @param arming the arming
      * @return one row a gate
      */
-    public static Listing of(NitrousWindow window) {
-        Listing.Builder rows = Listing.titled("When the nitrous may be on: all gates must agree")
-                .words("Gate")
+    public static Listing of(ArmingConditions arming) {
+        Listing.Builder rows = Listing.titled("When the nitrous may be on: all interlocks must agree")
+                .words("Interlock")
                 .mixed("Closes below")
                 .mixed("Plan")
                 .mixed("Closes above")
                 .mixed("Hysteresis")
-                .words("Standing");
-        for (Gate gate : window.gates()) {
+                .words("Known as");
+        for (Interlock interlock : arming.interlocks()) {
             rows.row(
-                    gate.name(),
-                    new Cell.Figure(gate.low(), gate.kind()),
-                    new Cell.Figure(gate.planned(), gate.kind()),
-                    new Cell.Figure(gate.high(), gate.kind()),
-                    new Cell.Figure(gate.hysteresis(), Tables.difference(gate.kind())),
-                    gate.standing().words());
+                    interlock.name(),
+                    new Cell.Figure(interlock.low(), interlock.kind()),
+                    new Cell.Figure(interlock.planned(), interlock.kind()),
+                    new Cell.Figure(interlock.high(), interlock.kind()),
+                    new Cell.Figure(interlock.hysteresis(), LedgerTables.difference(interlock.kind())),
+                    interlock.provenance().words());
         }
         return rows.build();
     }
 
     /**
-     * Why each gate of the window stands where it does.
+     * Why each gate of the arming stands where it does.
      *
-     * @param window the window
+     * @param arming the arming
      * @return one row a gate
      */
-    public static Listing reasons(NitrousWindow window) {
-        Listing.Builder rows = Listing.titled("Why the gates stand where they do")
-                .words("Gate")
+    public static Listing reasons(ArmingConditions arming) {
+        Listing.Builder rows = Listing.titled("Why the interlocks stand where they do")
+                .words("Interlock")
                 .words("Not lower, because")
                 .words("Not higher, because");
-        for (Gate gate : window.gates()) {
-            rows.row(gate.name(), gate.lowReason(), gate.highReason());
+        for (Interlock interlock : arming.interlocks()) {
+            rows.row(interlock.name(), interlock.lowReason(), interlock.highReason());
         }
         return rows.build();
     }
@@ -239,26 +239,26 @@ public final class RiskTables {
      * @return one row a fault
      */
     public static Listing catches(Faults faults) {
-        Listing.Builder rows = Listing.titled("Faults: what catches each, and when")
+        Listing.Builder rows = Listing.titled("Faults: what detects each, and when")
                 .words("Fault")
                 .words("Seen by")
-                .figures("Engine bears it", QuantityKind.TIME)
+                .figures("Time to damage", QuantityKind.TIME)
                 .figures("Nitrous ends", QuantityKind.TIME)
                 .words("Answer")
                 .words("Would also see it");
         for (FaultEffect e : faults.effects()) {
             rows.row(
                     e.fault().name(),
-                    e.caught().channel(),
-                    finite(e.caught().engineTime()),
-                    finite(e.caught().cutTime()),
-                    e.caught().answer().words(),
-                    sights(e.caught().couldSee()));
+                    e.detection().channel(),
+                    finite(e.detection().damageTime()),
+                    finite(e.detection().cutTime()),
+                    e.detection().answer().words(),
+                    sights(e.detection().couldSee()));
         }
         return rows.build();
     }
 
-    private static String sights(List<Catch.Sight> sights) {
+    private static String sights(List<Detection.Sight> sights) {
         return sights.stream()
                 .map(s -> String.format(Locale.ROOT, "%s, %.2f s", s.channel(), s.cutTime()))
                 .collect(Collectors.joining("; "));
@@ -270,7 +270,7 @@ public final class RiskTables {
      * @param leak what gathers
      * @return one row a figure
      */
-    public static Listing of(LeakThrough leak) {
+    public static Listing of(SolenoidLeak leak) {
         return Listing.titled("A solenoid that seeps with the engine off")
                 .words("Figure")
                 .mixed("Value")

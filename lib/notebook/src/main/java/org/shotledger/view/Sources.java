@@ -10,16 +10,16 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.shotledger.budget.Budget;
-import org.shotledger.budget.Entry;
-import org.shotledger.budget.Standing;
-import org.shotledger.build.Build;
-import org.shotledger.build.Origin;
+import org.shotledger.car.Car;
+import org.shotledger.car.Origin;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
+import org.shotledger.ledger.Entry;
+import org.shotledger.limits.Provenance;
+import org.shotledger.plan.Plan;
 import org.shotledger.table.Listing;
 
-/** The sources of a budget by their weight: publications, files, the builder's sheet, the trade's habits, laws. */
+/** The sources of a plan by their weight: publications, files, the builder's sheet, the trade's habits, laws. */
 final class Sources {
     /** A publication is named with its year; what follows the year is the place in it. A report's number is no year. */
     private static final Pattern PUBLICATION =
@@ -29,10 +29,10 @@ final class Sources {
 
     private Sources() {}
 
-    static void write(DocumentContent.Builder builder, Budget budget) {
-        Collection<Entry> entries = budget.ledger().entries();
+    static void write(DocumentContent.Builder builder, Plan plan) {
+        Collection<Entry> entries = plan.ledger().entries();
         builder.rows(Section.SOURCES, publications(entries));
-        builder.rows(Section.SOURCES, files(budget.build()));
+        builder.rows(Section.SOURCES, files(plan.car()));
         builder.rows(Section.SOURCES, sheet(entries));
         builder.rows(Section.SOURCES, habits(entries));
         builder.say(
@@ -49,7 +49,7 @@ final class Sources {
                 if (named.matches()) {
                     String place = named.group(2).isBlank() ? "" : " (" + named.group(2) + ")";
                     add(serves, named.group(1), entry.name() + place);
-                } else if (entry.standing() == Standing.PUBLISHED) {
+                } else if (entry.provenance() == Provenance.PUBLISHED) {
                     add(serves, part, entry.name());
                 }
             }
@@ -58,12 +58,12 @@ final class Sources {
     }
 
     /** Tables that belong to the sheet, with what their first lines say of their origin. */
-    static Listing files(Build build) {
-        Listing.Builder rows = Listing.titled("Tables of the build")
+    static Listing files(Car car) {
+        Listing.Builder rows = Listing.titled("Tables of the job")
                 .words("File")
                 .words("Serves")
                 .words("Origin, as the file says");
-        for (Origin origin : build.origins().values()) {
+        for (Origin origin : car.origins().values()) {
             if (origin.text().endsWith(".csv")) {
                 rows.row(origin.text(), origin.path().replace('.', ' ').replace('-', ' '), origin.from());
             }
@@ -77,12 +77,12 @@ final class Sources {
                 .words("Known as")
                 .words("File and lines")
                 .words("Serves");
-        for (Standing standing : Standing.values()) {
+        for (Provenance known : Provenance.values()) {
             List<Entry> own = entries.stream()
-                    .filter(entry -> entry.origin().isPresent() && entry.standing() == standing)
+                    .filter(entry -> entry.origin().isPresent() && entry.provenance() == known)
                     .toList();
             if (!own.isEmpty()) {
-                rows.row(standing.words(), lines(own), told(own));
+                rows.row(known.words(), lines(own), told(own));
             }
         }
         return rows.build();
@@ -109,7 +109,7 @@ final class Sources {
         Set<String> laws = new TreeSet<>();
         for (Entry entry : entries) {
             for (String part : parts(entry)) {
-                boolean published = PUBLICATION.matcher(part).matches() || entry.standing() == Standing.PUBLISHED;
+                boolean published = PUBLICATION.matcher(part).matches() || entry.provenance() == Provenance.PUBLISHED;
                 if (!published && !part.contains(HABIT)) {
                     laws.add(part);
                 }

@@ -12,10 +12,10 @@ final class StepUpSection {
 
     static void write(DocumentContent.Builder builder, StepUp plan, UnitSystem charts) {
         builder.picture(Section.STEP_UP, DeliveryCharts.of(plan, charts));
-        builder.rows(Section.STEP_UP, PlanTables.of(plan));
-        builder.rows(Section.STEP_UP, PlanTables.sparks(plan));
+        builder.rows(Section.STEP_UP, StepUpTables.of(plan));
+        builder.rows(Section.STEP_UP, StepUpTables.sparks(plan));
         for (Shot shot : plan.shots()) {
-            builder.rows(Section.STEP_UP, PlanTables.of(shot));
+            builder.rows(Section.STEP_UP, StepUpTables.of(shot));
         }
         builder.points(Section.STEP_UP, StepUp.CHECKS);
     }

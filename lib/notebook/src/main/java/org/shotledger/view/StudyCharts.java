@@ -68,7 +68,7 @@ public final class StudyCharts {
             Candidate candidate, Set<Candidate> all, SweepResult swept, Objective x, Objective y) {
         int rank = swept.best().indexOf(candidate);
         if (rank == 0) {
-            return TradeOffChart.Place.RECOMMENDED;
+            return TradeOffChart.Place.CHOSEN;
         }
         boolean bettered = all.stream().anyMatch(other -> better(other, candidate, x) && better(other, candidate, y));
         return bettered && rank != 1 ? TradeOffChart.Place.BETTERED : TradeOffChart.Place.FRONT;

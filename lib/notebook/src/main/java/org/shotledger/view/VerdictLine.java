@@ -1,9 +1,9 @@
 package org.shotledger.view;
 
-import org.shotledger.budget.Verdict;
 import org.shotledger.display.Display;
 import org.shotledger.display.Displayable;
 import org.shotledger.display.HasVerdict;
+import org.shotledger.limits.Verdict;
 
 /**
  * A verdict in one line.

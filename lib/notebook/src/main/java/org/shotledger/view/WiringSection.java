@@ -1,10 +1,9 @@
 package org.shotledger.view;
 
 import java.util.List;
-import org.shotledger.budget.BottleDay;
-import org.shotledger.budget.Budget;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
+import org.shotledger.plan.Plan;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 import org.shotledger.wiring.Channels;
@@ -19,16 +18,19 @@ final class WiringSection {
     /** Charge that may be taken from a battery which must still start the engine: common practice, no source. */
     private static final double SPARED = 0.2;
 
+    /** Time between two passes, s: our choice, what a short event leaves. */
+    private static final double WAIT = 20 * 60;
+
     private WiringSection() {}
 
-    static void write(DocumentContent.Builder builder, Budget budget, BottleDay day) {
-        if (budget.build().wiring().isEmpty()) {
+    static void write(DocumentContent.Builder builder, Plan plan) {
+        if (plan.car().wiring().isEmpty()) {
             builder.say(
                     Section.WIRING,
-                    "The build sheet has no section \"wiring\": loads, channels and sensors are not planned here.");
+                    "The job sheet has no section \"wiring\": loads, channels and sensors are not planned here.");
             return;
         }
-        Wiring wiring = budget.build().wiring().get();
+        Wiring wiring = plan.car().wiring().get();
         builder.say(
                 Section.WIRING,
                 "Each fuse is the smallest blade fuse (ISO 8820-3) that carries its load at 75 % of its rating and its surge; each"
@@ -40,10 +42,9 @@ final class WiringSection {
                         + Both.of(QuantityKind.TEMPERATURE, wiring.rules().temperature()) + ").");
         builder.rows(Section.WIRING, WiringTables.cables(wiring));
         builder.rows(Section.WIRING, WiringTables.switching(wiring));
-        double wait = day.passes().isEmpty() ? 0 : day.passes().get(0).reheat();
         builder.rows(
                 Section.WIRING,
-                WiringTables.balances(wiring, budget.wish().passSeconds(), Double.isNaN(wait) ? 0 : wait));
+                WiringTables.balances(wiring, plan.setup().passes().seconds(), WAIT));
         builder.say(
                 Section.WIRING,
                 "With the engine off, heater and whatever else runs between passes take a fifth of the battery in "

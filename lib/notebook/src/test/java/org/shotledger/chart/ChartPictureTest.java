@@ -97,22 +97,24 @@ class ChartPictureTest {
     }
 
     @Test
-    void noPowerIsDrawnBetweenNitrousOffAndOn() {
-        var chart = Samples.split().picture(UnitSystem.US).chart();
-        for (String name : List.of("boost alone", "both together")) {
-            var series = chart.getSeriesMap().get(name);
-            for (int i = 0; i < series.getXData().length; i++) {
-                double rpm = series.getXData()[i];
-                boolean switching = (rpm > 5750 && rpm < 5875) || (rpm > 7750 && rpm < 7875);
-                assertEquals(switching, Double.isNaN(series.getYData()[i]), name + " at " + rpm);
-            }
-        }
+    void noPowerWithNitrousIsDrawnWhereNoneFlows() {
+        var series =
+                Samples.power().picture(UnitSystem.US).chart().getSeriesMap().get("with nitrous oxide");
+        assertEquals(5800, series.getXData()[0]);
+        assertEquals(7800, series.getXData()[series.getXData().length - 1]);
+    }
+
+    @Test
+    void theAxisOfSpeedEndsWhereTheCurvesEnd() {
+        var styler = Samples.power().picture(UnitSystem.US).chart().getStyler();
+        assertEquals(3000, styler.getXAxisMin());
+        assertEquals(8000, styler.getXAxisMax());
     }
 
     @Test
     void axesFollowTheUnitSystem() throws Exception {
-        assertTrue(words(Samples.split().picture(UnitSystem.US)).contains("Power at the wheels, hp"));
-        assertTrue(words(Samples.split().picture(UnitSystem.SI)).contains("Power at the wheels, kW"));
+        assertTrue(words(Samples.power().picture(UnitSystem.US)).contains("Power at the wheels, hp"));
+        assertTrue(words(Samples.power().picture(UnitSystem.SI)).contains("Power at the wheels, kW"));
     }
 
     @Test

@@ -2,9 +2,9 @@ package org.shotledger.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.shotledger.budget.Limit;
-import org.shotledger.budget.Side;
-import org.shotledger.budget.Standing;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Provenance;
+import org.shotledger.limits.Side;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -17,7 +17,9 @@ public final class Samples {
     /** Every kind of chart. */
     public static List<ChartPicture> all(UnitSystem system) {
         return List.of(
-                split().picture(system),
+                power().picture(system),
+                boost().picture(system),
+                mixture().picture(system),
                 margins().picture(system),
                 flow().picture(system),
                 pass().picture(system),
@@ -30,16 +32,42 @@ public final class Samples {
                 logBySpeed().picture(system));
     }
 
-    static PowerSplitChart split() {
+    static PowerChart power() {
         double[] rpm = steps(3000, 8000, 41);
-        double[] boost = new double[rpm.length];
-        double[] nitrous = new double[rpm.length];
-        for (int i = 0; i < rpm.length; i++) {
-            boost[i] = 560 * HP * Math.exp(-Math.pow((rpm[i] - 6900) / 2900, 2));
-            boolean on = rpm[i] >= 5800 && rpm[i] <= 7800;
-            nitrous[i] = on ? HP * (225 - 0.008 * (rpm[i] - 5800)) : 0;
-        }
-        return new PowerSplitChart(rpm, boost, nitrous, 780 * HP, 5800, 7800);
+        double[] on = steps(5800, 7800, 21);
+        double[] with = map(on, n -> boost(n) + HP * (225 - 0.008 * (n - 5800)));
+        return new PowerChart(
+                new PowerChart.Curve(rpm, map(rpm, Samples::boost)),
+                new PowerChart.Curve(on, with),
+                map(with, w -> 0.95 * w),
+                map(with, w -> 1.02 * w),
+                780 * HP,
+                430);
+    }
+
+    private static double boost(double rpm) {
+        return 560 * HP * Math.exp(-Math.pow((rpm - 6900) / 2900, 2));
+    }
+
+    static BoostChart boost() {
+        double[] rpm = steps(3000, 8000, 11);
+        return new BoostChart(
+                rpm,
+                map(rpm, n -> 1.6e5 - 4 * Math.abs(n - 5000)),
+                map(rpm, n -> n < 5800 ? 0.9e5 : 0.9e5 + 25 * (n - 5800)),
+                1.85e5,
+                5800,
+                7800);
+    }
+
+    static PassMixtureChart mixture() {
+        double[] t = steps(0, 10, 21);
+        return new PassMixtureChart(
+                List.of(
+                        new PassMixtureChart.Trace("event", t, map(t, x -> 0.79 - 0.004 * x)),
+                        new PassMixtureChart.Trace("hot", t, map(t, x -> 0.80 - 0.004 * x))),
+                0.70,
+                0.85);
     }
 
     /** Some limits. */
@@ -60,7 +88,18 @@ public final class Samples {
 
     static Limit limit(String name, QuantityKind kind, double value, double bound, Side side) {
         return new Limit(
-                name.replace(' ', '-'), name, kind, value, bound, side, 0.06, "stop", Standing.ASSUMED, 20_000);
+                name.replace(' ', '-'),
+                name,
+                kind,
+                value,
+                bound,
+                side,
+                false,
+                "stop",
+                Provenance.ASSUMED,
+                "made up",
+                "7,000 rpm",
+                "hot");
     }
 
     static FeedFlowChart flow() {
@@ -83,7 +122,7 @@ public final class Samples {
         double[] t = steps(0, 19, 96);
         double[] p = map(t, x -> x < 4 ? 62e5 : 62e5 - 0.62e5 * (x - 4));
         double[] power = map(t, x -> HP * (x < 4 ? 300 + 60 * x : 760 - 20 * Math.abs(Math.sin(1.1 * x))));
-        return new PassChart("The bottle and the power over a pass", t, p, power, 52e5, 18.2);
+        return new PassChart("The bottle and the power over a pass", t, p, power, 52e5);
     }
 
     static CompressorMapChart compressor() {
@@ -153,7 +192,7 @@ public final class Samples {
                     "jets " + Math.round(200 * x) + "/" + Math.round(100 * x),
                     x,
                     0.2 * Math.sqrt(x),
-                    x == 0.31 ? TradeOffChart.Place.RECOMMENDED : TradeOffChart.Place.FRONT));
+                    x == 0.31 ? TradeOffChart.Place.CHOSEN : TradeOffChart.Place.FRONT));
         }
         return new TradeOffChart(
                 "Share of power from nitrous oxide",

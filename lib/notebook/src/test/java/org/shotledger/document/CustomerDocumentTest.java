@@ -17,7 +17,7 @@ import nu.validator.client.EmbeddedValidator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.shotledger.budget.Verdict;
+import org.shotledger.limits.Verdict;
 
 class CustomerDocumentTest {
     private static final CustomerDocument DOCUMENT = CustomerDocument.of(SampleDocument.content());
@@ -66,11 +66,11 @@ class CustomerDocumentTest {
     @Test
     void sectionsWithoutContentAreLeftOutButCautionsStay() {
         var content = DocumentContent.titled("t", Verdict.HOLDS, "s")
-                .say(Section.WISH, "w")
+                .say(Section.TARGET, "w")
                 .build();
         String page = CustomerDocument.of(content).html();
         assertEquals(
-                List.of("wish", "cautions"),
+                List.of("cautions", "target"),
                 Pattern.compile("<section id=\"([a-z-]+)\"")
                         .matcher(page)
                         .results()

@@ -36,6 +36,23 @@ public final class PaperCheck {
     private PaperCheck() {}
 
     /**
+     * The words of one page, with single spaces.
+     *
+     * @param pdf the file
+     * @param index of the page, from 0
+     * @return what it says
+     * @throws IOException when the file cannot be read
+     */
+    public static String page(byte[] pdf, int index) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setStartPage(index + 1);
+            stripper.setEndPage(index + 1);
+            return stripper.getText(document).replaceAll("\\s+", " ");
+        }
+    }
+
+    /**
      * Table rows of which one part stands on one page and another on the next, after the file's own tags.
      *
      * @param pdf the file

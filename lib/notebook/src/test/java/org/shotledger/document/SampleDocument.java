@@ -2,13 +2,10 @@ package org.shotledger.document;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.shotledger.budget.Entry;
-import org.shotledger.budget.Ledger;
-import org.shotledger.budget.Limit;
-import org.shotledger.budget.Standing;
-import org.shotledger.budget.Verdict;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.Samples;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Verdict;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
@@ -32,29 +29,27 @@ public final class SampleDocument {
 
     static DocumentContent content() {
         List<ChartPicture> charts = Samples.all(UnitSystem.US);
-        Ledger ledger = ledger();
         var builder = DocumentContent.titled(
                         "A power budget for a made-up car",
                         Verdict.TIGHT,
                         "Jets 62 and 31 reach the wish with every limit kept; the injectors leave the least room.")
                 .between(NASTY, "the test tree")
                 .notice("Made-up data, no real car or part.")
-                .say(Section.WISH, "780 hp at the wheels between 5,800 and 7,800 rpm, three passes on one bottle.")
-                .say(
-                        Section.RECOMMENDATION,
-                        "Fit the jets of the first row, start two steps smaller, and prove each step.")
-                .picture(Section.SPLIT, charts.get(0))
-                .rows(Section.JETS, jets())
-                .picture(Section.JETS, charts.get(2))
-                .picture(Section.MARGINS, charts.get(1))
-                .rows(Section.MARGINS, limits())
+                .say(Section.TARGET, "780 hp at the wheels between 5,800 and 7,800 rpm, three passes on one bottle.")
+                .say(Section.DECISION, "Fit the jets of the first row, start two steps smaller, and prove each step.")
+                .picture(Section.OUTCOMES, charts.get(0))
+                .rows(Section.SETUP, jets())
+                .picture(Section.SETUP, charts.get(2))
+                .picture(Section.LIMITS, charts.get(1))
+                .rows(Section.LIMITS, limits())
+                .say(Section.ALTERNATIVES, "Smaller jets with more boost break the injectors.")
                 .points(
                         Section.RISKS,
                         List.of("Fuel filter blocked: lambda rises to 0.98; cut by fuel pressure in 60 ms.", NASTY))
                 .rows(Section.STEP_UP, steps())
-                .picture(Section.BOTTLE, charts.get(3))
+                .picture(Section.PASS, charts.get(3))
                 .say(Section.WIRING, "One more output is needed than the controller has left.")
-                .rows(Section.REASONING, reasons(ledger))
+                .rows(Section.REASONING, reasons())
                 .points(Section.SOURCES, List.of("A table of made-up figures"))
                 .signedBy("engine builder", "customer")
                 .revision(new Revision("B", "2026-07-04", List.of("Smaller fuel jet: the first pull read rich.")))
@@ -109,39 +104,21 @@ public final class SampleDocument {
         return rows.build();
     }
 
-    static Listing reasons(Ledger ledger) {
+    static Listing reasons() {
         Listing.Builder rows = Listing.titled("Ledger")
                 .words("Figure")
                 .mixed("Value")
-                .words("Standing")
+                .words("Known as")
                 .words("Basis")
                 .words("Source");
-        for (Entry entry : ledger.entries()) {
+        for (int i = 0; i < 40; i++) {
             rows.row(
-                    entry.name(),
-                    new Cell.Figure(entry.value(), entry.kind()),
-                    entry.standing().words(),
-                    entry.basis(),
-                    entry.source());
+                    "flow " + i + " through a hole, as long a name as such figures have",
+                    new Cell.Figure(0.03 + 0.001 * i, QuantityKind.MASS_FLOW),
+                    "calculated",
+                    "homogeneous equilibrium: the greatest flow along the isentrope from the state before the jet",
+                    i % 2 == 0 ? "API Standard 520 Part I, annex C" : "common practice, no source");
         }
         return rows.build();
-    }
-
-    private static Ledger ledger() {
-        java.util.ArrayList<Entry> entries = new java.util.ArrayList<>();
-        for (int i = 0; i < 40; i++) {
-            entries.add(new Entry(
-                    "flow-" + i,
-                    "flow " + i + " through a hole, as long a name as such figures have",
-                    "m",
-                    QuantityKind.MASS_FLOW,
-                    0.03 + 0.001 * i,
-                    0.001,
-                    "homogeneous equilibrium: the greatest flow along the isentrope from the state before the jet",
-                    i % 2 == 0 ? "API Standard 520 Part I, annex C" : "common practice, no source",
-                    i == 0 ? List.of() : List.of("flow-" + (i - 1)),
-                    Standing.CALCULATED));
-        }
-        return Ledger.of(entries);
     }
 }

@@ -41,19 +41,19 @@ class SessionTest {
     @Test
     void helpShowsWhatToTypeForEveryStaticOfTheSession() {
         String help = Session.help().toText();
-        for (String name : new String[] {"units(", "file(", "why(", "document("}) {
+        for (String name : new String[] {"units(", "file(", "why(", "document(", "analyse("}) {
             assertTrue(help.contains(name), name);
         }
-        assertTrue(Session.help().toHtml().contains("budget.split()"));
+        assertTrue(Session.help().toHtml().contains("plan.setup()"));
     }
 
     @Test
     void aDataFileIsFoundFromAFolderBelow(@TempDir Path root) throws Exception {
-        Path file = root.resolve("data/car/build.yaml");
+        Path file = root.resolve("data/car/job.yaml");
         Files.createDirectories(file.getParent());
         Files.writeString(file, "x");
         Path below = Files.createDirectories(root.resolve("notebooks/deep"));
-        assertEquals(file, DataFiles.find("data/car/build.yaml", below));
+        assertEquals(file, DataFiles.find("data/car/job.yaml", below));
     }
 
     @Test

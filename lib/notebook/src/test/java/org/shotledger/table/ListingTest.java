@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.shotledger.budget.Verdict;
 import org.shotledger.display.Display;
+import org.shotledger.limits.Verdict;
 import org.shotledger.units.QuantityKind;
 
 class ListingTest {

@@ -7,9 +7,15 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.knowm.xchart.XYSeries;
 import org.shotledger.chart.ChartPicture;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.plan.Plan;
+import org.shotledger.setup.BottleState;
+import org.shotledger.setup.Case;
 import org.shotledger.units.UnitSystem;
 
-/** What flows and what presses, drawn for the invented demo build. */
+/** What flows and what presses, drawn for the invented demonstration job. */
 class FlowAndEngineChartsTest {
     // NIST SP 811 (2008), appendix B
     private static final double PSI_PER_BAR = 14.503773773;
@@ -17,8 +23,8 @@ class FlowAndEngineChartsTest {
 
     @Test
     void theSameFlowIsDrawnInBothUnits() {
-        ChartPicture us = FlowCharts.overBottlePressure(Heron.BUDGET, UnitSystem.US);
-        ChartPicture si = FlowCharts.overBottlePressure(Heron.BUDGET, UnitSystem.SI);
+        ChartPicture us = FlowCharts.overBottlePressure(Demo.PLAN.stated(), UnitSystem.US);
+        ChartPicture si = FlowCharts.overBottlePressure(Demo.PLAN.stated(), UnitSystem.SI);
         assertEquals("Bottle pressure, psi abs", us.chart().getXAxisTitle());
         assertEquals("Mass flow, g/s", si.chart().getYAxisTitle());
         for (String name : new String[] {"nitrous oxide, expected", "nitrous fuel, expected"}) {
@@ -33,31 +39,34 @@ class FlowAndEngineChartsTest {
 
     @Test
     void theFlowIsDrawnOverTheBandTheBuilderTrustsAndMeetsThePlanInIt() {
-        var limits = Heron.BUDGET.build().limits();
-        XYSeries nitrous = FlowCharts.overBottlePressure(Heron.BUDGET, UnitSystem.SI)
+        var limits = Demo.PLAN.car().limits();
+        XYSeries nitrous = FlowCharts.overBottlePressure(Demo.PLAN.stated(), UnitSystem.SI)
                 .chart()
                 .getSeriesMap()
                 .get("nitrous oxide, expected");
         double[] pressure = nitrous.getXData();
         assertEquals(limits.bottlePressureLow() / 1e5, pressure[0], 1e-9);
         assertTrue(pressure[pressure.length - 1] <= limits.bottlePressureHigh() / 1e5 + 1e-9);
-        double planned = 1e3 * Heron.BUDGET.peak().nitrous().massFlow();
-        double[] flow = nitrous.getYData();
-        assertTrue(flow[0] < planned && planned < Arrays.stream(flow).max().orElseThrow() * 1.01, planned + " g/s");
+        Plan plan = Demo.PLAN;
+        Case rested =
+                plan.stated().at().withBottle(BottleState.at(NitrousOxide.saturationTemperature(1e5 * pressure[7])));
+        double rpm = plan.stated().strongest().orElseThrow().rpm();
+        OperatingPoint point =
+                Evaluate.at(plan.car(), plan.setup(), rested, rpm).orElseThrow();
+        assertEquals(1e3 * point.nitrous().massFlow(), nitrous.getYData()[7], 1e-2 * nitrous.getYData()[7]);
     }
 
     @Test
-    void theCylinderPeaksWhereTheLedgerSaysWithTheLimitDrawn() {
-        ChartPicture us = EngineCharts.cylinder(Heron.BUDGET, UnitSystem.US);
-        ChartPicture si = EngineCharts.cylinder(Heron.BUDGET, UnitSystem.SI);
+    void theCylinderPeaksWhereTheOutcomeSaysWithTheLimitDrawn() {
+        ChartPicture us = EngineCharts.cylinder(Demo.PLAN.stated(), UnitSystem.US);
+        ChartPicture si = EngineCharts.cylinder(Demo.PLAN.stated(), UnitSystem.SI);
         assertEquals("Cylinder pressure, psi abs", us.chart().getYAxisTitle());
         assertEquals("Cylinder pressure, bar abs", si.chart().getYAxisTitle());
         assertTrue(us.svg().contains(">at most 2320.6 psi abs<") && si.svg().contains(">at most 160.00 bar abs<"));
         double with = top(si, "boost and nitrous oxide");
         assertTrue(with > top(si, "boost alone"), "nitrous oxide raises the peak");
-        double ledger =
-                Heron.BUDGET.ledger().find("peak-pressure").orElseThrow().value() / 1e5;
-        assertEquals(ledger, with, 0.01 * ledger);
+        double point = Demo.PLAN.stated().strongest().orElseThrow().cylinder().peakPressure() / 1e5;
+        assertEquals(point, with, 0.01 * point);
         assertEquals(PSI_PER_BAR * with, top(us, "boost and nitrous oxide"), 1e-3);
     }
 

@@ -5,14 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import org.shotledger.budget.Budget;
-import org.shotledger.build.Build;
 import org.shotledger.display.Display;
+import org.shotledger.evaluate.Outcome;
 import org.shotledger.logs.EngineLog;
 import org.shotledger.logs.Finding;
 import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
-import org.shotledger.reconcile.Compared;
+import org.shotledger.reconcile.ComparedChannel;
 import org.shotledger.reconcile.FlowFit;
 import org.shotledger.reconcile.NitrousShare;
 import org.shotledger.reconcile.Reconciliation;
@@ -21,12 +20,12 @@ import org.shotledger.units.UnitSystem;
 
 /** How logs and what they say of a plan are shown. */
 class LogViewTest {
-    private static final Path HERON = Path.of("../../data/heron");
-    private static final Budget BUDGET = Budget.plan(Build.load(HERON.resolve("build.yaml")));
+    private static final Path FOLDER = Demo.FOLDER;
+    private static final Outcome RUN = Demo.PLAN.stated();
     private static final LogFindings WITH = findings("pull-with-nitrous.csv");
 
     private static LogFindings findings(String name) {
-        return EngineLog.read(HERON.resolve("logs").resolve(name)).findings();
+        return EngineLog.read(FOLDER.resolve("logs").resolve(name)).findings();
     }
 
     private static String html(Object shown) {
@@ -41,20 +40,21 @@ class LogViewTest {
 
     @Test
     void a_comparison_shows_its_sentences_table_and_charts() {
-        Reconciliation laid = Reconciliation.of(BUDGET, WITH);
+        Reconciliation laid = Reconciliation.of(RUN, WITH);
         String html = html(laid);
         assertTrue(html.contains("leaner than expected"));
         assertEquals(3, html.split("<svg", -1).length, "power and lambda are drawn");
-        String alt = LogCharts.of(laid.overlay(Compared.LAMBDA), UnitSystem.SI).alt();
+        String alt = LogCharts.of(laid.overlay(ComparedChannel.LAMBDA), UnitSystem.SI)
+                .alt();
         assertTrue(alt.contains("root mean square"), alt);
-        assertTrue(html(laid.overlay(Compared.MANIFOLD_PRESSURE)).contains("cannot be compared"));
+        assertTrue(html(laid.overlay(ComparedChannel.MANIFOLD_PRESSURE)).contains("cannot be compared"));
     }
 
     @Test
     void the_share_and_the_fit_show_themselves() {
-        assertTrue(html(NitrousShare.of(BUDGET, WITH, findings("pull-without-nitrous.csv")))
+        assertTrue(html(NitrousShare.of(RUN, WITH, findings("pull-without-nitrous.csv")))
                 .contains("the nitrous added"));
-        assertTrue(html(FlowFit.of(BUDGET, WITH)).contains("the nitrous fuel flows 0.92"));
+        assertTrue(html(FlowFit.of(RUN, WITH)).contains("the nitrous fuel flows 0.92"));
     }
 
     @Test

@@ -8,21 +8,21 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.shotledger.budget.Entry;
-import org.shotledger.budget.Ledger;
-import org.shotledger.budget.Standing;
+import org.shotledger.ledger.Entry;
+import org.shotledger.ledger.Ledger;
+import org.shotledger.limits.Provenance;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
 
-/** The sources of the invented demo build, told by their weight. */
+/** The sources of the invented demonstration job, told by their weight. */
 class SourcesTest {
-    private static final Path FOLDER = Path.of("../../data/heron");
+    private static final Path FOLDER = Demo.FOLDER;
 
     @Test
     void aPublicationStandsOnceWithAllThatItServes() {
-        List<String> named =
-                Heron.column(Sources.publications(Heron.BUDGET.ledger().entries()), 0);
+        List<String> named = Demo.column(Sources.publications(Demo.PLAN.ledger().entries()), 0);
         assertEquals(named.stream().distinct().toList(), named);
         assertTrue(named.contains("ISO 2533 (1975)"), named.toString());
         assertTrue(named.contains("Heywood, Internal Combustion Engine Fundamentals (1988)"), named.toString());
@@ -40,33 +40,36 @@ class SourcesTest {
                 "b",
                 "AIAA 2013-3636 (2013), fig. 13",
                 List.of(),
-                Standing.CALCULATED);
+                Provenance.CALCULATED,
+                Optional.empty(),
+                Optional.empty(),
+                Entry.ROUNDING);
         Listing rows = Sources.publications(Ledger.of(List.of(entry)).entries());
-        assertEquals(List.of("AIAA 2013-3636 (2013)"), Heron.column(rows, 0));
-        assertEquals(List.of("flow (fig. 13)"), Heron.column(rows, 1));
+        assertEquals(List.of("AIAA 2013-3636 (2013)"), Demo.column(rows, 0));
+        assertEquals(List.of("flow (fig. 13)"), Demo.column(rows, 1));
     }
 
     @Test
-    void everyTableOfTheBuildIsListedWithItsOrigin() throws IOException {
-        Listing files = Sources.files(Heron.BUDGET.build());
+    void everyTableOfTheJobIsListedWithItsOrigin() throws IOException {
+        Listing files = Sources.files(Demo.PLAN.car());
         try (var folder = Files.list(FOLDER)) {
             List<String> tables = folder.map(file -> file.getFileName().toString())
                     .filter(name -> name.endsWith(".csv") && !name.contains("log"))
                     .sorted()
                     .toList();
             assertEquals(
-                    tables, Heron.column(files, 0).stream().distinct().sorted().toList());
+                    tables, Demo.column(files, 0).stream().distinct().sorted().toList());
         }
         assertTrue(
-                Heron.column(files, 2).stream().allMatch(origin -> origin.startsWith("Invented data")), files.toText());
+                Demo.column(files, 2).stream().allMatch(origin -> origin.startsWith("Invented data")), files.toText());
     }
 
     @Test
     void theLinesNamedHoldTheFigures() throws IOException {
-        List<String> sheet = Files.readAllLines(FOLDER.resolve("build.yaml"));
-        Listing told = Sources.sheet(Heron.BUDGET.ledger().entries());
-        List<String> measured = List.of(Heron.column(told, 1)
-                .get(Heron.column(told, 0).indexOf("measured"))
+        List<String> sheet = Files.readAllLines(FOLDER.resolve("job.yaml"));
+        Listing told = Sources.sheet(Demo.PLAN.ledger().entries());
+        List<String> measured = List.of(Demo.column(told, 1)
+                .get(Demo.column(told, 0).indexOf("measured"))
                 .split("\\D+"));
         assertTrue(measured.stream()
                 .filter(number -> !number.isEmpty())
@@ -76,7 +79,7 @@ class SourcesTest {
 
     @Test
     void nothingIsSaidToComeFromElsewhere() {
-        for (Entry entry : Heron.BUDGET.ledger().entries()) {
+        for (Entry entry : Demo.PLAN.ledger().entries()) {
             assertFalse(entry.source().matches(".*(see the|own sources).*"), entry.source());
         }
     }

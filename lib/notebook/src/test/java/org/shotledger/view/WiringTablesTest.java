@@ -14,7 +14,7 @@ import org.shotledger.wiring.Wiring;
 
 /** The wiring of the invented demo build as tables. */
 class WiringTablesTest {
-    private static final Wiring WIRING = Heron.BUDGET.build().wiring().orElseThrow();
+    private static final Wiring WIRING = Demo.PLAN.car().wiring().orElseThrow();
 
     // common practice: a blade fuse carries three quarters of its rating for good
     @Test
@@ -30,12 +30,12 @@ class WiringTablesTest {
 
     @Test
     void aLengthStandsInFeetAndMetres() {
-        assertEquals("13.5 ft (4.1 m)", Heron.cell(WiringTables.cables(WIRING), "bottle heater", 6));
+        assertEquals("13.5 ft (4.1 m)", Demo.cell(WiringTables.cables(WIRING), "bottle heater", 6));
     }
 
     @Test
     void loadsThatAreAlwaysOnNeedNoSwitchOfThePlan() {
-        List<String> switched = Heron.column(WiringTables.switching(WIRING), 0);
+        List<String> switched = Demo.column(WiringTables.switching(WIRING), 0);
         assertTrue(switched.contains("nitrous solenoid") && !switched.contains("cooling fans"), switched.toString());
     }
 
@@ -57,7 +57,7 @@ class WiringTablesTest {
     void everySignalIsListedWithWhatBecomesOfIt() {
         Listing channels = WiringTables.channels(WIRING.channels());
         assertEquals(WIRING.channels().places().size(), channels.table().rowCount());
-        assertTrue(Heron.column(channels, 3).stream().noneMatch(String::isBlank));
+        assertTrue(Demo.column(channels, 3).stream().noneMatch(String::isBlank));
     }
 
     @Test
@@ -69,14 +69,14 @@ class WiringTablesTest {
         assertEquals(5.0, table.in(Shown.SI).table().doubleColumn(0).get(1), 1e-12);
         // 1 bar is 14.503 773 8 psi, NIST SP 811 (2008), appendix B
         assertEquals(72.518869, table.in(Shown.US).table().doubleColumn(0).get(1), 1e-6);
-        assertEquals(List.of("0.500 V", "2.500 V", "4.500 V"), Heron.column(table.in(Shown.US), 1));
+        assertEquals(List.of("0.500 V", "2.500 V", "4.500 V"), Demo.column(table.in(Shown.US), 1));
     }
 
     @Test
     void anEthanolSensorIsTypedInInHertz() {
         Listing table = WiringTables.table(new EthanolSensor("fuel", 50, 150), 3);
         assertEquals(List.of("Ethanol by volume, %", "Output"), table.table().columnNames());
-        assertEquals(List.of("50.0 Hz", "100.0 Hz", "150.0 Hz"), Heron.column(table, 1));
+        assertEquals(List.of("50.0 Hz", "100.0 Hz", "150.0 Hz"), Demo.column(table, 1));
     }
 
     // ITS-90, NIST Monograph 175, type K: 4.096 mV at 100 degrees Celsius
@@ -92,9 +92,9 @@ class WiringTablesTest {
                 WIRING.channels(),
                 List.of(new ThermocoupleSensor("probe", 273.15, 1300)));
         Listing checks = WiringTables.checks(probe);
-        assertEquals(List.of("0.000 mV", "4.096 mV"), Heron.column(checks, 3));
-        assertEquals(List.of("32.0 \u00b0F", "212.0 \u00b0F"), Heron.column(checks.in(Shown.US), 2));
-        assertEquals(List.of("0.0 \u00b0C", "100.0 \u00b0C"), Heron.column(checks.in(Shown.SI), 2));
+        assertEquals(List.of("0.000 mV", "4.096 mV"), Demo.column(checks, 3));
+        assertEquals(List.of("32.0 \u00b0F", "212.0 \u00b0F"), Demo.column(checks.in(Shown.US), 2));
+        assertEquals(List.of("0.0 \u00b0C", "100.0 \u00b0C"), Demo.column(checks.in(Shown.SI), 2));
     }
 
     @Test

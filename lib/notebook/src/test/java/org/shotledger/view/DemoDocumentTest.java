@@ -1,6 +1,7 @@
 package org.shotledger.view;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
@@ -13,20 +14,27 @@ import org.shotledger.document.PageCheck;
 import org.shotledger.document.Paper;
 import org.shotledger.document.PaperCheck;
 
-/** The whole document of the invented demo build, on screen and on both papers. */
-class HeronDocumentTest {
+/** The whole document of the invented demonstration job, on screen and on both papers. */
+class DemoDocumentTest {
     private static CustomerDocument document;
     private static byte[] letter;
 
     @BeforeAll
     static void write() {
-        document = BudgetDocument.of(Heron.BUDGET, Issue.first("A", "2026-06-20"));
+        document = PlanDocument.of(Demo.PLAN, Issue.first("A", "2026-06-20"));
         letter = document.pdf(Paper.LETTER);
     }
 
     @Test
     void thePageKeepsWhatAProgramCanJudge() {
         assertEquals(List.of(), PageCheck.faults(document.html()));
+    }
+
+    @Test
+    void theFirstPageHoldsTheDecisionAndEveryCaution() throws Exception {
+        String first = PaperCheck.page(letter, 0);
+        assertTrue(first.contains("Next step") && first.contains("Closed courses only"), first);
+        assertTrue(first.contains("not this document"), "the last caution");
     }
 
     // the sample of every kind of block is held against the standards on both papers; the whole takes a million checks

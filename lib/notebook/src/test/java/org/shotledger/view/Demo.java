@@ -3,16 +3,17 @@ package org.shotledger.view;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.shotledger.budget.Budget;
-import org.shotledger.build.Build;
+import org.shotledger.job.Job;
+import org.shotledger.plan.Plan;
 import org.shotledger.table.Listing;
 
-/** The invented demo build planned once for all tests that look at its tables and charts. */
-final class Heron {
+/** The invented demonstration job planned once for all tests that look at its tables and charts. */
+final class Demo {
+    static final Path FOLDER = Path.of("../../data/whimbrel");
     /** Its plan. */
-    static final Budget BUDGET = Budget.plan(Build.load(Path.of("../../data/heron/build.yaml")));
+    static final Plan PLAN = Plan.find(Job.load(FOLDER));
 
-    private Heron() {}
+    private Demo() {}
 
     /** The words or numbers of one column, from the top. */
     static List<String> column(Listing listing, int index) {

@@ -1,16 +1,13 @@
 package org.shotledger.view;
 
-import org.shotledger.budget.Comparison;
-import org.shotledger.budget.Reach;
 import org.shotledger.delivery.PulseCheck;
 import org.shotledger.delivery.Ramp;
-import org.shotledger.relief.Relief;
 import org.shotledger.stepup.Shot;
 import org.shotledger.stepup.StepUp;
 
-/** How a notebook shows what comes after a budget; the nested classes are what the service loader finds. */
-public final class PlanRenderer {
-    private PlanRenderer() {}
+/** How a notebook shows what comes after a plan; the nested classes are what the service loader finds. */
+public final class StepRenderer {
+    private StepRenderer() {}
 
     /** Shows a step-up plan: its ladder, the picture and the spark. */
     public static final class OfStepUp extends ResultRenderer<StepUp> {
@@ -19,9 +16,9 @@ public final class PlanRenderer {
             super(
                     StepUp.class,
                     (plan, shown) -> View.of(
-                            PlanTables.of(plan).in(shown),
+                            StepUpTables.of(plan).in(shown),
                             DeliveryCharts.of(plan, shown.first()),
-                            PlanTables.sparks(plan).in(shown)));
+                            StepUpTables.sparks(plan).in(shown)));
         }
     }
 
@@ -29,33 +26,7 @@ public final class PlanRenderer {
     public static final class OfShot extends ResultRenderer<Shot> {
         /** Made by the service loader. */
         public OfShot() {
-            super(Shot.class, (shot, shown) -> PlanTables.of(shot).in(shown));
-        }
-    }
-
-    /** Shows what would have to change. */
-    public static final class OfRelief extends ResultRenderer<Relief> {
-        /** Made by the service loader. */
-        public OfRelief() {
-            super(Relief.class, (relief, shown) -> PlanTables.of(relief).in(shown));
-        }
-    }
-
-    /** Shows how far a build goes. */
-    public static final class OfReach extends ResultRenderer<Reach> {
-        /** Made by the service loader. */
-        public OfReach() {
-            super(Reach.class, (reach, shown) -> PlanTables.of(reach).in(shown));
-        }
-    }
-
-    /** Shows two budgets line by line. */
-    public static final class OfComparison extends ResultRenderer<Comparison> {
-        /** Made by the service loader. */
-        public OfComparison() {
-            super(
-                    Comparison.class,
-                    (comparison, shown) -> PlanTables.of(comparison).in(shown));
+            super(Shot.class, (shot, shown) -> StepUpTables.of(shot).in(shown));
         }
     }
 

@@ -1,0 +1,172 @@
+package org.shotledger.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shotledger.document.CustomerDocument;
+import org.shotledger.document.DocumentContent;
+import org.shotledger.document.Revision;
+import org.shotledger.document.Section;
+import org.shotledger.evaluate.PassOutcome;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Verdict;
+import org.shotledger.plan.Plan;
+import org.shotledger.spread.Supply;
+import org.shotledger.stepup.StepUp;
+import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
+
+/** Says a plan in the order of the customer document. */
+public final class PlanDocument {
+    private PlanDocument() {}
+
+    /**
+     * The document of a plan, with charts in US units and without a revision.
+     *
+     * @param plan the plan
+     * @return the document
+     */
+    public static CustomerDocument of(Plan plan) {
+        return CustomerDocument.of(content(plan, UnitSystem.US).build());
+    }
+
+    /**
+     * An issue of the document of a plan.
+     *
+     * @param plan the plan
+     * @param issue for whom, which revision, in which units, and what came before
+     * @return the document
+     */
+    public static CustomerDocument of(Plan plan, Issue issue) {
+        DocumentContent.Builder builder = content(plan, issue.charts()).between(issue.customer(), issue.author());
+        List<String> told = new ArrayList<>(issue.reasons());
+        issue.previous().ifPresent(before -> {
+            told.addAll(Changes.sentences(before, plan));
+            builder.rows(Section.REVISIONS, Changes.plan(before, plan));
+            builder.rows(Section.REVISIONS, Changes.sheet(before, plan));
+        });
+        builder.revision(new Revision(issue.number(), issue.date(), told));
+        issue.history().forEach(builder::revision);
+        return CustomerDocument.of(builder.build());
+    }
+
+    /**
+     * The content of that document, for those who want to add to it.
+     *
+     * @param plan the plan
+     * @param charts units of the charts; tables show both systems
+     * @return a builder that already holds every section the plan can fill
+     */
+    public static DocumentContent.Builder content(Plan plan, UnitSystem charts) {
+        DocumentContent.Builder builder =
+                DocumentContent.titled("A power plan for " + plan.job().name(), plan.verdict(), summary(plan));
+        if (plan.car().invented()) {
+            builder.notice("Invented data for a demonstration; not a real car or part.");
+        }
+        DecisionPage.write(builder, plan, charts);
+        builder.say(Section.TARGET, DecisionPage.asked(plan));
+        builder.rows(Section.TARGET, OutcomeTables.cases(plan.job().cases()));
+        setup(builder, plan, charts);
+        limits(builder, plan, charts);
+        outcomes(builder, plan, charts);
+        pass(builder, plan, charts);
+        alternatives(builder, plan, charts);
+        if (plan.setup().jets().isPresent()) {
+            RiskSection.write(builder, plan, charts);
+            StepUpSection.write(builder, StepUp.of(plan), charts);
+        }
+        WiringSection.write(builder, plan);
+        builder.rows(Section.REASONING, LedgerTables.of(plan.ledger()));
+        Sources.write(builder, plan);
+        return builder.signedBy("engine builder", "customer");
+    }
+
+    private static String summary(Plan plan) {
+        return (plan.reached() ? "The power asked for is reached" : "The power asked for is not reached")
+                + plan.closest(1).stream()
+                        .findFirst()
+                        .map(first -> "; the limit that decides is " + first.name() + " in the case '"
+                                + first.caseName() + "' (" + first.place() + "), " + room(first) + ".")
+                        .orElse(".");
+    }
+
+    private static String room(Limit limit) {
+        String share = QuantityKind.FRACTION.text(Math.abs(limit.relativeMargin()), UnitSystem.US);
+        return limit.relativeMargin() < 0 ? "broken by " + share : share + " left";
+    }
+
+    private static void setup(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
+        builder.say(
+                Section.SETUP,
+                "Everything that is set by hand, and nothing that is calculated; every figure that follows is worked out for it.");
+        builder.rows(Section.SETUP, SetupTables.of(plan.setup()));
+        builder.rows(Section.SETUP, SetupTables.boost(plan.setup()));
+        builder.picture(Section.SETUP, Charts.boost(plan, charts));
+        if (plan.setup().jets().isPresent()) {
+            builder.picture(Section.SETUP, FlowCharts.overBottlePressure(plan.stated(), charts));
+            builder.say(
+                    Section.SETUP,
+                    "The band around the nitrous oxide is where its flow lies nine times out of ten; the hatched one is a fuel jet off its"
+                            + " size by "
+                            + Both.of(QuantityKind.BORE, Supply.USUAL_BORE_TOLERANCE)
+                            + ", common practice, no source.");
+        }
+    }
+
+    private static void limits(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
+        builder.say(Section.LIMITS, plan.verdictLine());
+        builder.picture(Section.LIMITS, Charts.of(plan.limits(), charts));
+        builder.rows(Section.LIMITS, LimitTables.of(plan.limits()));
+        builder.rows(Section.LIMITS, LimitTables.reasons(plan.limits()));
+        List<String> risks = plan.limits().all().stream()
+                .filter(limit -> limit.verdict() != Verdict.HOLDS)
+                .map(limit -> limit.name() + " is " + limit.verdict().word() + " in the case '" + limit.caseName()
+                        + "'; beyond it: " + limit.consequence() + ".")
+                .toList();
+        if (!risks.isEmpty()) {
+            builder.points(Section.LIMITS, risks);
+        }
+    }
+
+    private static void outcomes(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
+        builder.say(
+                Section.OUTCOMES,
+                "One setup, " + plan.outcomes().size()
+                        + " cases; the first is that of the target, and the verdict is the worst.");
+        builder.rows(Section.OUTCOMES, OutcomeTables.outcomes(plan.outcomes()));
+        builder.rows(Section.OUTCOMES, OutcomeTables.of(plan.stated()));
+        builder.picture(Section.OUTCOMES, Charts.map(plan.stated(), charts));
+        if (plan.setup().jets().isPresent()) {
+            builder.picture(Section.OUTCOMES, EngineCharts.cylinder(plan.stated(), charts));
+        }
+    }
+
+    private static void pass(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
+        if (plan.stated().pass().isEmpty()) {
+            return;
+        }
+        PassOutcome pass = plan.stated().pass().get();
+        builder.say(Section.PASS, passes(plan, pass));
+        builder.picture(Section.PASS, Charts.of(pass, plan.car().limits().bottlePressureLow(), charts));
+        builder.picture(Section.PASS, Charts.mixture(plan, charts));
+        builder.rows(Section.PASS, OutcomeTables.of(pass));
+        builder.rows(Section.PASS, BottleViews.filling(plan));
+        builder.points(Section.PASS, BottleViews.warnings(plan));
+    }
+
+    private static String passes(Plan plan, PassOutcome pass) {
+        int asked = plan.target().passes();
+        int given = Math.min(pass.wholePasses(), asked);
+        return "One filling gives " + given + " of the " + asked + " passes asked, "
+                + Both.of(QuantityKind.MASS, pass.massUsed()) + " in the first; the bottle is brought back to its start"
+                + " temperature between them."
+                + (given < asked ? " For the rest: a second bottle, less power, or shorter passes." : "");
+    }
+
+    private static void alternatives(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
+        if (plan.alternatives().isEmpty()) {
+            return;
+        }
+        builder.picture(Section.ALTERNATIVES, Charts.alternatives(plan, charts));
+        builder.rows(Section.ALTERNATIVES, PlanTables.alternatives(plan.alternatives()));
+    }
+}

@@ -1,0 +1,139 @@
+package org.shotledger.view;
+
+import static org.shotledger.table.Column.column;
+import static org.shotledger.units.QuantityKind.BORE;
+import static org.shotledger.units.QuantityKind.COUNT;
+import static org.shotledger.units.QuantityKind.CRANK_ANGLE;
+import static org.shotledger.units.QuantityKind.GAUGE_PRESSURE;
+import static org.shotledger.units.QuantityKind.MASS;
+import static org.shotledger.units.QuantityKind.PRESSURE_DIFFERENCE;
+import static org.shotledger.units.QuantityKind.RATIO;
+import static org.shotledger.units.QuantityKind.ROTATION;
+import static org.shotledger.units.QuantityKind.TEMPERATURE;
+import static org.shotledger.units.QuantityKind.TIME;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.shotledger.setup.BoostTable;
+import org.shotledger.setup.Setup;
+import org.shotledger.supply.Regulator;
+import org.shotledger.table.Cell;
+import org.shotledger.table.Listing;
+import org.shotledger.units.QuantityKind;
+
+/** Everything that is set by hand before a pass. */
+public final class SetupTables {
+    private SetupTables() {}
+
+    /**
+     * All settings but the boost.
+     *
+     * @param setup what is set
+     * @return one row a setting
+     */
+    public static Listing of(Setup setup) {
+        Rows rows = new Rows();
+        setup.jets()
+                .ifPresentOrElse(
+                        jets -> rows.add(
+                                        "nitrous jet, every nozzle",
+                                        jets.nitrousBore(),
+                                        BORE,
+                                        "the hole, by pin gauge; a stamp is not enough")
+                                .add(
+                                        "nitrous fuel jet, every nozzle",
+                                        jets.fuelBore(),
+                                        BORE,
+                                        "never exchanged with the nitrous jet: that is a lean engine"),
+                        () -> rows.words("nitrous jets", "none", "the bottle stays closed"));
+        rows.regulator("nitrous fuel pressure", setup.nitrousRegulator())
+                .regulator("main fuel pressure", setup.mainRegulator())
+                .add("mixture of the main fuel", setup.mixture(), RATIO, "lambda on the air alone, nitrous on or off")
+                .add(
+                        "spark retard while the nitrous flows",
+                        setup.retard(),
+                        CRANK_ANGLE,
+                        "from the builder's own timing")
+                .add(
+                        "nitrous may open from",
+                        setup.arming().rpmLow(),
+                        ROTATION,
+                        "only at full throttle, with boost and fuel pressure up")
+                .add(
+                        "nitrous closes at",
+                        setup.arming().rpmHigh(),
+                        ROTATION,
+                        "before the limiter, which cuts fuel and would leave nitrous alone")
+                .add(
+                        "boost allowed above its target at opening",
+                        setup.boost().tolerance(),
+                        PRESSURE_DIFFERENCE,
+                        "more is a reason not to open")
+                .add("bottle charge, by mass", setup.bottle().charge(), MASS, "on a scale, never by pressure")
+                .add(
+                        "bottle temperature at the start",
+                        setup.bottle().startTemperature(),
+                        TEMPERATURE,
+                        "heater with a thermostat; never a flame")
+                .add("passes on one filling", setup.passes().count(), COUNT, "")
+                .add("time under nitrous in each", setup.passes().seconds(), TIME, "");
+        return rows.listing.build();
+    }
+
+    /**
+     * Boost over engine speed, with the nitrous off and armed.
+     *
+     * @param setup what is set
+     * @return one row an engine speed; between them boost runs in a straight line
+     */
+    public static Listing boost(Setup setup) {
+        return Listing.of(
+                "Boost over engine speed",
+                speeds(setup),
+                column("Engine speed", ROTATION, Double::doubleValue),
+                column("Nitrous off", GAUGE_PRESSURE, setup.boost().off()::at),
+                column("Nitrous armed", GAUGE_PRESSURE, setup.boost().armed()::at));
+    }
+
+    /** Every engine speed that stands in one of the two tables. */
+    static List<Double> speeds(Setup setup) {
+        TreeSet<Double> speeds = new TreeSet<>();
+        Stream.of(setup.boost().off(), setup.boost().armed())
+                .flatMap(table -> table.steps().stream())
+                .map(BoostTable.Step::rpm)
+                .forEach(speeds::add);
+        return List.copyOf(speeds);
+    }
+
+    /** Collects rows of several kinds. */
+    private static final class Rows {
+        private final Listing.Builder listing =
+                Listing.titled("Settings").words("Setting").mixed("Value").words("Mind");
+
+        Rows add(String name, double value, QuantityKind kind, String mind) {
+            listing.row(name, new Cell.Figure(value, kind), mind);
+            return this;
+        }
+
+        Rows words(String name, String words, String mind) {
+            listing.row(name, words, mind);
+            return this;
+        }
+
+        Rows regulator(String name, Regulator regulator) {
+            return add(
+                    name + ", engine off",
+                    regulator.basePressure(),
+                    GAUGE_PRESSURE,
+                    follows(regulator.boostReference()));
+        }
+
+        private static String follows(double reference) {
+            return reference == 0
+                    ? "does not follow the boost"
+                    : String.format(Locale.ROOT, "rises by %.2f of the boost", reference);
+        }
+    }
+}

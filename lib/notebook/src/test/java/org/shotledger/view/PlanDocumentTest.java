@@ -1,0 +1,121 @@
+package org.shotledger.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.shotledger.document.Block;
+import org.shotledger.document.CustomerDocument;
+import org.shotledger.document.Section;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Limits;
+import org.shotledger.limits.Provenance;
+import org.shotledger.limits.Side;
+import org.shotledger.plan.Plan;
+import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
+
+/** What the customer's document of a plan says. */
+class PlanDocumentTest {
+    private static final Plan PLAN = Demo.PLAN;
+    private static final CustomerDocument DOCUMENT = PlanDocument.of(PLAN);
+
+    @Test
+    void theFirstPageHoldsWhatIsAskedProposedAndClosest() {
+        String page = text(Section.DECISION);
+        assertTrue(page.contains(QuantityKind.POWER.text(PLAN.target().wheelPower(), UnitSystem.US)), page);
+        assertTrue(page.contains(QuantityKind.POWER.text(PLAN.stated().power(), UnitSystem.SI)), page);
+        PLAN.closest(3)
+                .forEach(limit -> assertTrue(page.contains(limit.name()) && page.contains(limit.caseName()), page));
+        assertTrue(page.contains("Next step"), page);
+    }
+
+    @Test
+    void theSetupPrintedIsTheSetupOfThePlan() {
+        String setup = text(Section.SETUP);
+        assertTrue(setup.contains(SetupTables.of(PLAN.setup()).toText()), setup);
+        assertTrue(setup.contains(SetupTables.boost(PLAN.setup()).toText()), setup);
+    }
+
+    // CGA G-8.2 and G-8.3 (nitrous oxide: asphyxiant, oxidiser, cold), 49 CFR 173.301 (transport), from memory
+    @Test
+    void theCautionsNameEveryHazardOfTheGas() {
+        String said = text(Section.CAUTIONS).toLowerCase(Locale.ROOT);
+        for (String hazard : List.of(
+                "suffocate without warning",
+                "burn skin by cold",
+                "oil, grease",
+                "open flame",
+                "outside the car",
+                "outdoors",
+                "backfire",
+                "without the controller",
+                "transport",
+                "closed courses")) {
+            assertTrue(said.contains(hazard), hazard);
+        }
+    }
+
+    @Test
+    void aBrokenPlanIsNotToBeRun() {
+        Plan broken = with(limit("crank-torque", false, 950));
+        assertTrue(DecisionPage.next(broken).startsWith("Do not run this setup"), DecisionPage.next(broken));
+        assertTrue(DecisionPage.next(broken).contains("crank-torque"));
+        assertTrue(text(PlanDocument.of(broken), Section.LIMITS).contains("crank-torque is broken"));
+    }
+
+    @Test
+    void aHardLimitSaysThatItIsNotToBeMoved() {
+        Plan broken = with(limit("relief-disc", true, 950));
+        String said = String.join("\n", DecisionPage.needs(broken));
+        assertTrue(said.contains("not to be moved"), said);
+        assertFalse(text(PlanDocument.of(broken), Section.LIMITS).matches("(?s).*\\b(relax|relieve|loosen)\\w*.*"));
+    }
+
+    private static Plan with(Limit limit) {
+        return new Plan(PLAN.job(), PLAN.setup(), PLAN.outcomes(), new Limits(List.of(limit)), List.of());
+    }
+
+    private static Limit limit(String key, boolean hard, double value) {
+        return new Limit(
+                key,
+                key,
+                QuantityKind.TORQUE,
+                value,
+                900,
+                Side.AT_MOST,
+                hard,
+                "it fails",
+                Provenance.ASSUMED,
+                "a test",
+                "6,000 rpm",
+                "event");
+    }
+
+    private static String text(Section section) {
+        return text(DOCUMENT, section);
+    }
+
+    private static String text(CustomerDocument document, Section section) {
+        StringBuilder said = new StringBuilder();
+        for (Block block : document.content().sections().getOrDefault(section, List.of())) {
+            if (block instanceof Block.Paragraph paragraph) {
+                said.append(paragraph.words()).append('\n');
+            } else if (block instanceof Block.Points points) {
+                points.points().forEach(point -> said.append(point).append('\n'));
+            } else if (block instanceof Block.Rows rows) {
+                said.append(rows.listing().toText()).append('\n');
+            }
+        }
+        assertFalse(said.isEmpty(), section.heading());
+        return said.toString();
+    }
+
+    @Test
+    void theVerdictOfTheDocumentIsThatOfThePlan() {
+        assertEquals(PLAN.verdict(), DOCUMENT.content().verdict());
+    }
+}
