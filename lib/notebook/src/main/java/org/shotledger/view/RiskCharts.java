@@ -11,10 +11,10 @@ import org.shotledger.chart.FaultChart;
 import org.shotledger.chart.Plot;
 import org.shotledger.risk.BoostReference;
 import org.shotledger.risk.DriftMap;
-import org.shotledger.risk.Faults;
-import org.shotledger.risk.RobustJetting;
-import org.shotledger.risk.Interlock;
 import org.shotledger.risk.FaultOutcome;
+import org.shotledger.risk.Faults;
+import org.shotledger.risk.Interlock;
+import org.shotledger.risk.RobustJetting;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 

@@ -1,11 +1,11 @@
 package org.shotledger.view;
 
+import org.shotledger.risk.ArmingConditions;
 import org.shotledger.risk.BoostReference;
 import org.shotledger.risk.DriftMap;
 import org.shotledger.risk.Faults;
 import org.shotledger.risk.RobustJetting;
 import org.shotledger.risk.SolenoidLeak;
-import org.shotledger.risk.ArmingConditions;
 
 /** Shows drift, jetting jets, the arming and faults in the units of the session; one nested class a type. */
 public final class RiskRenderer {

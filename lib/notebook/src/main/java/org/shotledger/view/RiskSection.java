@@ -1,13 +1,13 @@
 package org.shotledger.view;
 
-import org.shotledger.plan.Plan;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
+import org.shotledger.plan.Plan;
 import org.shotledger.risk.Drift;
 import org.shotledger.risk.DriftMap;
-import org.shotledger.risk.TimeToDamage;
 import org.shotledger.risk.Faults;
 import org.shotledger.risk.RobustJetting;
+import org.shotledger.risk.TimeToDamage;
 import org.shotledger.units.UnitSystem;
 
 /** The section on what could go wrong, what catches it, and how far the inputs may stray. */

@@ -4,15 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import org.shotledger.plan.Plan;
 import org.shotledger.display.Display;
+import org.shotledger.plan.Plan;
+import org.shotledger.risk.ArmingConditions;
 import org.shotledger.risk.BoostReference;
 import org.shotledger.risk.Drift;
 import org.shotledger.risk.DriftMap;
 import org.shotledger.risk.Fault;
 import org.shotledger.risk.Faults;
 import org.shotledger.risk.RobustJetting;
-import org.shotledger.risk.ArmingConditions;
 import org.shotledger.table.Shown;
 import org.shotledger.units.UnitSystem;
 
