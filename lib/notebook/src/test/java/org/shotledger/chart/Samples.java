@@ -99,7 +99,8 @@ public final class Samples {
                 Provenance.ASSUMED,
                 "made up",
                 "7,000 rpm",
-                "hot");
+                "hot",
+                Math.abs(bound));
     }
 
     static FeedFlowChart flow() {

@@ -92,7 +92,8 @@ class PlanDocumentTest {
                 Provenance.ASSUMED,
                 "a test",
                 "6,000 rpm",
-                "event");
+                "event",
+                900);
     }
 
     private static String text(Section section) {
