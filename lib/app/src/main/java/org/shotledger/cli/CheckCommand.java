@@ -26,9 +26,8 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "FILE",
             arity = "1..*",
-            description =
-                    "Job sheets (.yaml), folders that hold a job.yaml, tables and logs (.csv), mappings of logs"
-                            + " (log.yaml, NAME.log.yaml).")
+            description = "Job sheets (.yaml), folders that hold a job.yaml, tables and logs (.csv), mappings of logs"
+                    + " (log.yaml, NAME.log.yaml).")
     private List<Path> files;
 
     @Override

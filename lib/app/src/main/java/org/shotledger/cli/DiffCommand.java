@@ -4,8 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.shotledger.job.Job;
 import org.shotledger.job.Difference;
+import org.shotledger.job.Job;
 import org.shotledger.sheet.SheetException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -15,9 +15,8 @@ import picocli.CommandLine.Spec;
 /** Compares two job sheets. */
 @Command(
         name = "diff",
-        description =
-                "Compares two job sheets value by value, in physical terms: 84.5 mm and 3.3268 in are nearly the"
-                        + " same; says which reasons changed.")
+        description = "Compares two job sheets value by value, in physical terms: 84.5 mm and 3.3268 in are nearly the"
+                + " same; says which reasons changed.")
 final class DiffCommand implements Callable<Integer> {
 
     @Spec

@@ -12,9 +12,8 @@ import picocli.CommandLine.Spec;
 /** Begins a job's folder. */
 @Command(
         name = "new",
-        description =
-                "Writes a folder to begin a job with: a commented job sheet and its tables, every figure invented"
-                        + " and marked so.")
+        description = "Writes a folder to begin a job with: a commented job sheet and its tables, every figure invented"
+                + " and marked so.")
 final class NewCommand implements Callable<Integer> {
 
     @Spec

@@ -7,8 +7,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.shotledger.evaluate.Outcome;
 import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
 import org.shotledger.reconcile.Overlay.Judgement;
 import org.shotledger.reconcile.Overlay.Part;
 
@@ -34,7 +34,8 @@ final class Differences {
         }
         List<Part> parts = new ArrayList<>();
         for (boolean on : new boolean[] {false, true}) {
-            part(expectation, outcome, grid, points, what, measured, expected, on).ifPresent(parts::add);
+            part(expectation, outcome, grid, points, what, measured, expected, on)
+                    .ifPresent(parts::add);
         }
         return new Overlay(what, grid.rpm(), grid.time(), measured, expected, parts);
     }
@@ -69,7 +70,8 @@ final class Differences {
             sum += off;
             worst = Math.abs(off) > Math.abs(measured[worst] - expected[worst]) ? i : worst;
         }
-        Uncertainty uncertainty = Uncertainty.of(expectation, outcome, what, points.get(worst).orElseThrow());
+        Uncertainty uncertainty =
+                Uncertainty.of(expectation, outcome, what, points.get(worst).orElseThrow());
         double mean = sum / told.length;
         return Optional.of(new Part(
                 on,

@@ -39,7 +39,11 @@ final class Expectation {
         PointModel cooled = model.withBottle(NitrousOxide.saturatedLiquid(temperature));
         double plenum = plenum(rpm);
         return answer(() -> cooled.at(
-                rpm, plenum, Mode.NITROUS, cooled.feed(plenum), cooled.nitrousFuel(plenum).times(fuelShare)));
+                rpm,
+                plenum,
+                Mode.NITROUS,
+                cooled.feed(plenum),
+                cooled.nitrousFuel(plenum).times(fuelShare)));
     }
 
     /** The point with the nitrous closed, at the boost that is held while it is armed. */

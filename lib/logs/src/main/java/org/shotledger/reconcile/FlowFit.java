@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.shotledger.evaluate.Outcome;
 import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
 import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 
@@ -60,7 +60,11 @@ public record FlowFit(double fuelFlow, double ownPower, double nitrousPower, Wei
                     + " with it; a fit needs two of each.");
         }
         return fit(
-                expectation, thinned(off), thinned(on), grid.noise(LogChannel.LAMBDA), grid.noise(LogChannel.WHEEL_POWER));
+                expectation,
+                thinned(off),
+                thinned(on),
+                grid.noise(LogChannel.LAMBDA),
+                grid.noise(LogChannel.WHEEL_POWER));
     }
 
     private static List<Point> thinned(List<Point> all) {
@@ -116,9 +120,8 @@ public record FlowFit(double fuelFlow, double ownPower, double nitrousPower, Wei
     public double[] lambdaAfter(Outcome outcome, Reconciliation laid) {
         Expectation expectation = new Expectation(outcome);
         return laid.expected().stream()
-                .mapToDouble(point -> point.flatMap(e -> e.mode().nitrousFlows()
-                                ? expectation.sharing(e, 1, fuelFlow)
-                                : Optional.of(e))
+                .mapToDouble(point -> point.flatMap(
+                                e -> e.mode().nitrousFlows() ? expectation.sharing(e, 1, fuelFlow) : Optional.of(e))
                         .map(OperatingPoint::lambda)
                         .orElse(Double.NaN))
                 .toArray();

@@ -141,7 +141,8 @@ public record Overlay(
                         : "that is inside what " + uncertainty.toleranceWords() + " explains"
                                 + two(uncertainty.tolerance(), system);
             case BEYOND_TOLERANCE ->
-                "that is beyond what " + uncertainty.toleranceWords() + " explains" + two(uncertainty.tolerance(), system)
+                "that is beyond what " + uncertainty.toleranceWords() + " explains"
+                        + two(uncertainty.tolerance(), system)
                         + ", inside what " + uncertainty.allWords() + " may hide" + two(uncertainty.all(), system)
                         + "; find out which before the next step";
             case BEYOND ->

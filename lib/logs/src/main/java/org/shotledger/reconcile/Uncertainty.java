@@ -1,7 +1,7 @@
 package org.shotledger.reconcile;
 
-import org.shotledger.evaluate.Outcome;
 import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
 import org.shotledger.flow.JetFlow;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.spread.Supply;
@@ -49,7 +49,8 @@ public record Uncertainty(double tolerance, String toleranceWords, double all, S
     }
 
     /** The base pull carries the power without nitrous, the flow of the jets what the nitrous adds; taken as independent. */
-    private static Uncertainty power(Expectation expectation, Outcome outcome, ComparedChannel what, OperatingPoint point) {
+    private static Uncertainty power(
+            Expectation expectation, Outcome outcome, ComparedChannel what, OperatingPoint point) {
         double base = outcome.car().basePull().uncertainty();
         double power = what == ComparedChannel.WHEEL_POWER
                 ? point.wheelPower()
@@ -57,7 +58,8 @@ public record Uncertainty(double tolerance, String toleranceWords, double all, S
         if (!point.mode().nitrousFlows()) {
             return base > 0 ? new Uncertainty(Double.NaN, "", base * power, "the base pull") : NONE;
         }
-        double alone = expectation.without(point).map(OperatingPoint::wheelPower).orElse(0.0);
+        double alone =
+                expectation.without(point).map(OperatingPoint::wheelPower).orElse(0.0);
         double added = (point.wheelPower() - alone) / point.wheelPower();
         double share = Math.hypot(base * (1 - added), flow(point) * added);
         return new Uncertainty(Double.NaN, "", share * power, "the base pull and the nitrous flow model");

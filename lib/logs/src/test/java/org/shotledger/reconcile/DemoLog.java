@@ -5,8 +5,8 @@ import java.util.Deque;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
-import org.shotledger.evaluate.Outcome;
 import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.evaluate.Outcome;
 
 /**
  * Invents the demonstration's logs: what the Whimbrel's plan expects, seeded noise, and stated errors that a reader of the log should

@@ -105,7 +105,8 @@ class ReconciliationTest {
         assertEquals(Judgement.WITHIN, part(ComparedChannel.WHEEL_POWER, true).judgement());
         assertEquals(0, part(ComparedChannel.BOTTLE_PRESSURE, true).mean(), 2 * 6895);
         assertEquals(0, part(ComparedChannel.NITROUS_FUEL_PRESSURE, true).mean(), 1 * 6895);
-        assertEquals(Judgement.UNSTATED, part(ComparedChannel.BOTTLE_PRESSURE, true).judgement());
+        assertEquals(
+                Judgement.UNSTATED, part(ComparedChannel.BOTTLE_PRESSURE, true).judgement());
     }
 
     @Test

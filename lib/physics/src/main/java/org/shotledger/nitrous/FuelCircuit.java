@@ -39,11 +39,7 @@ public record FuelCircuit(PumpGroup pumps, Solenoid solenoid, FuelJet jet, doubl
      * @param jetDischargeCoefficient discharge coefficient of a fuel jet, above 0, at most 1
      * @param cellVolume volume of the fuel cell, m3, positive
      */
-    public FuelCircuit(
-            PumpGroup pumps,
-            Solenoid solenoid,
-            double jetDischargeCoefficient,
-            double cellVolume) {
+    public FuelCircuit(PumpGroup pumps, Solenoid solenoid, double jetDischargeCoefficient, double cellVolume) {
         this(pumps, solenoid, FuelJet.stated(jetDischargeCoefficient), cellVolume);
     }
 

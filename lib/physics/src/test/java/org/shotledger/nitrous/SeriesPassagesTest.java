@@ -72,8 +72,7 @@ class SeriesPassagesTest {
     }
 
     private static final Regulator REGULATOR = new Regulator("regulator", 3.5e5, 1);
-    private static final FuelCircuit FUEL =
-            new FuelCircuit(pumps(), new Solenoid(10e-3, 0.65, 0.01, 0.01), 0.8, 6e-3);
+    private static final FuelCircuit FUEL = new FuelCircuit(pumps(), new Solenoid(10e-3, 0.65, 0.01, 0.01), 0.8, 6e-3);
     private static final FuelCircuit.Pressures AT = new FuelCircuit.Pressures(AMBIENT, 2.5e5, 2.5e5);
 
     private static PumpGroup pumps() {
@@ -90,7 +89,8 @@ class SeriesPassagesTest {
     }
 
     private static double fuel(double jet, double passage) {
-        return FUEL.flow(785, new FuelCircuit.Jets(6, jet, passage), AT, REGULATOR, 13.5).massFlow();
+        return FUEL.flow(785, new FuelCircuit.Jets(6, jet, passage), AT, REGULATOR, 13.5)
+                .massFlow();
     }
 
     // two equal resistances in series pass 1/sqrt(2) of one; any hydraulics text
@@ -109,7 +109,9 @@ class SeriesPassagesTest {
         FuelCircuit.Jets passages = new FuelCircuit.Jets(6, 0, 0.9e-3);
         double bore = FUEL.boreFor(0.02, 785, passages, AT, REGULATOR);
         assertEquals(0.02, fuel(bore, 0.9e-3), 1e-8);
-        assertTrue(bore > FUEL.boreFor(0.02, 785, FuelCircuit.Jets.free(6, 0), AT, REGULATOR), "a larger jet than without the passage");
+        assertTrue(
+                bore > FUEL.boreFor(0.02, 785, FuelCircuit.Jets.free(6, 0), AT, REGULATOR),
+                "a larger jet than without the passage");
         String message = assertThrows(
                         IllegalArgumentException.class,
                         () -> FUEL.boreFor(0.02, 785, new FuelCircuit.Jets(6, 0, 0.3e-3), AT, REGULATOR))

@@ -16,7 +16,12 @@ import org.shotledger.bottle.FillingCheck;
  * @param hottestSoak hottest the full bottle may stand, K
  */
 public record BottleSheet(
-        Bottle vessel, double heaterPower, double heaterOff, double servicePressure, double reliefPressure, double hottestSoak) {
+        Bottle vessel,
+        double heaterPower,
+        double heaterOff,
+        double servicePressure,
+        double reliefPressure,
+        double hottestSoak) {
 
     /**
      * Temperature at which a further pass can begin: that of the first, or, where the heater turns off below it, that.

@@ -85,10 +85,7 @@ public record Car(
      * @return the builder's reason, or that there is none
      */
     public String reason(String path) {
-        return origin(path)
-                .map(Origin::from)
-                .filter(from -> !from.isEmpty())
-                .orElse("common practice, no source");
+        return origin(path).map(Origin::from).filter(from -> !from.isEmpty()).orElse("common practice, no source");
     }
 
     /**

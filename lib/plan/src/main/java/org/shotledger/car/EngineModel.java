@@ -106,6 +106,15 @@ public record EngineModel(
      */
     public EngineModel withBase(ExhaustProbe exhaust, Curve knockIndex, double pressureRatio) {
         return new EngineModel(
-                factor, nitrous, friction, cylinder, phasing, exhaust, knock, Optional.of(knockIndex), pressureRatio, cycles);
+                factor,
+                nitrous,
+                friction,
+                cylinder,
+                phasing,
+                exhaust,
+                knock,
+                Optional.of(knockIndex),
+                pressureRatio,
+                cycles);
     }
 }

@@ -62,7 +62,12 @@ public record FuelStreams(
             return this;
         }
         return new FuelStreams(
-                blend.get().at(ethanol.getAsDouble()), blend, ownNitrous, temperature, mainEvaporated, nitrousEvaporated);
+                blend.get().at(ethanol.getAsDouble()),
+                blend,
+                ownNitrous,
+                temperature,
+                mainEvaporated,
+                nitrousEvaporated);
     }
 
     /**

@@ -57,8 +57,9 @@ public final class Calibration {
     }
 
     private static Car withFactor(Car car, Setup setup) {
-        double measured =
-                car.basePull().points().stream().mapToDouble(BasePull.Point::wheelPower).sum();
+        double measured = car.basePull().points().stream()
+                .mapToDouble(BasePull.Point::wheelPower)
+                .sum();
         double low = wheelPower(car, setup, LEAST);
         double high = wheelPower(car, setup, MOST);
         if (Double.isNaN(low + high)) {
@@ -112,7 +113,8 @@ public final class Calibration {
         Curve breathing = car.engine().volumetricEfficiency();
         double high = Math.min(breathing.high(), car.engine().redLineRpm());
         double low = Math.min(Math.max(breathing.low(), LOWEST_SHARE * high), high);
-        HeldBoost held = new HeldBoost(pullModel(car, setup), car.basePull().air().pressure());
+        HeldBoost held =
+                new HeldBoost(pullModel(car, setup), car.basePull().air().pressure());
         List<OperatingPoint> points = new ArrayList<>();
         for (int i = 0; i <= KNOCK_SPEEDS; i++) {
             double rpm = low + (high - low) * i / KNOCK_SPEEDS;
@@ -179,7 +181,8 @@ public final class Calibration {
     }
 
     private static String hp(double watts) {
-        return QuantityKind.POWER.text(watts, UnitSystem.US) + " (" + QuantityKind.POWER.text(watts, UnitSystem.SI) + ")";
+        return QuantityKind.POWER.text(watts, UnitSystem.US) + " (" + QuantityKind.POWER.text(watts, UnitSystem.SI)
+                + ")";
     }
 
     /**
@@ -193,7 +196,8 @@ public final class Calibration {
      */
     public static Optional<OperatingPoint> pulled(Car car, Setup setup, double rpm, double gaugePressure) {
         try {
-            return Optional.of(pullModel(car, setup).at(rpm, car.basePull().air().pressure() + gaugePressure, Mode.BOOST_ALONE));
+            return Optional.of(
+                    pullModel(car, setup).at(rpm, car.basePull().air().pressure() + gaugePressure, Mode.BOOST_ALONE));
         } catch (NoAnswerException none) {
             return Optional.empty();
         }

@@ -52,14 +52,15 @@ final class CylinderModel {
         TrappedCharge.Inside inside =
                 new TrappedCharge.Inside(exhaustPressure, RESIDUAL_TEMPERATURE, LATE_EVAPORATION, liquid());
         TrappedCharge trapped = TrappedCharge.reacting(car.engine(), rpm, charge, inside);
-        CycleInput base = trapped.cycle(
-                rpm, model.phasing().burning(0, 1), WALL_TEMPERATURE, exhaustPressure, ANY_OCTANE);
+        CycleInput base =
+                trapped.cycle(rpm, model.phasing().burning(0, 1), WALL_TEMPERATURE, exhaustPressure, ANY_OCTANE);
         CycleInput own = nitrous || retard != 0
                 ? base.withBurning(model.phasing().burning(retard, nitrous ? EngineModel.NITROUS_DURATION : 1))
                 : base;
         EndGas gas = EndGas.of(intake, charge, trapped, inside);
         Cycle cycle = model.knock().cycle(model.cylinder(), gas, own);
-        double ratio = own == base ? 1 : cycle.work() / model.cylinder().run(base).work();
+        double ratio =
+                own == base ? 1 : cycle.work() / model.cylinder().run(base).work();
         double index = model.knock().index(model.cylinder(), gas, own, cycle);
         Mixture mixture = charge.mixture();
         double ideal = table.power(mixture, trapped.temperature(), charge.pressure());
@@ -83,13 +84,11 @@ final class CylinderModel {
 
     CycleTrace trace(CycleInput input, double retard, boolean nitrous) {
         return model.cylinder()
-                .trace(input.withBurning(
-                        model.phasing().burning(retard, nitrous ? EngineModel.NITROUS_DURATION : 1)));
+                .trace(input.withBurning(model.phasing().burning(retard, nitrous ? EngineModel.NITROUS_DURATION : 1)));
     }
 
     Cycle run(CycleInput input, double retard, boolean nitrous) {
         return model.cylinder()
-                .run(input.withBurning(
-                        model.phasing().burning(retard, nitrous ? EngineModel.NITROUS_DURATION : 1)));
+                .run(input.withBurning(model.phasing().burning(retard, nitrous ? EngineModel.NITROUS_DURATION : 1)));
     }
 }

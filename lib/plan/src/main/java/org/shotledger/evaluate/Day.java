@@ -22,7 +22,8 @@ record Day(Passes passes) {
 
     static Day of(Car car, Setup setup, double plenum, double air, double flowFactor) {
         BottleSheet bottle = car.bottle();
-        Outflow nominal = Outflow.tabulated(car.nitrous().nitrousPath(setup.jets().orElseThrow()), plenum);
+        Outflow nominal =
+                Outflow.tabulated(car.nitrous().nitrousPath(setup.jets().orElseThrow()), plenum);
         Outflow outflow = flowFactor == 1 ? nominal : (time, outlet) -> flowFactor * nominal.massFlow(time, outlet);
         double start = setup.bottle().startTemperature();
         PassTask task = PassTask.of(

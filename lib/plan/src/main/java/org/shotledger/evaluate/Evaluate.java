@@ -95,8 +95,7 @@ public final class Evaluate {
                                 car,
                                 setup,
                                 at,
-                                days.computeIfAbsent(
-                                        at.factors().of(Factor.NITROUS_FLOW), any -> day(car, setup, at)))
+                                days.computeIfAbsent(at.factors().of(Factor.NITROUS_FLOW), any -> day(car, setup, at)))
                         .outcome())
                 .toList();
     }
@@ -107,9 +106,11 @@ public final class Evaluate {
     }
 
     private static Optional<Day> day(Car car, Setup setup, Case at) {
-        double plenum = at.air().pressure() + setup.boost().armed().at(setup.arming().rpmHigh());
+        double plenum =
+                at.air().pressure() + setup.boost().armed().at(setup.arming().rpmHigh());
         return setup.jets()
-                .map(jets -> Day.of(car, setup, plenum, at.air().temperature(), at.factors().of(Factor.NITROUS_FLOW)));
+                .map(jets -> Day.of(
+                        car, setup, plenum, at.air().temperature(), at.factors().of(Factor.NITROUS_FLOW)));
     }
 
     private FluidState bottle() {
@@ -118,19 +119,23 @@ public final class Evaluate {
             case GIVEN -> NitrousOxide.saturatedLiquid(state.temperature());
             case FIRST_OPENING -> charged().outlet();
             case END_OF_LAST_PASS ->
-                day.map(d -> Day.end(d.last(setup.passes().count()))).orElseGet(() -> charged().outlet());
+                day.map(d -> Day.end(d.last(setup.passes().count())))
+                        .orElseGet(() -> charged().outlet());
         };
     }
 
     private Charge charged() {
-        return car.bottle().vessel().charged(setup.bottle().charge(), setup.bottle().startTemperature());
+        return car.bottle()
+                .vessel()
+                .charged(setup.bottle().charge(), setup.bottle().startTemperature());
     }
 
     private Outcome outcome() {
         double[] speeds = Speeds.all(car, setup.arming());
         List<OperatingPoint> off = new ArrayList<>();
         for (double rpm : speeds) {
-            held.point(rpm, plenum(setup.boost().off().at(rpm)), Mode.BOOST_ALONE).ifPresent(off::add);
+            held.point(rpm, plenum(setup.boost().off().at(rpm)), Mode.BOOST_ALONE)
+                    .ifPresent(off::add);
         }
         List<OperatingPoint> armed = setup.jets().isEmpty() ? List.of() : armed(speeds);
         List<OperatingPoint> changeover = setup.jets().isEmpty() ? List.of() : changeover();
@@ -159,8 +164,7 @@ public final class Evaluate {
 
     private Optional<OperatingPoint> armed(double rpm) {
         boolean open = setup.jets().isPresent() && setup.arming().contains(rpm);
-        return held.point(
-                rpm, plenum(setup.boost().armed().at(rpm)), open ? Mode.NITROUS : Mode.ARMED);
+        return held.point(rpm, plenum(setup.boost().armed().at(rpm)), open ? Mode.NITROUS : Mode.ARMED);
     }
 
     /** Opening at the lowest speed, and after a shift anywhere in the window; closing at the highest speed. */
@@ -172,8 +176,10 @@ public final class Evaluate {
             double low = open[0];
             double high = open[open.length - 1];
             double over = setup.boost().tolerance();
-            held.point(low, plenum(setup.boost().armed().at(low)) + over, Mode.OPENING).ifPresent(points::add);
-            held.point(high, plenum(setup.boost().armed().at(high)), Mode.CLOSING).ifPresent(points::add);
+            held.point(low, plenum(setup.boost().armed().at(low)) + over, Mode.OPENING)
+                    .ifPresent(points::add);
+            held.point(high, plenum(setup.boost().armed().at(high)), Mode.CLOSING)
+                    .ifPresent(points::add);
         }
         return points;
     }
@@ -207,7 +213,13 @@ public final class Evaluate {
         }
         double seconds = setup.passes().seconds();
         return new PassOutcome(
-                number, moments, pass.seconds(), pass.massUsed(), pass.end(), d.passes().whole(), d.given(seconds));
+                number,
+                moments,
+                pass.seconds(),
+                pass.massUsed(),
+                pass.end(),
+                d.passes().whole(),
+                d.given(seconds));
     }
 
     /** Boiling liquid at the siphon; while the pressure still stands above it, for example just after opening, compressed. */

@@ -71,8 +71,7 @@ public record OperatingPoint(
      * @param retard spark retard from the builder's own timing, crank degrees
      * @param base what the cylinder holds, with the burning of the base pull
      */
-    public record CylinderLoad(
-            double peakPressure, double peakAngle, double knock, double retard, CycleInput base) {}
+    public record CylinderLoad(double peakPressure, double peakAngle, double knock, double retard, CycleInput base) {}
 
     /**
      * Mixture of all streams.

@@ -112,7 +112,8 @@ public final class PointModel {
      */
     public OperatingPoint at(double rpm, double plenum, Mode mode) {
         if (!mode.nitrousFlows() || setup.jets().isEmpty()) {
-            return at(rpm, plenum, mode, Closed.feed(bottle), Closed.fuel(at.air().pressure()));
+            return at(
+                    rpm, plenum, mode, Closed.feed(bottle), Closed.fuel(at.air().pressure()));
         }
         return at(rpm, plenum, mode, feed(plenum), nitrousFuel(plenum));
     }
@@ -149,8 +150,8 @@ public final class PointModel {
             shaft = shaft(breath, car.turbo().exhaustTemperature());
         }
         Charge charge = breath.charge;
-        CylinderModel.Burned burned = cylinders.burn(
-                rpm, breath.intake, charge, shaft.exhaustPressure(), retard, mode.nitrousFlows());
+        CylinderModel.Burned burned =
+                cylinders.burn(rpm, breath.intake, charge, shaft.exhaustPressure(), retard, mode.nitrousFlows());
         double exhaust = exhaustTemperature(burned.cycle());
         shaft = shaft(breath, exhaust);
         double peak = burned.cycle().peakPressure() * factor(Factor.PEAK_PRESSURE);
@@ -236,12 +237,7 @@ public final class PointModel {
     public FuelFlow nitrousFuel(double plenum, double bore) {
         double density = nitrousFuelDensity();
         FuelFlow flow = car.nitrous()
-                .fuelFlow(
-                        density,
-                        new JetPair(bore, bore),
-                        pressures(plenum),
-                        setup.nitrousRegulator(),
-                        at.voltage());
+                .fuelFlow(density, new JetPair(bore, bore), pressures(plenum), setup.nitrousRegulator(), at.voltage());
         double factor = factor(Factor.FUEL_JET_FLOW);
         return factor == 1 ? flow : flow.times(factor);
     }
@@ -309,7 +305,8 @@ public final class PointModel {
         double lastMiss = Double.NaN;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             CompressorPoint point = compress(plenum, air);
-            double temperature = car.turbo().cooler().outletTemperature(point.outletTemperature(), ambient.temperature());
+            double temperature =
+                    car.turbo().cooler().outletTemperature(point.outletTemperature(), ambient.temperature());
             Intake intake = intake(plenum, temperature, feed, extra);
             Charge charge = ChargeMixing.mix(intake, volume);
             double next = charge.mixture().dryAir() + charge.mixture().waterVapour();
@@ -359,8 +356,7 @@ public final class PointModel {
         double ambient = at.air().pressure();
         double density = fuels.main().density(fuels.temperature());
         double rail = setup.mainRegulator().railPressure(ambient, plenum);
-        double duty =
-                injection.injector().duty(flow / injection.count(), rpm, density, rail - plenum, at.voltage());
+        double duty = injection.injector().duty(flow / injection.count(), rpm, density, rail - plenum, at.voltage());
         double capacity = density * injection.pumps().capacity(rail - ambient, at.voltage());
         return new MainFuel(flow, duty, rail, capacity);
     }
@@ -383,9 +379,7 @@ public final class PointModel {
      */
     public CycleTrace trace(OperatingPoint point) {
         return cylinders.trace(
-                point.cylinder().base(),
-                point.cylinder().retard(),
-                point.mode().nitrousFlows());
+                point.cylinder().base(), point.cylinder().retard(), point.mode().nitrousFlows());
     }
 
     /**

@@ -63,7 +63,11 @@ record PointRule(
                 consequence,
                 car.provenance(path),
                 car.reason(path),
-                String.format(java.util.Locale.ROOT, "%,.0f rpm, %s", point.rpm(), point.mode().words()),
+                String.format(
+                        java.util.Locale.ROOT,
+                        "%,.0f rpm, %s",
+                        point.rpm(),
+                        point.mode().words()),
                 caseName,
                 Math.abs(bound.applyAsDouble(car, point)));
     }

@@ -20,19 +20,44 @@ final class PointRules {
     private static final double BOOST_MISSING = 0.01;
 
     private static final List<PointRule> ENGINE = List.of(
-            atMost("peak-pressure", "peak cylinder pressure", ABSOLUTE_PRESSURE, "limits.peak-pressure", "head gasket, rings and rods fail")
+            atMost(
+                            "peak-pressure",
+                            "peak cylinder pressure",
+                            ABSOLUTE_PRESSURE,
+                            "limits.peak-pressure",
+                            "head gasket, rings and rods fail")
                     .value((car, p) -> p.cylinder().peakPressure())
                     .bound((car, p) -> car.limits().peakPressure()),
-            atMost("crank-torque", "crankshaft torque", TORQUE, "limits.crank-torque", "rods, crankshaft and driveline are overloaded")
+            atMost(
+                            "crank-torque",
+                            "crankshaft torque",
+                            TORQUE,
+                            "limits.crank-torque",
+                            "rods, crankshaft and driveline are overloaded")
                     .value((car, p) -> p.crankTorque())
                     .bound((car, p) -> car.limits().crankTorque()),
-            atMost("piston-speed", "mean piston speed", SPEED, "limits.piston-speed", "rod bolts and pistons are overloaded")
+            atMost(
+                            "piston-speed",
+                            "mean piston speed",
+                            SPEED,
+                            "limits.piston-speed",
+                            "rod bolts and pistons are overloaded")
                     .value((car, p) -> car.engine().meanPistonSpeed(p.rpm()))
                     .bound((car, p) -> car.limits().pistonSpeed()),
-            atMost("lambda-lean", "mixture, lean side", RATIO, "limits.lambda-high", "the mixture is too lean: knock, melted pistons")
+            atMost(
+                            "lambda-lean",
+                            "mixture, lean side",
+                            RATIO,
+                            "limits.lambda-high",
+                            "the mixture is too lean: knock, melted pistons")
                     .value((car, p) -> p.lambda())
                     .bound((car, p) -> car.limits().lambdaHigh()),
-            atLeast("lambda-rich", "mixture, rich side", RATIO, "limits.lambda-low", "the mixture is too rich: misfire, washed bores")
+            atLeast(
+                            "lambda-rich",
+                            "mixture, rich side",
+                            RATIO,
+                            "limits.lambda-low",
+                            "the mixture is too rich: misfire, washed bores")
                     .value((car, p) -> p.lambda())
                     .bound((car, p) -> car.limits().lambdaLow()),
             atMost(
@@ -53,16 +78,33 @@ final class PointRules {
                     .bound((car, p) -> car.limits().exhaustTemperature()));
 
     private static final List<PointRule> BOOST = List.of(
-            atMost("compressor-choke", "compressor flow, choke side", MASS_FLOW, "limits.choke-margin", "the compressor chokes: heat without boost")
+            atMost(
+                            "compressor-choke",
+                            "compressor flow, choke side",
+                            MASS_FLOW,
+                            "limits.choke-margin",
+                            "the compressor chokes: heat without boost")
                     .value((car, p) -> p.compressor().place().correctedFlow())
-                    .bound((car, p) -> p.compressor().place().chokeFlow() * (1 - car.limits().chokeMargin())),
-            atLeast("compressor-surge", "compressor flow, surge side", MASS_FLOW, "limits.surge-margin", "the compressor surges: thrust bearing damage")
+                    .bound((car, p) -> p.compressor().place().chokeFlow()
+                            * (1 - car.limits().chokeMargin())),
+            atLeast(
+                            "compressor-surge",
+                            "compressor flow, surge side",
+                            MASS_FLOW,
+                            "limits.surge-margin",
+                            "the compressor surges: thrust bearing damage")
                     .value((car, p) -> p.compressor().place().correctedFlow())
-                    .bound((car, p) -> p.compressor().place().surgeFlow() / (1 - car.limits().surgeMargin())),
+                    .bound((car, p) -> p.compressor().place().surgeFlow()
+                            / (1 - car.limits().surgeMargin())),
             atMost("turbo-speed", "turbocharger speed", ROTATION, "turbo.compressor.max-speed", "the wheel may burst")
                     .value((car, p) -> p.compressor().rpm())
                     .bound((car, p) -> car.turbo().map().maximumRpm()),
-            atMost("boost-ceiling", "boost", GAUGE_PRESSURE, "turbo.boost-ceiling", "the builder's boost ceiling is passed")
+            atMost(
+                            "boost-ceiling",
+                            "boost",
+                            GAUGE_PRESSURE,
+                            "turbo.boost-ceiling",
+                            "the builder's boost ceiling is passed")
                     .value((car, p) -> p.gaugePressure())
                     .bound((car, p) -> car.turbo().boostCeiling()),
             atMost(
@@ -86,15 +128,32 @@ final class PointRules {
                     .withNitrousOnly());
 
     private static final List<PointRule> SUPPLY = List.of(
-            atMost("injector-duty", "main injector duty", FRACTION, "limits.injector-duty", "the injectors cannot pass the fuel: the mixture goes lean")
+            atMost(
+                            "injector-duty",
+                            "main injector duty",
+                            FRACTION,
+                            "limits.injector-duty",
+                            "the injectors cannot pass the fuel: the mixture goes lean")
                     .value((car, p) -> p.main().duty())
                     .bound((car, p) -> car.limits().injectorDuty()),
-            atMost("main-pump", "main fuel pumps", MASS_FLOW, "limits.pump-reserve", "rail pressure falls: the mixture goes lean")
+            atMost(
+                            "main-pump",
+                            "main fuel pumps",
+                            MASS_FLOW,
+                            "limits.pump-reserve",
+                            "rail pressure falls: the mixture goes lean")
                     .value((car, p) -> p.main().massFlow())
-                    .bound((car, p) -> p.main().pumpCapacity() * (1 - car.limits().pumpReserve())),
-            atMost("kit-pump", "nitrous fuel pump", MASS_FLOW, "limits.pump-reserve", "nitrous fuel pressure falls: the mixture goes lean")
+                    .bound((car, p) ->
+                            p.main().pumpCapacity() * (1 - car.limits().pumpReserve())),
+            atMost(
+                            "kit-pump",
+                            "nitrous fuel pump",
+                            MASS_FLOW,
+                            "limits.pump-reserve",
+                            "nitrous fuel pressure falls: the mixture goes lean")
                     .value((car, p) -> p.nitrousFuel().massFlow())
-                    .bound((car, p) -> p.nitrousFuel().pumpCapacity() * (1 - car.limits().pumpReserve()))
+                    .bound((car, p) ->
+                            p.nitrousFuel().pumpCapacity() * (1 - car.limits().pumpReserve()))
                     .withNitrousOnly(),
             atMost(
                             "feed-loss",
@@ -102,7 +161,8 @@ final class PointRules {
                             FRACTION,
                             "limits.feed-loss",
                             "the lines, not the jets, set the flow; more of it boils before the jets")
-                    .value((car, p) -> 1 - p.nitrous().jetInlet().pressure() / p.bottle().pressure())
+                    .value((car, p) ->
+                            1 - p.nitrous().jetInlet().pressure() / p.bottle().pressure())
                     .bound((car, p) -> car.limits().feedLoss())
                     .withNitrousOnly());
 

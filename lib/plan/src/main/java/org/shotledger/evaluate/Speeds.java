@@ -44,7 +44,8 @@ public final class Speeds {
      * @return ascending; empty where the engine runs at none of them
      */
     public static double[] withNitrous(Car car, ActivationWindow window) {
-        double low = Math.max(window.rpmLow(), car.engine().volumetricEfficiency().low());
+        double low =
+                Math.max(window.rpmLow(), car.engine().volumetricEfficiency().low());
         double high = Math.min(window.rpmHigh(), highest(car));
         return low <= high ? over(low, high) : new double[0];
     }
@@ -58,8 +59,7 @@ public final class Speeds {
      */
     public static double[] all(Car car, ActivationWindow window) {
         double low = Math.max(
-                car.engine().volumetricEfficiency().low(),
-                Math.min(SHOWN_FROM * window.rpmLow(), 0.5 * highest(car)));
+                car.engine().volumetricEfficiency().low(), Math.min(SHOWN_FROM * window.rpmLow(), 0.5 * highest(car)));
         return over(Math.ceil(low / WIDE_STEP) * WIDE_STEP, highest(car), WIDE_STEP);
     }
 

@@ -10,13 +10,13 @@ import static org.shotledger.units.QuantityKind.PRESSURE_DIFFERENCE;
 import static org.shotledger.units.QuantityKind.ROTATION;
 import static org.shotledger.units.QuantityKind.TEMPERATURE;
 
-import org.shotledger.car.Turbo;
 import java.util.Optional;
 import org.shotledger.boost.ChargeCooler;
 import org.shotledger.boost.CompressorMap;
 import org.shotledger.boost.FlowLoss;
 import org.shotledger.boost.MapReference;
 import org.shotledger.boost.Turbine;
+import org.shotledger.car.Turbo;
 import org.shotledger.sheet.CsvTable;
 import org.shotledger.sheet.Section;
 

@@ -1,11 +1,11 @@
 package org.shotledger.job;
 
-import org.shotledger.car.Origin;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.shotledger.car.Origin;
 import org.shotledger.units.Excerpt;
 import org.shotledger.units.QuantityKind;
 
@@ -50,7 +50,11 @@ public record Difference(
                 first.car().engine().volumetricEfficiency(),
                 second.car().engine().volumetricEfficiency(),
                 list);
-        table("turbo.compressor.map", first.car().turbo().map(), second.car().turbo().map(), list);
+        table(
+                "turbo.compressor.map",
+                first.car().turbo().map(),
+                second.car().turbo().map(),
+                list);
         table(
                 "injection.injector.dead-time-table",
                 first.car().injection().injector().deadTime(),
@@ -66,7 +70,11 @@ public record Difference(
                 first.car().nitrous().fuel().pumps().pumps().get(0),
                 second.car().nitrous().fuel().pumps().pumps().get(0),
                 list);
-        table("nitrous-system.jet-ladder", first.car().nitrous().ladder(), second.car().nitrous().ladder(), list);
+        table(
+                "nitrous-system.jet-ladder",
+                first.car().nitrous().ladder(),
+                second.car().nitrous().ladder(),
+                list);
     }
 
     private static void table(String path, Object a, Object b, List<Difference> list) {

@@ -110,7 +110,12 @@ final class JobReader {
     }
 
     private static Parts parts(
-            Section s, String name, boolean invented, Map<String, MoistAir> places, double ambient, SetupSections setups) {
+            Section s,
+            String name,
+            boolean invented,
+            Map<String, MoistAir> places,
+            double ambient,
+            SetupSections setups) {
         Parts p = new Parts();
         p.name = name;
         p.invented = invented;

@@ -6,7 +6,6 @@ import static org.shotledger.units.QuantityKind.LENGTH;
 import static org.shotledger.units.QuantityKind.MASS;
 import static org.shotledger.units.QuantityKind.POWER;
 import static org.shotledger.units.QuantityKind.RATIO;
-import static org.shotledger.units.QuantityKind.ROTATION;
 import static org.shotledger.units.QuantityKind.SPECIFIC_HEAT;
 import static org.shotledger.units.QuantityKind.TEMPERATURE;
 import static org.shotledger.units.QuantityKind.TIME;
@@ -19,7 +18,6 @@ import java.util.Optional;
 import org.shotledger.bottle.Bottle;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.car.BuilderLimits;
-import org.shotledger.setup.BottleFill;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.nitrous.FuelCircuit;
 import org.shotledger.nitrous.JetLadder;
@@ -28,6 +26,7 @@ import org.shotledger.nitrous.NozzlePassages;
 import org.shotledger.nitrous.NozzlePosition;
 import org.shotledger.nitrous.Solenoid;
 import org.shotledger.nitrous.WetKit;
+import org.shotledger.setup.BottleFill;
 import org.shotledger.sheet.Section;
 import org.shotledger.supply.PumpGroup;
 import org.shotledger.units.UnitSystem;
@@ -124,7 +123,9 @@ final class KitSections {
         return s.make(() -> {
             Bottle vessel = new Bottle(capacity, shell, heat);
             vessel.charged(charge, start);
-            return new Bottled(new BottleSheet(vessel, heater, heaterOff, service, relief, hottest), new BottleFill(charge, start));
+            return new Bottled(
+                    new BottleSheet(vessel, heater, heaterOff, service, relief, hottest),
+                    new BottleFill(charge, start));
         });
     }
 

@@ -49,7 +49,9 @@ final class MustHoldSection {
         ethanol.ifPresent(content -> {
             if (car.fuels().blend().isEmpty()) {
                 section.orElseThrow()
-                        .report("ethanol", "The main fuel is no ethanol blend, so its content cannot vary; leave this out.");
+                        .report(
+                                "ethanol",
+                                "The main fuel is no ethanol blend, so its content cannot vary; leave this out.");
             }
             cases.add(stated.named("least ethanol").withFuel(content.low));
             cases.add(stated.named("most ethanol").withFuel(content.high));

@@ -62,8 +62,7 @@ final class PullSection {
         Optional<Fuel> own = s.sectionIf("fuel").map(f -> EngineSections.fuel(f, usual));
         List<BasePull.Point> points = s.has("curve") ? curve(s, driveline) : one(s, driveline);
         double uncertainty = uncertainty(s);
-        return s.make(() ->
-                new BasePull(places.get(where), own.orElse(usual), lambda, points, uncertainty));
+        return s.make(() -> new BasePull(places.get(where), own.orElse(usual), lambda, points, uncertainty));
     }
 
     private static List<BasePull.Point> one(Section s, Driveline driveline) {
@@ -103,7 +102,9 @@ final class PullSection {
 
     private static List<BasePull.Point> curve(Section s, Driveline driveline) {
         double boost = s.has("boost") ? s.figure("boost", GAUGE_PRESSURE, -0.5e5, 6e5) : Double.NaN;
-        return s.table("curve", Tables.PULL).map(t -> points(s, t, boost, driveline)).orElse(List.of());
+        return s.table("curve", Tables.PULL)
+                .map(t -> points(s, t, boost, driveline))
+                .orElse(List.of());
     }
 
     private static List<BasePull.Point> points(Section s, CsvTable table, double boost, Driveline driveline) {
@@ -114,12 +115,16 @@ final class PullSection {
             }
         }
         if (stated.isEmpty()) {
-            s.report("curve", "The table of the pull has neither power nor torque; add a column wheel power, wheel torque,"
-                    + " crank power or crank torque.");
+            s.report(
+                    "curve",
+                    "The table of the pull has neither power nor torque; add a column wheel power, wheel torque,"
+                            + " crank power or crank torque.");
             return List.of();
         }
         if (!table.has("boost") && Double.isNaN(boost)) {
-            s.report("curve", "The table of the pull has no column boost and the sheet states none; add one of the two.");
+            s.report(
+                    "curve",
+                    "The table of the pull has no column boost and the sheet states none; add one of the two.");
             return List.of();
         }
         Figure figure = stated.keySet().iterator().next();

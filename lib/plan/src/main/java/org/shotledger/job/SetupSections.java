@@ -45,8 +45,7 @@ final class SetupSections {
         retard = tune.figureOr("nitrous-retard", CRANK_ANGLE, 0, 30, 0, "no retard asked for");
         main = SupplySections.regulator(s.section("injection").section("regulator"), "main fuel regulator");
         Section kit = s.section("nitrous-system");
-        nitrous = SupplySections.regulator(
-                kit.section("fuel").section("regulator"), "nitrous fuel regulator");
+        nitrous = SupplySections.regulator(kit.section("fuel").section("regulator"), "nitrous fuel regulator");
         arming = arming(kit.section("arming"));
         run = s.sectionIf("setup").map(SetupSections::run);
     }

@@ -9,11 +9,11 @@ import static org.shotledger.units.QuantityKind.TIME;
 import static org.shotledger.units.QuantityKind.VOLTAGE;
 import static org.shotledger.units.QuantityKind.VOLUME_FLOW;
 
-import org.shotledger.car.Injection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.shotledger.car.Injection;
 import org.shotledger.curve.Curve;
 import org.shotledger.sheet.Section;
 import org.shotledger.supply.Injector;

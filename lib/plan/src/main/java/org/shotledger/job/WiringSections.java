@@ -6,16 +6,16 @@ import static org.shotledger.units.QuantityKind.LENGTH;
 import static org.shotledger.units.QuantityKind.TEMPERATURE;
 import static org.shotledger.units.QuantityKind.TIME;
 
-import org.shotledger.car.Controller;
-import org.shotledger.car.Electrical;
-import org.shotledger.car.Turbo;
-import org.shotledger.car.BottleSheet;
-import org.shotledger.car.Injection;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleSupplier;
+import org.shotledger.car.BottleSheet;
+import org.shotledger.car.Controller;
+import org.shotledger.car.Electrical;
+import org.shotledger.car.Injection;
+import org.shotledger.car.Turbo;
 import org.shotledger.nitrous.WetKit;
 import org.shotledger.sheet.Section;
 import org.shotledger.supply.PumpGroup;
@@ -43,8 +43,7 @@ final class WiringSections {
     private final double boost;
 
     /** Takes the parts whose current stands elsewhere in the sheet; each may be null when its own section was wrong. */
-    WiringSections(
-            SetupSections setups, Injection injection, WetKit kit, KitSections.Bottled bottled, Turbo turbo) {
+    WiringSections(SetupSections setups, Injection injection, WetKit kit, KitSections.Bottled bottled, Turbo turbo) {
         this.mainRegulator = setups.main;
         this.nitrousRegulator = setups.nitrous;
         this.bottle = bottled == null ? null : bottled.bottle();

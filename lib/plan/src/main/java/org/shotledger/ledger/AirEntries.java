@@ -77,12 +77,21 @@ final class AirEntries {
         double factor = from.factor(Factor.BREATHING);
         double tabled = from.car().engine().breathedVolume(from.point().rpm()) * factor;
         double volume = volume(from.point());
-        pen.calculated("back-pressure-factor", "what the back pressure does to the breathing", "", RATIO, volume / tabled)
-                .by("residual gas by exhaust over plenum pressure, against that of the base pull", LedgerPen.HEYWOOD + "section 6.2")
+        pen.calculated(
+                        "back-pressure-factor",
+                        "what the back pressure does to the breathing",
+                        "",
+                        RATIO,
+                        volume / tabled)
+                .by(
+                        "residual gas by exhaust over plenum pressure, against that of the base pull",
+                        LedgerPen.HEYWOOD + "section 6.2")
                 .on(Subject.RUN)
                 .from(x -> volume(from.again(x)) / (from.car().engine().breathedVolume(x[0]) * factor));
         pen.calculated("breathed-volume", "charge breathed at plenum conditions", "V", VOLUME_FLOW, volume)
-                .by("eta_v V_d N/2 times the factor of the back pressure" + EngineEntries.times(factor), LedgerPen.HEYWOOD + "section 2.10")
+                .by(
+                        "eta_v V_d N/2 times the factor of the back pressure" + EngineEntries.times(factor),
+                        LedgerPen.HEYWOOD + "section 2.10")
                 .on("volumetric-efficiency", "displacement", "engine-speed", "back-pressure-factor")
                 .from(x -> x[0] * x[1] * x[2] / 120 * factor * x[3]);
     }

@@ -9,8 +9,8 @@ import org.shotledger.setup.Factor;
 
 /** The closed cycle of the cylinders and what leaves them. */
 final class HeatEntries {
-    private static final String CYCLE =
-            LedgerPen.HEYWOOD + "chapters 4, 9 and 12; Woschni, SAE 670931 (1967); burn timing: common practice, no source";
+    private static final String CYCLE = LedgerPen.HEYWOOD
+            + "chapters 4, 9 and 12; Woschni, SAE 670931 (1967); burn timing: common practice, no source";
 
     private HeatEntries() {}
 
@@ -26,7 +26,12 @@ final class HeatEntries {
                 .by("closed cycle: slider-crank, Wiebe burning, heat to the walls" + EngineEntries.times(factor), CYCLE)
                 .on(Subject.RUN)
                 .from(x -> from.again(x).cylinder().peakPressure());
-        pen.calculated("exhaust-temperature", "exhaust temperature before the turbine", "T_e", TEMPERATURE, p.exhaustTemperature())
+        pen.calculated(
+                        "exhaust-temperature",
+                        "exhaust temperature before the turbine",
+                        "T_e",
+                        TEMPERATURE,
+                        p.exhaustTemperature())
                 .by("mean of what leaves the cylinder, as the probe read it on the base pull", CYCLE)
                 .on(Subject.RUN)
                 .from(x -> from.again(x).exhaustTemperature());

@@ -50,8 +50,7 @@ final class PowerEntries {
                         "f",
                         RATIO,
                         car.model().factor().value())
-                .uncertain(
-                        car.basePull().uncertainty() * car.model().factor().value())
+                .uncertain(car.basePull().uncertainty() * car.model().factor().value())
                 .by("solved so that the model gives the base pull's wheel power", "calibration on the car's own pull")
                 .on("base-power")
                 .within(CALIBRATION)
@@ -70,7 +69,8 @@ final class PowerEntries {
                 pull.uncertainty());
         return Calibration.of(from.car().with(scaled), from.setup())
                 .model()
-                .factor().value();
+                .factor()
+                .value();
     }
 
     private static void crank(LedgerPen pen, Subject from) {
@@ -86,7 +86,9 @@ final class PowerEntries {
                                 + EngineEntries.times(factor),
                         LedgerPen.HEYWOOD + "chapter 5; calibration on the car's own pull")
                 .on(inputs)
-                .from(x -> from.again(x[0], x[1], Arrays.copyOfRange(x, 2, x.length)).power().indicated());
+                .from(x -> from.again(x[0], x[1], Arrays.copyOfRange(x, 2, x.length))
+                        .power()
+                        .indicated());
         pen.calculated("friction", "friction power", "P_f", POWER, p.power().friction())
                 .by(
                         "friction mean effective pressure times V_d N/2",

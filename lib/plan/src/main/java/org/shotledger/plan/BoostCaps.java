@@ -108,9 +108,8 @@ final class BoostCaps {
         CaseModel heaviest = cases.get(0);
         double most = 0;
         for (CaseModel at : cases) {
-            double load = at.on(rpm, gauge, shot)
-                    .map(p -> PointLimits.load(car, p))
-                    .orElse(0.0);
+            double load =
+                    at.on(rpm, gauge, shot).map(p -> PointLimits.load(car, p)).orElse(0.0);
             if (load > most) {
                 most = load;
                 heaviest = at;

@@ -96,7 +96,8 @@ final class PlanSearch {
     private static double[] speeds(Job job) {
         ActivationWindow window = job.setup().arming();
         var breathing = job.car().engine().volumetricEfficiency();
-        double low = Math.max(breathing.low(), Math.max(window.rpmLow(), job.target().rpmLow()));
+        double low =
+                Math.max(breathing.low(), Math.max(window.rpmLow(), job.target().rpmLow()));
         double high = Math.min(
                 Math.min(breathing.high(), job.car().engine().redLineRpm()),
                 Math.min(window.rpmHigh(), job.target().rpmHigh()));
@@ -129,7 +130,8 @@ final class PlanSearch {
     }
 
     private Setup onBoost(BoostTable table) {
-        return base.withBoost(new BoostTarget(table, table, BoostTarget.USUAL_TOLERANCE)).withoutJets();
+        return base.withBoost(new BoostTarget(table, table, BoostTarget.USUAL_TOLERANCE))
+                .withoutJets();
     }
 
     /** The best by its full outcome; the first that keeps everything ends the work, as the next ones came out closer to some limit already. */
@@ -174,7 +176,8 @@ final class PlanSearch {
     static Attainable attainable(Job job) {
         double[] speeds = speeds(job);
         if (speeds.length == 0) {
-            return new Attainable(0, "no engine speed lies both in the range asked for and where the nitrous may be on");
+            return new Attainable(
+                    0, "no engine speed lies both in the range asked for and where the nitrous may be on");
         }
         PlanSearch search = new PlanSearch(job, speeds);
         BoostTable alone = search.caps.alone(search.aloneSpeeds());
@@ -183,7 +186,9 @@ final class PlanSearch {
         String stopper = "the nitrous jets: none of the ladder gives more";
         while (high - low > ATTAINABLE_STEP * low) {
             double middle = (low + high) / 2;
-            Optional<Candidate> best = search.candidates(alone, job.with(job.target().withWheelPower(middle))).stream()
+            Optional<Candidate> best = search
+                    .candidates(alone, job.with(job.target().withWheelPower(middle)))
+                    .stream()
                     .min(Candidate.BEST_FIRST);
             if (best.filter(c -> c.reached() && c.closest().margin() >= 0).isPresent()) {
                 low = middle;

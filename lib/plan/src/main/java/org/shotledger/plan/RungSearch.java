@@ -42,10 +42,15 @@ final class RungSearch {
         double exact = nitrousBore(candidate.shot().nitrousFlow());
         List<Candidate> found = new ArrayList<>();
         for (double nitrous : rungs(ladder, exact)) {
-            double flow = cases.get(0).model().feed(plenum(candidate.level()), nitrous).massFlow();
-            double wanted = candidate.shot().fuelBore() * Math.sqrt(flow / candidate.shot().nitrousFlow());
+            double flow = cases.get(0)
+                    .model()
+                    .feed(plenum(candidate.level()), nitrous)
+                    .massFlow();
+            double wanted = candidate.shot().fuelBore()
+                    * Math.sqrt(flow / candidate.shot().nitrousFlow());
             for (double fuel : rungs(ladder, wanted)) {
-                pair(new JetPair(nitrous, fuel), new Shot(flow, fuel), candidate.level()).ifPresent(found::add);
+                pair(new JetPair(nitrous, fuel), new Shot(flow, fuel), candidate.level())
+                        .ifPresent(found::add);
             }
         }
         return found;

@@ -122,10 +122,7 @@ final class ShotSearch {
 
     private double power(double rpm, double level, Shot shot, CaseModel heaviest) {
         double gauge = caps.withShot(rpm, held(level, rpm), shot, heaviest);
-        return cases.get(0)
-                .on(rpm, gauge, shot)
-                .map(OperatingPoint::wheelPower)
-                .orElse(0.0);
+        return cases.get(0).on(rpm, gauge, shot).map(OperatingPoint::wheelPower).orElse(0.0);
     }
 
     private double held(double level, double rpm) {
@@ -140,8 +137,14 @@ final class ShotSearch {
             double bore = stated.model().fuelBore(plenum, mixture.fuelPerNitrous * flow);
             for (int round = 0; round < MIXTURE_ROUNDS; round++) {
                 OperatingPoint point = stated.model()
-                        .at(rpm, plenum, Mode.NITROUS, stated.feed(flow), stated.model().nitrousFuel(plenum, bore));
-                double fuel = Math.max(1e-6, job.target().mixture().fuelFlow(point.charge().mixture()));
+                        .at(
+                                rpm,
+                                plenum,
+                                Mode.NITROUS,
+                                stated.feed(flow),
+                                stated.model().nitrousFuel(plenum, bore));
+                double fuel = Math.max(
+                        1e-6, job.target().mixture().fuelFlow(point.charge().mixture()));
                 boolean same = Math.abs(fuel / flow - mixture.fuelPerNitrous) < SAME_FUEL * mixture.fuelPerNitrous;
                 mixture.fuelPerNitrous = fuel / flow;
                 bore = stated.model().fuelBore(plenum, fuel);

@@ -22,8 +22,10 @@ public final class Shots {
 
     Shots(Plan plan) {
         this.plan = plan;
-        this.full = plan.stated().strongest().orElseThrow(() -> new IllegalStateException("The plan of "
-                + plan.job().name() + " has no operating point; there is nothing to step up to."));
+        this.full = plan.stated()
+                .strongest()
+                .orElseThrow(() -> new IllegalStateException("The plan of "
+                        + plan.job().name() + " has no operating point; there is nothing to step up to."));
         this.model = Evaluate.model(plan.car(), plan.setup(), plan.stated().at());
     }
 

@@ -31,12 +31,14 @@ public record BoostTable(List<Step> steps) {
     public BoostTable {
         steps = List.copyOf(steps);
         if (steps.isEmpty()) {
-            throw new IllegalArgumentException("A boost table has no step; give at least one engine speed and its boost.");
+            throw new IllegalArgumentException(
+                    "A boost table has no step; give at least one engine speed and its boost.");
         }
         for (int i = 1; i < steps.size(); i++) {
             if (!(steps.get(i).rpm > steps.get(i - 1).rpm)) {
-                throw new IllegalArgumentException("The engine speeds of a boost table do not rise: "
-                        + steps.get(i - 1).rpm + " rpm is followed by " + steps.get(i).rpm + " rpm; put them in order.");
+                throw new IllegalArgumentException(
+                        "The engine speeds of a boost table do not rise: " + steps.get(i - 1).rpm
+                                + " rpm is followed by " + steps.get(i).rpm + " rpm; put them in order.");
             }
         }
     }

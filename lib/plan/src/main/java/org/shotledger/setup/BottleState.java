@@ -46,7 +46,6 @@ public record BottleState(Moment moment, double temperature) {
      * @return the state
      */
     public static BottleState at(double temperature) {
-        return new BottleState(
-                Moment.GIVEN, Require.within("temperature of the bottle", temperature, 183, 309.5, "K"));
+        return new BottleState(Moment.GIVEN, Require.within("temperature of the bottle", temperature, 183, 309.5, "K"));
     }
 }

@@ -83,7 +83,8 @@ public record Setup(
 
     private static double bore(Amount hole) {
         if (hole.kind() != QuantityKind.BORE && hole.kind() != QuantityKind.LENGTH) {
-            throw new IllegalArgumentException("A jet is given as " + hole + "; give the diameter of its hole, such as 44 thou.");
+            throw new IllegalArgumentException(
+                    "A jet is given as " + hole + "; give the diameter of its hole, such as 44 thou.");
         }
         return hole.value();
     }
@@ -94,7 +95,8 @@ public record Setup(
      * @return the changed setup
      */
     public Setup withoutJets() {
-        return new Setup(boost, Optional.empty(), mainRegulator, nitrousRegulator, mixture, retard, arming, bottle, passes);
+        return new Setup(
+                boost, Optional.empty(), mainRegulator, nitrousRegulator, mixture, retard, arming, bottle, passes);
     }
 
     /**

@@ -145,8 +145,8 @@ final class SectionPlace {
                     inner.find("provenance").orElseThrow().value().at(),
                     key,
                     word.get(),
-                    Excerpt.quoted(word.get()) + " is not a provenance; allowed are " + String.join(", ", Found.STANDINGS)
-                            + ".");
+                    Excerpt.quoted(word.get()) + " is not a provenance; allowed are "
+                            + String.join(", ", Found.STANDINGS) + ".");
             return Optional.empty();
         }
         return word;

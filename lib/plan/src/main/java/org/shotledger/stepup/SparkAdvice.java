@@ -32,8 +32,8 @@ final class SparkAdvice {
     private static double computed(Outcome outcome, OperatingPoint on, double base) {
         double allowed = outcome.car().limits().peakPressure();
         for (double retard = 0; retard <= MOST_RETARD; retard += STEP) {
-            PointModel model = PointModel.of(
-                    outcome.car(), outcome.setup().withRetard(retard), outcome.at(), on.bottle());
+            PointModel model =
+                    PointModel.of(outcome.car(), outcome.setup().withRetard(retard), outcome.at(), on.bottle());
             OperatingPoint tried =
                     model.at(on.rpm(), on.plenumPressure(), Mode.NITROUS, on.nitrous(), on.nitrousFuel());
             if (tried.cylinder().peakPressure() <= allowed && tried.cylinder().knock() <= base) {

@@ -110,8 +110,8 @@ class BadSheetTest {
                 .replace("driveline:", "drivetrain:");
         List<String> fields = problems(bad).stream().map(Problem::field).toList();
         assertEquals(List.of("target.wheel-power", "engine.stroke", "driveline", "vehicle.mass", "drivetrain"), fields);
-        String message = assertThrows(SheetException.class, () -> Job.read(bad, FOLDER))
-                .getMessage();
+        String message =
+                assertThrows(SheetException.class, () -> Job.read(bad, FOLDER)).getMessage();
         assertTrue(message.startsWith("5 problems:\n  job.yaml, line "), message);
     }
 
@@ -189,8 +189,7 @@ class BadSheetTest {
     }
 
     private static List<Problem> problems(String text) {
-        return assertThrows(SheetException.class, () -> Job.read(text, FOLDER))
-                .problems();
+        return assertThrows(SheetException.class, () -> Job.read(text, FOLDER)).problems();
     }
 
     private static int lineOf(String start, String text) {

@@ -49,7 +49,8 @@ class CheckTest {
         assertTrue(job.car().invented());
         assertTrue(job.source().text().contains("EVERY FIGURE HERE IS INVENTED"));
         assertEquals(
-                "There is something in " + place + " already and nothing is overwritten; name a new or an empty folder.",
+                "There is something in " + place
+                        + " already and nothing is overwritten; name a new or an empty folder.",
                 assertThrows(IllegalArgumentException.class, () -> Starter.write(place))
                         .getMessage());
     }

@@ -122,10 +122,11 @@ class DemoSheetTest {
             assertEquals("bored out: \"first oversize\"", bore.from());
             assertEquals("measured", bore.provenance());
             assertEquals(0.085, bore.value(), 1e-12);
-            assertTrue(changed.source()
-                    .text()
-                    .contains(
-                            "  bore: {value: 85 mm, from: \"bored out: \\\"first oversize\\\"\", provenance: measured}"));
+            assertTrue(
+                    changed.source()
+                            .text()
+                            .contains(
+                                    "  bore: {value: 85 mm, from: \"bored out: \\\"first oversize\\\"\", provenance: measured}"));
         }
     }
 
@@ -143,7 +144,8 @@ class DemoSheetTest {
                         .contains(
                                 "    value: 146 mm\n    from: \"changed from 147 mm, no reason given\"\n    provenance: assumed # twice"));
         assertEquals(
-                "assumed", changed.car().origin("engine.rod-length").orElseThrow().provenance());
+                "assumed",
+                changed.car().origin("engine.rod-length").orElseThrow().provenance());
     }
 
     @Test

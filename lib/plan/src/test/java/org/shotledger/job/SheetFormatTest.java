@@ -57,7 +57,8 @@ class SheetFormatTest {
             }
         }
         assertEquals(
-                161, job.car().origin("bottle.heater-off-temperature").orElseThrow().line());
+                161,
+                job.car().origin("bottle.heater-off-temperature").orElseThrow().line());
     }
 
     @Test

@@ -54,7 +54,10 @@ class WiringSheetTest {
         assertEquals(0, job.car().controller().orElseThrow().pulsingOutputsFree());
         assertEquals(
                 "default: taken as used first, the safe side",
-                job.car().origin("controller.pulsing-outputs-used").orElseThrow().from());
+                job.car()
+                        .origin("controller.pulsing-outputs-used")
+                        .orElseThrow()
+                        .from());
     }
 
     @ParameterizedTest

@@ -147,6 +147,8 @@ class LedgersTest {
         assertEquals(PowerUncertainty.of(JOB.car(), outcome.strongest().orElseThrow(), off), wheel.uncertainty());
         assertTrue(wheel.uncertainty() > JOB.car().basePull().uncertainty() * off);
         double added = wheel.value() - off;
-        assertTrue(wheel.uncertainty() < Math.hypot(JOB.car().basePull().uncertainty() * off, added), "less than the shot itself");
+        assertTrue(
+                wheel.uncertainty() < Math.hypot(JOB.car().basePull().uncertainty() * off, added),
+                "less than the shot itself");
     }
 }

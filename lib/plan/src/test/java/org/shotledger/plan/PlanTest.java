@@ -23,7 +23,8 @@ import org.shotledger.sheet.SheetException;
 /** A plan on the demonstration car: what is printed is what was worked out, and a plan that breaks limits is still a plan. */
 class PlanTest {
     private static final double HP = 745.69987158227022;
-    private static final Job JOB = Job.load(Path.of("../../data/whimbrel")).with("target.passes", "2").with("target.wheel-power", "680 hp");
+    private static final Job JOB =
+            Job.load(Path.of("../../data/whimbrel")).with("target.passes", "2").with("target.wheel-power", "680 hp");
     private static final Plan PLAN = Plan.find(JOB);
 
     @Test

@@ -15,7 +15,8 @@ import org.shotledger.plan.Plan;
 
 /** What is recommended must do what it says: the changed job is planned again in full. */
 class WhatHelpsTest {
-    private static final Job JOB = Job.load(Path.of("../../data/whimbrel")).with("target.passes", "2").with("target.wheel-power", "680 hp");
+    private static final Job JOB =
+            Job.load(Path.of("../../data/whimbrel")).with("target.passes", "2").with("target.wheel-power", "680 hp");
     private static final Job CHOKED = JOB.with("nitrous-system.fuel.solenoid.bore", "0.8 mm");
     private static final Plan BROKEN = Plan.find(CHOKED);
 

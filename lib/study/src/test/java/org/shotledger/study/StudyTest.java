@@ -17,8 +17,9 @@ import org.shotledger.job.Job;
 /** Studies against the exact outcome of every one of their combinations. */
 class StudyTest {
     private static final Space SPACE = DemoSpace.SPACE;
-    private static final List<Candidate> EXACT =
-            LongStream.range(0, SPACE.size()).mapToObj(i -> Candidate.of(SPACE, i)).toList();
+    private static final List<Candidate> EXACT = LongStream.range(0, SPACE.size())
+            .mapToObj(i -> Candidate.of(SPACE, i))
+            .toList();
     private static final Study STUDY = Study.of(DemoSpace.JOB, SPACE, new Study.Exact(6, 10, 8));
     /** Enough draws to meet nearly every combination of the space. */
     private static final int ALL = 400;
@@ -44,7 +45,8 @@ class StudyTest {
         long perhaps = EXACT.stream().filter(c -> c.margin() >= -doubt).count();
         assertTrue(surely > 0 && perhaps < SPACE.size(), "the space holds both kinds");
         assertTrue(STUDY.kept() >= surely && STUDY.kept() <= perhaps, surely + " " + STUDY.kept() + " " + perhaps);
-        long refused = STUDY.refusedBy().values().stream().mapToLong(Long::longValue).sum();
+        long refused =
+                STUDY.refusedBy().values().stream().mapToLong(Long::longValue).sum();
         assertEquals(SPACE.size(), STUDY.kept() + refused);
         assertEquals(
                 SPACE.size(),
@@ -69,7 +71,8 @@ class StudyTest {
     void noCombinationBettersAMemberByMoreThanTheGrain() {
         double grain = STUDY.frontGrain();
         double power = grain * DemoSpace.JOB.target().wheelPower();
-        double nitrous = grain * DemoSpace.PLAN.stated().strongest().orElseThrow().nitrous().massFlow();
+        double nitrous = grain
+                * DemoSpace.PLAN.stated().strongest().orElseThrow().nitrous().massFlow();
         for (Candidate member : STUDY.front()) {
             for (Candidate other : EXACT) {
                 assertFalse(
@@ -149,7 +152,8 @@ class StudyTest {
     void aComparisonHoldsThePlansOfItsSetups() {
         Comparison comparison =
                 Comparison.of(DemoSpace.JOB, Map.of("small", SPACE.setup(0), "large", SPACE.setup(SPACE.size() - 1)));
-        assertEquals(EXACT.get(0).plan().limits(), comparison.plans().get("small").limits());
+        assertEquals(
+                EXACT.get(0).plan().limits(), comparison.plans().get("small").limits());
         assertEquals(SPACE.setup(0), comparison.setups().get("small"));
         assertThrows(
                 IllegalArgumentException.class, () -> Comparison.of(DemoSpace.JOB, Map.of("alone", SPACE.setup(0))));
