@@ -203,8 +203,8 @@ public record ArmingConditions(List<Interlock> interlocks, double cutTime) {
     }
 
     private static String sentence(Interlock i, String way, double set, double kept, String reason) {
-        return "The nitrous may be on " + way + text(i, set) + " of " + i.name() + ", but every limit is kept only " + way
-                + text(i, kept) + " (" + reason + "); take the condition back to that.";
+        return "The nitrous may be on " + way + text(i, set) + " of " + i.name() + ", but every limit is kept only "
+                + way + text(i, kept) + " (" + reason + "); take the condition back to that.";
     }
 
     /**
@@ -214,7 +214,8 @@ public record ArmingConditions(List<Interlock> interlocks, double cutTime) {
      */
     public String comparison() {
         Interlock speed = find("rpm").orElseThrow();
-        String ends = "The setup opens the nitrous from " + text(speed, speed.low()) + " to " + text(speed, speed.high())
+        String ends = "The setup opens the nitrous from " + text(speed, speed.low()) + " to "
+                + text(speed, speed.high())
                 + "; every limit is kept from " + text(speed, speed.kept().low()) + " to "
                 + text(speed, speed.kept().high()) + ": ";
         if (!speed.opensTooLow() && !speed.opensTooHigh()) {

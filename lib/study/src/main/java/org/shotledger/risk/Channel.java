@@ -118,8 +118,9 @@ public record Channel(String name, Interlock interlock, double delay, boolean ea
         Regulator regulator = s.setup().nitrousRegulator();
         double ambient = s.at().air().pressure();
         double boost = at.plenumPressure() - ambient;
-        double pressure =
-                behindSolenoid ? at.nitrousFuel().jetPressure() : at.nitrousFuel().railPressure();
+        double pressure = behindSolenoid
+                ? at.nitrousFuel().jetPressure()
+                : at.nitrousFuel().railPressure();
         return pressure - ambient - regulator.boostReference() * boost;
     }
 

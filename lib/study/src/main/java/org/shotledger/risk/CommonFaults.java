@@ -2,7 +2,6 @@ package org.shotledger.risk;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.shotledger.plan.Plan;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
@@ -108,10 +107,7 @@ public final class CommonFaults {
     private static void engine(List<Fault> all) {
         all.add(Fault.growing("boost creeps", 0.5, (s, x) -> s.withBoostShift(CREEP * x))
                 .because("wastegate or its hose: 0.4 bar in half a second"));
-        all.add(Fault.growing(
-                        "voltage falls",
-                        2,
-                        (s, x) -> s.withVoltage(s.at().voltage() - VOLTAGE_LOST * x))
+        all.add(Fault.growing("voltage falls", 2, (s, x) -> s.withVoltage(s.at().voltage() - VOLTAGE_LOST * x))
                 .because("alternator or ground: 3 V in two seconds"));
     }
 
@@ -128,7 +124,8 @@ public final class CommonFaults {
         all.add(Fault.before(leaner.name() + " in the nitrous fuel cell", s -> s.withNitrousFuel(leaner))
                 .because("needs less air for the same volume: leaner"));
         if (cell.stoichiometricAirFuel() < Fuels.GASOLINE.stoichiometricAirFuel()) {
-            all.add(Fault.before(Fuels.GASOLINE.name() + " in the nitrous fuel cell", s -> s.withNitrousFuel(Fuels.GASOLINE))
+            all.add(Fault.before(
+                            Fuels.GASOLINE.name() + " in the nitrous fuel cell", s -> s.withNitrousFuel(Fuels.GASOLINE))
                     .because("needs more air for the same volume: richer, and knocks earlier"));
         }
         Fuel other = leaner(main);

@@ -43,7 +43,8 @@ record ConstantVolumeCombustion(double temperature, double pressure) {
                 high = middle;
             }
         }
-        return new ConstantVolumeCombustion(low, products(atoms, low, volume).moles() * Gas.MOLAR_CONSTANT * low / volume);
+        return new ConstantVolumeCombustion(
+                low, products(atoms, low, volume).moles() * Gas.MOLAR_CONSTANT * low / volume);
     }
 
     private static Map<Element, Double> atoms(Elements of, double nitrous) {

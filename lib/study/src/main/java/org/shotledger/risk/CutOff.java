@@ -1,9 +1,9 @@
 package org.shotledger.risk;
 
-import org.shotledger.plan.Plan;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.nitrous.NitrousCircuit;
 import org.shotledger.nitrous.Solenoid;
+import org.shotledger.plan.Plan;
 import org.shotledger.units.Require;
 
 /**

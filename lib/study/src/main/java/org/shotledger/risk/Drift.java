@@ -60,10 +60,11 @@ public final class Drift {
      * @return the model
      */
     public Drift with(Scenario other) {
-        boolean sameFeed = other.car().nitrous().nitrous().equals(sound.car().nitrous().nitrous())
-                && other.nitrousOpen() == sound.nitrousOpen()
-                && other.at().equals(sound.at())
-                && other.setup().bottle().equals(sound.setup().bottle());
+        boolean sameFeed =
+                other.car().nitrous().nitrous().equals(sound.car().nitrous().nitrous())
+                        && other.nitrousOpen() == sound.nitrousOpen()
+                        && other.at().equals(sound.at())
+                        && other.setup().bottle().equals(sound.setup().bottle());
         return new Drift(other, line, band, sameFeed ? feeds : new HashMap<>());
     }
 

@@ -147,8 +147,10 @@ public record DriftMap(
      * @return 0 to 1
      */
     public double safeShare() {
-        long safe =
-                outcomes.stream().flatMap(List::stream).filter(FaultOutcome::safe).count();
+        long safe = outcomes.stream()
+                .flatMap(List::stream)
+                .filter(FaultOutcome::safe)
+                .count();
         return (double) safe / (bottlePressures.size() * fuelPressures.size());
     }
 

@@ -2,9 +2,9 @@ package org.shotledger.risk;
 
 import java.util.List;
 import java.util.Optional;
-import org.shotledger.plan.Plan;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
+import org.shotledger.plan.Plan;
 import org.shotledger.risk.Detection.Answer;
 
 /**
@@ -18,7 +18,12 @@ import org.shotledger.risk.Detection.Answer;
  * @param damage how long the engine bears a broken limit
  */
 public record FaultBench(
-        Scenario sound, FaultOutcome planned, BoostLine line, List<Channel> channels, CutOff cutOff, TimeToDamage damage) {
+        Scenario sound,
+        FaultOutcome planned,
+        BoostLine line,
+        List<Channel> channels,
+        CutOff cutOff,
+        TimeToDamage damage) {
     private static final double CLOSE = 1 / 256.0;
 
     /** Copies the list. */
@@ -38,8 +43,7 @@ public record FaultBench(
         Scenario sound = Scenario.of(plan);
         BoostLine line = BoostLine.of(plan);
         FaultOutcome planned = Simulation.run(sound, line);
-        return new FaultBench(
-                sound, planned, line, Channel.of(arming, sound, planned), CutOff.of(plan), damage);
+        return new FaultBench(sound, planned, line, Channel.of(arming, sound, planned), CutOff.of(plan), damage);
     }
 
     /**

@@ -2,11 +2,11 @@ package org.shotledger.risk;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.shotledger.plan.Plan;
-import org.shotledger.evaluate.OperatingPoint;
-import org.shotledger.limits.Provenance;
 import org.shotledger.car.Vehicle;
 import org.shotledger.delivery.Grip;
+import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.limits.Provenance;
+import org.shotledger.plan.Plan;
 import org.shotledger.units.QuantityKind;
 
 /**

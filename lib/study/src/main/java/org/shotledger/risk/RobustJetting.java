@@ -3,8 +3,8 @@ package org.shotledger.risk;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.shotledger.plan.Plan;
 import org.shotledger.nitrous.JetPair;
+import org.shotledger.plan.Plan;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 

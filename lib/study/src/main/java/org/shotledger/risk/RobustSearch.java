@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import org.shotledger.plan.Plan;
 import org.shotledger.evaluate.PointLimits;
 import org.shotledger.limits.Limit;
 import org.shotledger.nitrous.JetPair;
@@ -63,7 +62,10 @@ final class RobustSearch {
             List<Borne> own = new ArrayList<>();
             improve(own, candidates, c -> true);
             own.stream().reduce((a, b) -> b).ifPresent(b -> rows.add(choice(b)));
-            improve(meeting, candidates, c -> plan.target().reachedBy(c.planned().wheelPower()));
+            improve(
+                    meeting,
+                    candidates,
+                    c -> plan.target().reachedBy(c.planned().wheelPower()));
         }
         return new RobustJetting(
                 plan.target().wheelPower(), choice(meeting.get(0)), choice(proven(meeting)), rows, drift.band());

@@ -50,9 +50,10 @@ public record Scenario(
         FluidState bottle = plan.stated().withNitrous().stream()
                 .map(OperatingPoint::bottle)
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("The plan of " + plan.job().name()
-                        + " has no operating point with nitrous; faults and drift need one: choose jets, or a target"
-                        + " that boost alone does not reach."));
+                .orElseThrow(() ->
+                        new IllegalArgumentException("The plan of " + plan.job().name()
+                                + " has no operating point with nitrous; faults and drift need one: choose jets, or a target"
+                                + " that boost alone does not reach."));
         int nozzles = plan.car().nitrous().nozzles();
         return new Scenario(plan.car(), plan.setup(), plan.stated().at(), bottle, nozzles, nozzles, 0);
     }

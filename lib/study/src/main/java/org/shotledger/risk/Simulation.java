@@ -83,8 +83,7 @@ final class Simulation {
     /** Main fuel asked for over what pumps and injectors pass; at most 1 when they can follow. */
     private double shortage(Injection injection, double rpm, OperatingPoint e) {
         double byPump = e.main().massFlow() / e.main().pumpCapacity();
-        double dead =
-                injection.injector().deadTime().clamped(scenario.at().voltage()) * rpm / 120;
+        double dead = injection.injector().deadTime().clamped(scenario.at().voltage()) * rpm / 120;
         double byInjector = (e.main().duty() - dead) / (1 - dead);
         return Math.max(byPump, byInjector);
     }
@@ -108,7 +107,9 @@ final class Simulation {
                 pressure = Math.max(pressure, as.cylinder().peakPressure());
                 knock = Math.max(knock, as.cylinder().knock());
                 if (at.groups().size() > 1) {
-                    limits(as).stream().filter(l -> OF_A_CYLINDER.contains(l.key())).forEach(limits::add);
+                    limits(as).stream()
+                            .filter(l -> OF_A_CYLINDER.contains(l.key()))
+                            .forEach(limits::add);
                 }
             }
         }

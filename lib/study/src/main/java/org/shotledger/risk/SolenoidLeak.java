@@ -1,13 +1,13 @@
 package org.shotledger.risk;
 
 import java.util.Locale;
-import org.shotledger.plan.Plan;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.flow.HomogeneousEquilibrium;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Oxidisers;
 import org.shotledger.gas.Gas;
+import org.shotledger.plan.Plan;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.Require;
 import org.shotledger.units.UnitSystem;
@@ -95,7 +95,8 @@ public record SolenoidLeak(
                 flow * waitSeconds,
                 burned,
                 burned * fuel.lowerHeatingValue() + full * Oxidisers.NITROUS_OXIDE_DECOMPOSITION,
-                ConstantVolumeCombustion.of(fuel, air.temperature(), air.pressure()).pressure());
+                ConstantVolumeCombustion.of(fuel, air.temperature(), air.pressure())
+                        .pressure());
     }
 
     /**

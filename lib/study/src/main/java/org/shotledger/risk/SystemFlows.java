@@ -36,8 +36,8 @@ final class SystemFlows {
         double density = model.nitrousFuelDensity();
         if (s.fuelOpen() == 0) {
             double rail = regulator.railPressure(at.ambient(), at.plenum());
-            double capacity = density
-                    * s.car().nitrous().fuel().pumps().capacity(rail - at.ambient(), s.at().voltage());
+            double capacity =
+                    density * s.car().nitrous().fuel().pumps().capacity(rail - at.ambient(), s.at().voltage());
             return new FuelFlow(0, rail, plenum, capacity, false);
         }
         return s.car()

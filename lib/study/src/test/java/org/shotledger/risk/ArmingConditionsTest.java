@@ -93,7 +93,11 @@ class ArmingConditionsTest {
     }
 
     private static boolean safe(double rpm) {
-        return Evaluate.at(PLAN.car(), PLAN.setup().withArming(EVERYWHERE), PLAN.stated().at(), rpm)
+        return Evaluate.at(
+                        PLAN.car(),
+                        PLAN.setup().withArming(EVERYWHERE),
+                        PLAN.stated().at(),
+                        rpm)
                 .map(point -> PointLimits.of(PLAN.car(), point).margin() >= 0)
                 .orElse(false);
     }

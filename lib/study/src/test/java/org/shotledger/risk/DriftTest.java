@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.shotledger.plan.Plan;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
+import org.shotledger.plan.Plan;
 
 /** The drift of the invented demo car: the physics behind it and the edges of the safe region. */
 class DriftTest {
@@ -18,7 +18,10 @@ class DriftTest {
     @Test
     void without_drift_the_plan_comes_back() {
         FaultOutcome planned = DRIFT.planned();
-        assertEquals(PLAN.stated().strongest().orElseThrow().wheelPower(), planned.wheelPower(), 1e-6 * planned.wheelPower());
+        assertEquals(
+                PLAN.stated().strongest().orElseThrow().wheelPower(),
+                planned.wheelPower(),
+                1e-6 * planned.wheelPower());
         assertEquals(PLAN.stated().strongest().orElseThrow().lambda(), planned.lambda(), 1e-9);
         assertTrue(planned.safe(), planned.firstWords());
     }
@@ -98,14 +101,15 @@ class DriftTest {
         BoostLine one = new BoostLine(List.of(DRIFT.line().stops().get(2)));
         double last = 0;
         for (double bottle : DriftMap.grid(45e5, 67e5, 12)) {
-            double lambda =
-                    Simulation.run(DRIFT.sound().withBottlePressure(bottle), one).lambda();
+            double lambda = Simulation.run(DRIFT.sound().withBottlePressure(bottle), one)
+                    .lambda();
             assertTrue(lambda > last, "at " + bottle);
             last = lambda;
         }
         last = Double.POSITIVE_INFINITY;
         for (double fuel : DriftMap.grid(2.5e5, 4.2e5, 12)) {
-            double lambda = Simulation.run(DRIFT.sound().withFuelPressure(fuel), one).lambda();
+            double lambda =
+                    Simulation.run(DRIFT.sound().withFuelPressure(fuel), one).lambda();
             assertTrue(lambda < last, "at " + fuel);
             last = lambda;
         }

@@ -25,8 +25,8 @@ class FaultsTest {
         var stop = BoostLine.of(PLAN).stops().get(0);
         Scenario plan = Scenario.of(PLAN);
         Scenario blocked = plan.withOpenJets(6, 5);
-        Cylinders at =
-                Cylinders.of(blocked, stop.rpm(), stop.plenumPressure(), SystemFlows.nitrous(blocked, stop.plenumPressure()));
+        Cylinders at = Cylinders.of(
+                blocked, stop.rpm(), stop.plenumPressure(), SystemFlows.nitrous(blocked, stop.plenumPressure()));
         assertEquals(2, at.groups().size());
         Cylinders.Group starved = at.groups().get(0);
         assertEquals(1, starved.count());
@@ -72,8 +72,8 @@ class FaultsTest {
     void cylinders_together_carry_what_the_circuits_pass() {
         var stop = BoostLine.of(PLAN).stops().get(2);
         Scenario blocked = Scenario.of(PLAN).withOpenJets(5, 4);
-        Cylinders at =
-                Cylinders.of(blocked, stop.rpm(), stop.plenumPressure(), SystemFlows.nitrous(blocked, stop.plenumPressure()));
+        Cylinders at = Cylinders.of(
+                blocked, stop.rpm(), stop.plenumPressure(), SystemFlows.nitrous(blocked, stop.plenumPressure()));
         double nitrous = 0;
         double fuel = 0;
         int count = 0;
@@ -130,14 +130,18 @@ class FaultsTest {
     void without_a_fault_every_limit_is_that_of_the_stated_outcome_or_further() {
         FaultOutcome planned = FAULTS.bench().planned();
         for (Limit limit : planned.limits().all()) {
-            PLAN.stated().limits().find(limit.key()).filter(l -> !l.key().equals("bottle-low")).ifPresent(l -> assertTrue(
-                    limit.relativeMargin() >= l.relativeMargin() - 1e-9, limit.key()));
+            PLAN.stated()
+                    .limits()
+                    .find(limit.key())
+                    .filter(l -> !l.key().equals("bottle-low"))
+                    .ifPresent(l -> assertTrue(limit.relativeMargin() >= l.relativeMargin() - 1e-9, limit.key()));
         }
     }
 
     @Test
     void what_nothing_catches_is_listed() {
-        var names = FAULTS.bench().uncaught().stream().map(e -> e.fault().name()).toList();
+        var names =
+                FAULTS.bench().uncaught().stream().map(e -> e.fault().name()).toList();
         assertEquals(FAULTS.uncaught().stream().map(e -> e.fault().name()).toList(), names);
         assertTrue(names.contains("one fuel jet blocked"), names.toString());
     }
@@ -168,7 +172,8 @@ class FaultsTest {
     void ones_own_fault_takes_one_line() {
         Faults more = FAULTS.and(Fault.sudden("regulator drops to 2 bar", s -> s.withFuelPressure(2e5)));
         FaultEffect own = more.effects().get(more.effects().size() - 1);
-        assertTrue(own.outcome().lambda() > PLAN.stated().strongest().orElseThrow().lambda());
+        assertTrue(
+                own.outcome().lambda() > PLAN.stated().strongest().orElseThrow().lambda());
         assertEquals(FAULTS.effects().size() + 1, more.effects().size());
     }
 
