@@ -1,6 +1,7 @@
 package org.shotledger.risk;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.shotledger.flow.FeedFlow;
 import org.shotledger.plan.Plan;
@@ -66,6 +67,16 @@ public final class Drift {
                         && other.at().equals(sound.at())
                         && other.setup().bottle().equals(sound.setup().bottle());
         return new Drift(other, line, band, sameFeed ? feeds : new HashMap<>());
+    }
+
+    /** The same at the one speed of the highest boost, with the same nitrous flows: a first sieve for a search. */
+    Drift atHighestBoost() {
+        double most = line.highest();
+        List<BoostLine.Stop> one = line.stops().stream()
+                .filter(stop -> stop.plenumPressure() == most)
+                .limit(1)
+                .toList();
+        return new Drift(sound, new BoostLine(one), band, feeds);
     }
 
     /**

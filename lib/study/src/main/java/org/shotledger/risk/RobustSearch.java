@@ -99,14 +99,20 @@ final class RobustSearch {
                 JetPair pair = new JetPair(nitrousBore, fuelBore);
                 for (double pressure : pressures()) {
                     Drift other = drift.with(drift.sound().withJets(pair).withFuelPressure(pressure));
-                    FaultOutcome outcome = other.planned();
-                    if (outcome.safe() && outcome.leanest() <= leanest && fits(other.sound())) {
-                        kept.add(new Candidate(other, outcome));
+                    if (fits(other.sound()) && suits(other.atHighestBoost().planned())) {
+                        FaultOutcome outcome = other.planned();
+                        if (suits(outcome)) {
+                            kept.add(new Candidate(other, outcome));
+                        }
                     }
                 }
             }
         }
         return kept;
+    }
+
+    private boolean suits(FaultOutcome outcome) {
+        return outcome.safe() && outcome.leanest() <= leanest;
     }
 
     private double[] pressures() {
