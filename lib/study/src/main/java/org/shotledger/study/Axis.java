@@ -32,20 +32,24 @@ public enum Axis {
             "nitrous jet",
             QuantityKind.BORE,
             setup -> setup.jets().orElseThrow().nitrousBore(),
-            (setup, bore) -> setup.withJets(new JetPair(bore, setup.jets().orElseThrow().fuelBore()))),
+            (setup, bore) ->
+                    setup.withJets(new JetPair(bore, setup.jets().orElseThrow().fuelBore()))),
     /** Hole of every fuel jet, m. */
     FUEL_JET(
             "fuel jet",
             QuantityKind.BORE,
             setup -> setup.jets().orElseThrow().fuelBore(),
-            (setup, bore) -> setup.withJets(new JetPair(setup.jets().orElseThrow().nitrousBore(), bore))),
+            (setup, bore) ->
+                    setup.withJets(new JetPair(setup.jets().orElseThrow().nitrousBore(), bore))),
     /** Base pressure of the nitrous system's fuel regulator, Pa above ambient. */
     FUEL_PRESSURE(
             "nitrous fuel pressure",
             QuantityKind.GAUGE_PRESSURE,
             setup -> setup.nitrousRegulator().basePressure(),
             (setup, base) -> setup.withNitrousRegulator(new Regulator(
-                    setup.nitrousRegulator().name(), base, setup.nitrousRegulator().boostReference()))),
+                    setup.nitrousRegulator().name(),
+                    base,
+                    setup.nitrousRegulator().boostReference()))),
     /** Boost reference of that regulator: 0 not referenced, 1 referenced. */
     BOOST_REFERENCE(
             "boost reference",
@@ -115,7 +119,6 @@ public enum Axis {
 
     private static Setup scaled(Setup setup, double factor) {
         BoostTarget old = setup.boost();
-        return setup.withBoost(
-                new BoostTarget(old.off(), old.armed().map(gauge -> gauge * factor), old.tolerance()));
+        return setup.withBoost(new BoostTarget(old.off(), old.armed().map(gauge -> gauge * factor), old.tolerance()));
     }
 }

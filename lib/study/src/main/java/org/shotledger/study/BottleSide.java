@@ -42,8 +42,13 @@ record BottleSide(List<Row> rows) {
                 .parallel()
                 .mapToObj(row -> {
                     Setup warm = Axis.BOTTLE_TEMPERATURE.set(
-                            space.plan().setup(), space.axes().get(Axis.BOTTLE_TEMPERATURE).get(row / jets));
-                    return row(space, names, Axis.NITROUS_JET.set(warm, space.axes().get(Axis.NITROUS_JET).get(row % jets)));
+                            space.plan().setup(),
+                            space.axes().get(Axis.BOTTLE_TEMPERATURE).get(row / jets));
+                    return row(
+                            space,
+                            names,
+                            Axis.NITROUS_JET.set(
+                                    warm, space.axes().get(Axis.NITROUS_JET).get(row % jets)));
                 })
                 .toList());
     }
@@ -58,7 +63,9 @@ record BottleSide(List<Row> rows) {
         Outcome day = null;
         for (int i = 0; i < flow.length; i++) {
             Case at = cases.get(i);
-            if (day == null || day.at().factors().of(Factor.NITROUS_FLOW) != at.factors().of(Factor.NITROUS_FLOW)) {
+            if (day == null
+                    || day.at().factors().of(Factor.NITROUS_FLOW)
+                            != at.factors().of(Factor.NITROUS_FLOW)) {
                 day = Evaluate.of(car, setup, at.withBottle(BottleState.LAST));
                 offer(day, names, closest, i);
             }
@@ -76,10 +83,11 @@ record BottleSide(List<Row> rows) {
     private static FluidState liquid(Car car, Setup setup, BottleState state, Outcome day) {
         return switch (state.moment()) {
             case GIVEN -> NitrousOxide.saturatedLiquid(state.temperature());
-            case FIRST_OPENING -> car.bottle()
-                    .vessel()
-                    .charged(setup.bottle().charge(), setup.bottle().startTemperature())
-                    .outlet();
+            case FIRST_OPENING ->
+                car.bottle()
+                        .vessel()
+                        .charged(setup.bottle().charge(), setup.bottle().startTemperature())
+                        .outlet();
             case END_OF_LAST_PASS -> day.strongest().map(OperatingPoint::bottle).orElseThrow();
         };
     }

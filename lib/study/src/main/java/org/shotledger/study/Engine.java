@@ -52,7 +52,11 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
             }
             System.arraycopy(half, 0, values[i / 2], i % 2 * half.length, half.length);
         });
-        return new Engine(nitrous, fuel, liquids.stream().mapToDouble(FluidState::enthalpy).toArray(), values);
+        return new Engine(
+                nitrous,
+                fuel,
+                liquids.stream().mapToDouble(FluidState::enthalpy).toArray(),
+                values);
     }
 
     private static double[] site(
@@ -68,10 +72,15 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
         for (int n = 0; n < nitrous.count(); n++) {
             double share = nitrous.value(n) / like.nitrous().massFlow();
             for (int f = 0; f < fuel.count(); f++, at += CHANNELS) {
-                FuelFlow extra = like.nitrousFuel().times(fuel.value(f) / like.nitrousFuel().massFlow());
+                FuelFlow extra = like.nitrousFuel()
+                        .times(fuel.value(f) / like.nitrousFuel().massFlow());
                 try {
                     OperatingPoint point = model.at(
-                            site.rpm(), site.plenum(setup), site.mode(), like.nitrous().times(share), extra);
+                            site.rpm(),
+                            site.plenum(setup),
+                            site.mode(),
+                            like.nitrous().times(share),
+                            extra);
                     fill(values, at, car, point);
                 } catch (NoAnswerException none) {
                     Arrays.fill(values, at, at + CHANNELS, Double.NaN);

@@ -82,10 +82,8 @@ final class Front {
     }
 
     private Box box(Ranked r, double grain) {
-        return new Box(
-                (long) Math.floor(r.power() / power / grain),
-                (long) Math.floor(r.margin() / grain),
-                (long) Math.floor(-r.nitrous() / nitrous / grain));
+        return new Box((long) Math.floor(r.power() / power / grain), (long) Math.floor(r.margin() / grain), (long)
+                Math.floor(-r.nitrous() / nitrous / grain));
     }
 
     void add(Front other) {

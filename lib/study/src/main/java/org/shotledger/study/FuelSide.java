@@ -31,7 +31,9 @@ record FuelSide(double[][] flow, double[] margin, int[] limit, int[] at) {
         FuelSide side = new FuelSide(
                 new double[sites.size()][circuits], new double[circuits], new int[circuits], new int[circuits]);
         // the last axes of the space go round first: its first setups differ in nothing but the circuit
-        IntStream.range(0, circuits).parallel().forEach(k -> side.fill(space.plan(), names, sites, engine, space.setup(k), k));
+        IntStream.range(0, circuits)
+                .parallel()
+                .forEach(k -> side.fill(space.plan(), names, sites, engine, space.setup(k), k));
         return side;
     }
 

@@ -14,7 +14,8 @@ record Names(List<String> keys, List<String> words) {
     static Names of(Plan plan) {
         Map<String, String> words = new LinkedHashMap<>();
         PointLimits.keys().forEach(key -> words.put(key, key));
-        plan.outcomes().forEach(outcome -> outcome.limits().all().forEach(limit -> words.put(limit.key(), limit.name())));
+        plan.outcomes()
+                .forEach(outcome -> outcome.limits().all().forEach(limit -> words.put(limit.key(), limit.name())));
         words.put(NO_ANSWER, "no answer of the models");
         return new Names(List.copyOf(words.keySet()), List.copyOf(words.values()));
     }

@@ -11,8 +11,9 @@ import org.shotledger.setup.Target;
  */
 final class Rank {
     /** The ranking as a page states it. */
-    static final String WORDS = "keeps every limit in every case and reaches the power; of those the larger margin (in steps of"
-            + " 0.1 %), then less nitrous; where the power is not reached, more power inside the limits";
+    static final String WORDS =
+            "keeps every limit in every case and reaches the power; of those the larger margin (in steps of"
+                    + " 0.1 %), then less nitrous; where the power is not reached, more power inside the limits";
 
     private static final double SAME_MARGIN = 0.001;
 

@@ -75,7 +75,8 @@ final class Row {
         double flow = row.flow()[spot.at()];
         double[] w = new double[Lattice.ORDER];
         engine.nitrous().weights(flow, w);
-        double warm = (row.enthalpy()[spot.at()] - engine.enthalpy()[0]) / (engine.enthalpy()[1] - engine.enthalpy()[0]);
+        double warm =
+                (row.enthalpy()[spot.at()] - engine.enthalpy()[0]) / (engine.enthalpy()[1] - engine.enthalpy()[0]);
         int line = engine.fuel().count() * Engine.CHANNELS;
         double[] left = new double[line];
         for (int h = 0; h < 2; h++) {

@@ -41,7 +41,8 @@ record Site(Case at, double rpm, Mode mode) {
      */
     static List<Site> of(Plan plan) {
         List<Site> sites = new ArrayList<>();
-        for (Case weather : plan.job().cases().stream().map(Site::weather).distinct().toList()) {
+        for (Case weather :
+                plan.job().cases().stream().map(Site::weather).distinct().toList()) {
             TreeSet<Double> speeds = ends(plan);
             for (Outcome outcome : plan.outcomes()) {
                 outcome.strongest().ifPresent(point -> speeds.add(point.rpm()));

@@ -177,8 +177,8 @@ public record Space(Plan plan, Map<Axis, List<Double>> axes) {
     public String words(long index, UnitSystem system) {
         return values(index).entrySet().stream()
                 .filter(value -> count(value.getKey()) > 1)
-                .map(value -> value.getKey().words() + " "
-                        + value.getKey().kind().text(value.getValue(), system))
+                .map(value ->
+                        value.getKey().words() + " " + value.getKey().kind().text(value.getValue(), system))
                 .collect(Collectors.joining(", "));
     }
 }

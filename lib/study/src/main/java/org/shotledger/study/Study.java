@@ -97,8 +97,8 @@ public record Study(
                 refusedBy(Names.of(space.plan()), tally.refused),
                 best,
                 members.stream()
-                        .filter(member -> members.stream()
-                                .noneMatch(other -> Rank.dominates(other.ranked(), member.ranked())))
+                        .filter(member ->
+                                members.stream().noneMatch(other -> Rank.dominates(other.ranked(), member.ranked())))
                         .toList(),
                 thinned.grain(),
                 Histogram.of(Tally.POWER_STEP * job.target().wheelPower(), tally.powerAll, tally.powerKept),
@@ -145,7 +145,9 @@ public record Study(
                         " %s: %s with %s at the wheels and a least margin of %.1f %% (%s, case '%s').",
                         best.get(0).margin() < 0
                                 ? "None keeps every limit; the least broken"
-                                : best.get(0).plan().reached() ? "Ranked first" : "None reaches the power; the nearest that keeps every limit",
+                                : best.get(0).plan().reached()
+                                        ? "Ranked first"
+                                        : "None reaches the power; the nearest that keeps every limit",
                         best.get(0).name(system),
                         org.shotledger.units.QuantityKind.POWER.text(best.get(0).wheelPower(), system),
                         100 * best.get(0).margin(),

@@ -47,7 +47,10 @@ final class Sweep {
 
     /** Everything that the combinations give, the same on any number of threads. */
     static Tally of(Space space, int checks) {
-        long[] drawn = new SplittableRandom(SEED).longs(checks, 0, space.size()).distinct().toArray();
+        long[] drawn = new SplittableRandom(SEED)
+                .longs(checks, 0, space.size())
+                .distinct()
+                .toArray();
         Names names = Names.of(space.plan());
         List<Site> sites = Site.of(space.plan());
         BottleSide bottle = BottleSide.of(space, names);
@@ -58,7 +61,8 @@ final class Sweep {
             Sweep sweep = at(space, names, sites, bottle, space.setup(first));
             List<Tally> parts = IntStream.range(0, bottle.rows().size())
                     .parallel()
-                    .mapToObj(row -> sweep.row(space, bottle.rows().get(row), first + (long) row * circuits(space), drawn))
+                    .mapToObj(row ->
+                            sweep.row(space, bottle.rows().get(row), first + (long) row * circuits(space), drawn))
                     .toList();
             parts.forEach(total::add);
         }
@@ -70,8 +74,14 @@ final class Sweep {
         FuelSide fuel = FuelSide.of(space, names, sites, setup);
         Lattice nitrous = Lattice.over(
                 like(space).nitrous().massFlow() / NITROUS_NODES,
-                bottle.rows().stream().mapToDouble(row -> Arrays.stream(row.flow()).min().orElseThrow()).min().orElseThrow(),
-                bottle.rows().stream().mapToDouble(row -> Arrays.stream(row.flow()).max().orElseThrow()).max().orElseThrow());
+                bottle.rows().stream()
+                        .mapToDouble(row -> Arrays.stream(row.flow()).min().orElseThrow())
+                        .min()
+                        .orElseThrow(),
+                bottle.rows().stream()
+                        .mapToDouble(row -> Arrays.stream(row.flow()).max().orElseThrow())
+                        .max()
+                        .orElseThrow());
         Lattice extra = Lattice.over(
                 like(space).nitrousFuel().massFlow() / FUEL_NODES,
                 Arrays.stream(fuel.flow()).flatMapToDouble(Arrays::stream).min().orElseThrow(),

@@ -64,7 +64,10 @@ class SpaceTest {
                 .get(Axis.FUEL_PRESSURE);
         assertEquals(3e5, pressures.get(0), 1e-6);
         assertEquals(4e5, pressures.get(4), 1e-6);
-        var rungs = Space.of(DemoSpace.PLAN).ladder(Axis.FUEL_JET, "19 thou", "23 thou").axes().get(Axis.FUEL_JET);
+        var rungs = Space.of(DemoSpace.PLAN)
+                .ladder(Axis.FUEL_JET, "19 thou", "23 thou")
+                .axes()
+                .get(Axis.FUEL_JET);
         assertTrue(rungs.stream().allMatch(r -> r > 18.9 * 25.4e-6 && r < 23.1 * 25.4e-6));
     }
 

@@ -17,8 +17,9 @@ import org.shotledger.job.Job;
 /** Studies against the exact outcome of every one of their combinations. */
 class StudyTest {
     private static final Space SPACE = DemoSpace.SPACE;
-    private static final List<Candidate> EXACT =
-            LongStream.range(0, SPACE.size()).mapToObj(i -> Candidate.of(SPACE, i)).toList();
+    private static final List<Candidate> EXACT = LongStream.range(0, SPACE.size())
+            .mapToObj(i -> Candidate.of(SPACE, i))
+            .toList();
     private static final Study STUDY = Study.of(DemoSpace.JOB, SPACE, new Study.Exact(6, 10, 8));
     /** Enough draws to meet nearly every combination of the space. */
     private static final int ALL = 400;
@@ -31,8 +32,10 @@ class StudyTest {
                 .map(sample -> Difference.one(sample, EXACT.get((int) sample.index())))
                 .toList();
         long power = each.stream().filter(one -> one.power() <= stated.power()).count();
-        long margin = each.stream().filter(one -> one.margin() <= stated.margin()).count();
-        long lambda = each.stream().filter(one -> one.lambda() <= stated.lambda()).count();
+        long margin =
+                each.stream().filter(one -> one.margin() <= stated.margin()).count();
+        long lambda =
+                each.stream().filter(one -> one.lambda() <= stated.lambda()).count();
         assertTrue(table.size() > 0.9 * SPACE.size());
         long least = Math.min(power, Math.min(margin, lambda));
         assertTrue(least >= stated.covered() * table.size(), least + " of " + table.size() + " within " + stated);
@@ -50,7 +53,8 @@ class StudyTest {
         long perhaps = EXACT.stream().filter(c -> c.margin() >= -doubt).count();
         assertTrue(surely > 0 && perhaps < SPACE.size(), "the space holds both kinds");
         assertTrue(STUDY.kept() >= surely && STUDY.kept() <= perhaps, surely + " " + STUDY.kept() + " " + perhaps);
-        long refused = STUDY.refusedBy().values().stream().mapToLong(Long::longValue).sum();
+        long refused =
+                STUDY.refusedBy().values().stream().mapToLong(Long::longValue).sum();
         assertEquals(SPACE.size(), STUDY.kept() + refused);
         assertEquals(
                 SPACE.size(),
@@ -75,7 +79,8 @@ class StudyTest {
     void noCombinationBettersAMemberByMoreThanTheGrain() {
         double grain = STUDY.frontGrain();
         double power = grain * DemoSpace.JOB.target().wheelPower();
-        double nitrous = grain * DemoSpace.PLAN.stated().strongest().orElseThrow().nitrous().massFlow();
+        double nitrous = grain
+                * DemoSpace.PLAN.stated().strongest().orElseThrow().nitrous().massFlow();
         for (Candidate member : STUDY.front()) {
             for (Candidate other : EXACT) {
                 assertFalse(

@@ -60,7 +60,11 @@ public class EvaluationBenchmark {
     public OperatingPoint withNitrous() {
         int k = next();
         return model.at(
-                rpm[k], plenum[k], org.shotledger.evaluate.Mode.NITROUS, feed, model.nitrousFuel(plenum[k], JETS.fuelBore()));
+                rpm[k],
+                plenum[k],
+                org.shotledger.evaluate.Mode.NITROUS,
+                feed,
+                model.nitrousFuel(plenum[k], JETS.fuelBore()));
     }
 
     /** Boost and nitrous with the feed path solved anew. */

@@ -35,9 +35,7 @@ public class StudyBenchmark {
         job = DemoCar.job();
         Plan plan = Plan.of(
                 job,
-                job.setup()
-                        .withBoost(Quantities.barGauge(1.25))
-                        .withJets(Quantities.thou(43), Quantities.thou(23)));
+                job.setup().withBoost(Quantities.barGauge(1.25)).withJets(Quantities.thou(43), Quantities.thou(23)));
         space = Space.of(plan)
                 .vary(Axis.BOOST, "1.15 bar gauge", "1.25 bar gauge", "1.35 bar gauge")
                 .ladder(Axis.NITROUS_JET, "36 thou", "48 thou")
