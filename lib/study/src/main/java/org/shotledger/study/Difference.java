@@ -14,6 +14,9 @@ import java.util.Locale;
  */
 public record Difference(int checks, double power, double margin, double lambda, int verdicts) {
     private static final double CONFIDENCE = 0.95;
+    /** Power, margin and lambda. */
+    private static final int FIGURES = 3;
+
     /** Beyond this a margin is only "far broken", and how far is not compared. */
     private static final double FAR = -0.1;
 
@@ -39,7 +42,7 @@ public record Difference(int checks, double power, double margin, double lambda,
                 each.stream().mapToInt(Difference::verdicts).sum());
     }
 
-    private static Difference one(Sample table, Candidate exact) {
+    static Difference one(Sample table, Candidate exact) {
         boolean near = table.margin > FAR && exact.margin() > FAR;
         boolean answered = table.power > 0 && exact.wheelPower() > 0;
         return new Difference(
@@ -53,12 +56,12 @@ public record Difference(int checks, double power, double margin, double lambda,
     /**
      * The share of all combinations that differ by less than the largest difference seen: with {@code n} checks drawn
      * independently, {@code (1 - confidence)^(1/n)} (the largest of a sample as a one-sided tolerance limit, Wilks, Annals of
-     * Mathematical Statistics 12 (1941) 91).
+     * Mathematical Statistics 12 (1941) 91). What may go wrong is shared among the three figures, so that it holds of all three.
      *
-     * @return the share at 95 % confidence; 0 without checks
+     * @return the share, in each of the figures, at 95 % confidence in all; 0 without checks
      */
     public double covered() {
-        return checks == 0 ? 0 : Math.pow(1 - CONFIDENCE, 1.0 / checks);
+        return checks == 0 ? 0 : Math.pow((1 - CONFIDENCE) / FIGURES, 1.0 / checks);
     }
 
     @Override
@@ -69,7 +72,7 @@ public record Difference(int checks, double power, double margin, double lambda,
                         Locale.ROOT,
                         "the tables differed from %d exact outcomes drawn at random by at most %.2f %% of the power, %.2f points of"
                                 + " the least margin and %.4f of lambda, and in %d verdicts; with 95 %% confidence at least %.0f %%"
-                                + " of all combinations differ by no more (an estimate; margins worse than %.0f %% are not compared)",
+                                + " of all combinations differ by no more in each (an estimate; margins worse than %.0f %% are not compared)",
                         checks,
                         100 * power,
                         100 * margin,

@@ -124,6 +124,9 @@ final class Row {
 
     private void judge(int s) {
         Sweep.Spot spot = sweep.spots[s];
+        if (looked[s].length == 0 && spot.at() != 0) {
+            return;
+        }
         double[] left = table[s];
         double[] flows = sweep.fuel.flow()[spot.site()];
         double[] w = new double[Lattice.ORDER];

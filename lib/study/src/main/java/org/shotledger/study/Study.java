@@ -53,7 +53,7 @@ public record Study(
      */
     public record Exact(int best, int front, int checks) {
         /** A page of a notebook. */
-        public static final Exact USUAL = new Exact(6, 10, 12);
+        public static final Exact USUAL = new Exact(6, 10, 16);
     }
 
     /**

@@ -1,5 +1,4 @@
 /**
- * Benchmarks of sweeps over many combinations and of drawing a plan's unknowns, with the tables a NumPy peer reads. Allowed imports:
- * JMH, physics and plan.
+ * Benchmarks of studies over many combinations. Allowed imports: JMH, physics, plan and study.
  */
 package org.shotledger.bench.study;

@@ -11,11 +11,11 @@ import org.shotledger.setup.Setup;
  *
  * @param plans what each does in every case, by the name it was given, in that order
  */
-public record Comparison(Map<String, Plan> plans) {
+public record SideBySide(Map<String, Plan> plans) {
     private static final int MOST = 6;
 
     /** Keeps the order. */
-    public Comparison {
+    public SideBySide {
         if (plans.size() < 2 || plans.size() > MOST) {
             throw new IllegalArgumentException(
                     "A comparison has " + plans.size() + " setups; give 2 to " + MOST + ", each with its own name.");
@@ -30,10 +30,10 @@ public record Comparison(Map<String, Plan> plans) {
      * @param setups two to six setups by name
      * @return the comparison
      */
-    public static Comparison of(Job job, Map<String, Setup> setups) {
+    public static SideBySide of(Job job, Map<String, Setup> setups) {
         Map<String, Plan> plans = new LinkedHashMap<>();
         setups.forEach((name, setup) -> plans.put(name, Plan.of(job, setup)));
-        return new Comparison(plans);
+        return new SideBySide(plans);
     }
 
     /**
