@@ -92,15 +92,17 @@ public final class Unknowns {
         add(all, Factor.FUEL_JET_FLOW, car.nitrous().fuel().jet().factors(), Provenance.PUBLISHED,
                 car.nitrous().fuel().jet().source(), test);
         NitrousFactor work = car.model().nitrous();
-        all.add(new Unknown(
-                Factor.NITROUS_WORK.words(),
-                Unknown.Kind.MODEL,
-                Distribution.band(new FlowBand(work.low() / work.value(), 1, work.high() / work.value())),
-                World::withNitrousWork,
-                Provenance.ESTIMATED,
-                "not measured: from no extra heat loss to the weakest outside figure",
-                "a pull with a small shot",
-                1));
+        if (work.high() > work.low()) {
+            all.add(new Unknown(
+                    Factor.NITROUS_WORK.words(),
+                    Unknown.Kind.MODEL,
+                    Distribution.band(new FlowBand(work.low() / work.value(), 1, work.high() / work.value())),
+                    World::withNitrousWork,
+                    Provenance.ESTIMATED,
+                    "not measured: from no extra heat loss to the weakest outside figure",
+                    "a pull with a small shot",
+                    1));
+        }
     }
 
     private static void add(
