@@ -1,6 +1,5 @@
 package org.shotledger.confidence;
 
-import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.distribution.continuous.TriangularDistribution;
 import org.shotledger.flow.FlowBand;
 
@@ -24,7 +23,7 @@ public interface Distribution {
      */
     static Distribution normal(double mean, double deviation) {
         positive("standard deviation of the normal distribution", deviation);
-        return p -> mean + deviation * score(p);
+        return p -> mean + deviation * NormalQuantile.of(p);
     }
 
     /**
@@ -66,7 +65,7 @@ public interface Distribution {
     static Distribution lognormal(double median, double logDeviation) {
         positive("median of the lognormal distribution", median);
         positive("standard deviation of the logarithm", logDeviation);
-        return p -> median * Math.exp(logDeviation * score(p));
+        return p -> median * Math.exp(logDeviation * NormalQuantile.of(p));
     }
 
     /**
@@ -77,19 +76,8 @@ public interface Distribution {
      */
     static Distribution band(FlowBand band) {
         positive("width of the band", band.high() - band.low());
-        double end = score(0.95);
-        return p -> band.at(score(p) / end);
-    }
-
-    private static double score(double probability) {
-        return Standard.NORMAL.inverseCumulativeProbability(probability);
-    }
-
-    /** Holds the one standard normal distribution. */
-    final class Standard {
-        private static final NormalDistribution NORMAL = new NormalDistribution();
-
-        private Standard() {}
+        double end = NormalQuantile.of(0.95);
+        return p -> band.at(NormalQuantile.of(p) / end);
     }
 
     /**

@@ -110,6 +110,7 @@ public final class Unknowns {
                 car.nitrous().fuel().jet().source(),
                 test);
         NitrousFactor work = car.model().nitrous();
+<<<<<<< HEAD
         add(
                 all,
                 Factor.NITROUS_WORK,
@@ -117,6 +118,19 @@ public final class Unknowns {
                 Provenance.ESTIMATED,
                 "not measured: from no extra heat loss to the weakest outside figure",
                 "a pull with a small shot");
+=======
+        if (work.high() > work.low()) {
+            all.add(new Unknown(
+                    Factor.NITROUS_WORK.words(),
+                    Unknown.Kind.MODEL,
+                    Distribution.band(new FlowBand(work.low() / work.value(), 1, work.high() / work.value())),
+                    World::withNitrousWork,
+                    Provenance.ESTIMATED,
+                    "not measured: from no extra heat loss to the weakest outside figure",
+                    "a pull with a small shot",
+                    1));
+        }
+>>>>>>> conf
     }
 
     private static void add(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.shotledger.car.Car;
+import org.shotledger.engine.NitrousFactor;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.job.Job;
@@ -57,7 +58,20 @@ public record World(Job sheet, Car car, Setup setup, List<Case> cases) {
     }
 
     /**
-     * The same with one figure of the sheet: the car is read and calibrated anew, what the sheet sets or says of the air and moves
+     * The same with another share of the nitrous work arriving.
+     *
+     * @param value factor on the share of the car's model; the result within 0.5 to 1.1
+     * @return the changed world
+     */
+    public World withNitrousWork(double value) {
+        NitrousFactor was = car.model().nitrous();
+        double share = value * was.value();
+        NitrousFactor is = new NitrousFactor(share, Math.min(was.low(), share), Math.max(was.high(), share));
+        return new World(sheet, car.with(car.model().with(is)), setup, cases);
+    }
+
+    /**
+     * The same with one figure of the sheet: the car is read and calibrated anew but for its share of the nitrous work, what the sheet sets or says of the air and moves
      * with the figure moves here too, and the plan's boost and jets stay.
      *
      * @param path place in the sheet
@@ -75,7 +89,8 @@ public record World(Job sheet, Car car, Setup setup, List<Case> cases) {
         moved = is.nitrousRegulator().equals(was.nitrousRegulator())
                 ? moved
                 : moved.withNitrousRegulator(is.nitrousRegulator());
-        return new World(other, other.car(), moved, moved(other));
+        Car read = other.car().with(other.car().model().with(car.model().nitrous()));
+        return new World(other, read, moved, moved(other));
     }
 
     private List<Case> moved(Job other) {

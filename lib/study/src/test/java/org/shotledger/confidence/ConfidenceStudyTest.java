@@ -56,6 +56,15 @@ class ConfidenceStudyTest {
     }
 
     @Test
+    void the_share_of_the_nitrous_work_moves_the_power() {
+        Influence work = confidence.influences().stream()
+                .filter(i -> i.unknown() == few.get(2))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(work.powerAtHigh() > 1.005 * work.powerAtLow(), work.toString());
+    }
+
+    @Test
     void a_band_on_a_limit_makes_its_chance() {
         Job job = plan.job().with("limits.crank-torque", "900 N m +/- 60 N m");
         Plan banded = Plan.of(job.with(plan.target()).withCases(plan.job().cases()), plan.setup());
