@@ -157,20 +157,11 @@ class StudyTest {
     }
 
     @Test
-<<<<<<< HEAD
-    void aComparisonHoldsThePlansOfItsSetups() {
-        Comparison comparison =
-                Comparison.of(DemoSpace.JOB, Map.of("small", SPACE.setup(0), "large", SPACE.setup(SPACE.size() - 1)));
-        assertEquals(
-                EXACT.get(0).plan().limits(), comparison.plans().get("small").limits());
-        assertEquals(SPACE.setup(0), comparison.setups().get("small"));
-=======
     void setupsSideBySideHoldTheirPlans() {
         SideBySide beside =
                 SideBySide.of(DemoSpace.JOB, Map.of("small", SPACE.setup(0), "large", SPACE.setup(SPACE.size() - 1)));
         assertEquals(EXACT.get(0).plan().limits(), beside.plans().get("small").limits());
         assertEquals(SPACE.setup(0), beside.setups().get("small"));
->>>>>>> study
         assertThrows(
                 IllegalArgumentException.class, () -> SideBySide.of(DemoSpace.JOB, Map.of("alone", SPACE.setup(0))));
     }
