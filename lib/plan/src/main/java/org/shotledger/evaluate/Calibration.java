@@ -105,7 +105,8 @@ public final class Calibration {
                         point.charge(),
                         point.shaft().exhaustPressure(),
                         0,
-                        false);
+                        false,
+                        1);
     }
 
     /** The pull over all engine speeds: where the turbocharger did not give its boost yet, with what it gave. */

@@ -48,7 +48,14 @@ final class CylinderModel {
      */
     record Burned(double indicated, Cycle cycle, double knock, double index, double heat, CycleInput base) {}
 
-    Burned burn(double rpm, Intake intake, Charge charge, double exhaustPressure, double retard, boolean nitrous) {
+    Burned burn(
+            double rpm,
+            Intake intake,
+            Charge charge,
+            double exhaustPressure,
+            double retard,
+            boolean nitrous,
+            double nitrousWork) {
         TrappedCharge.Inside inside =
                 new TrappedCharge.Inside(exhaustPressure, RESIDUAL_TEMPERATURE, LATE_EVAPORATION, liquid());
         TrappedCharge trapped = TrappedCharge.reacting(car.engine(), rpm, charge, inside);
@@ -64,9 +71,7 @@ final class CylinderModel {
         double index = model.knock().index(model.cylinder(), gas, own, cycle);
         Mixture mixture = charge.mixture();
         double ideal = table.power(mixture, trapped.temperature(), charge.pressure());
-        double work = mixture.nitrous() > 0
-                ? model.nitrous().work(ideal, table.airPower(mixture, trapped.temperature(), charge.pressure()))
-                : ideal;
+        double work = mixture.nitrous() > 0 ? withNitrous(mixture, trapped, charge, ideal, nitrousWork) : ideal;
         double cycles = car.engine().cylinders() * rpm / 120;
         return new Burned(
                 model.factor().value() * ratio * work,
@@ -75,6 +80,13 @@ final class CylinderModel {
                 index,
                 trapped.heat() * cycles,
                 base);
+    }
+
+    /** What arrives of the work; a case may have the share of the nitrous off by a factor. */
+    private double withNitrous(
+            Mixture mixture, TrappedCharge trapped, Charge charge, double ideal, double nitrousWork) {
+        double air = table.airPower(mixture, trapped.temperature(), charge.pressure());
+        return air + nitrousWork * (model.nitrous().work(ideal, air) - air);
     }
 
     /** Share of the main fuel that arrives liquid; that of the nitrous fuel is about alike. */

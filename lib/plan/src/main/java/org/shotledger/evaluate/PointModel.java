@@ -151,7 +151,7 @@ public final class PointModel {
         }
         Charge charge = breath.charge;
         CylinderModel.Burned burned =
-                cylinders.burn(rpm, breath.intake, charge, shaft.exhaustPressure(), retard, mode.nitrousFlows());
+                cylinders.burn(rpm, breath.intake, charge, shaft.exhaustPressure(), retard, mode.nitrousFlows(), factor(Factor.NITROUS_WORK));
         double exhaust = exhaustTemperature(burned.cycle());
         shaft = shaft(breath, exhaust);
         double peak = burned.cycle().peakPressure() * factor(Factor.PEAK_PRESSURE);
