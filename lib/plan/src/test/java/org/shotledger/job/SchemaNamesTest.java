@@ -37,7 +37,7 @@ class SchemaNamesTest {
             Pattern.compile(".* is not known in (?:\"([^\"]*)\"|the sheet); known are (.*)\\.");
     private static final Set<String> OWN = Set.of("from", "provenance", "note");
 
-    private final String heron = Files.readString(DemoSheetTest.DEMO);
+    private final String demo = Files.readString(DemoSheetTest.DEMO);
     private final JsonNode schema =
             new ObjectMapper().readTree(Files.readString(Path.of("../../data/schema/job-sheet.schema.json")));
 
@@ -69,11 +69,17 @@ class SchemaNamesTest {
         String friction = "  friction: {constant: 0.4 bar, share-of-peak-pressure: 0.005, per-piston-speed: 9000,"
                 + " per-piston-speed-squared: 90}\n";
         String gasoline = "kind: gasoline\n    research-octane: 98\n    motor-octane: 88";
+        String table = ":\n    engine-speed: [4000 rpm, 6000 rpm]\n    boost: [10 psi gauge, 12 psi gauge]\n";
+        String setup =
+                "setup:\n  nitrous-jet: 44 thou\n  fuel-jet: 24 thou\n  boost-off" + table + "  boost-armed" + table;
         return List.of(
-                unknowns(heron.replace("  red-line:", friction + "  red-line:")),
-                unknowns(heron.replace("kind: same", gasoline)),
-                unknowns(heron.replaceFirst("kind: ethanol-blend\n    ethanol: [^\n]*", gasoline)),
-                unknowns(heron.replace("kind: same", "kind: ethanol-blend\n    ethanol: 10 %")));
+                unknowns(demo + setup),
+                unknowns(demo.replaceFirst(
+                        "  fuel:\n    kind: ethanol-blend\n    ethanol: 78 %", "  fuel:\n    " + gasoline)),
+                unknowns(demo.replace("  red-line:", friction + "  red-line:")),
+                unknowns(demo.replace("kind: same", gasoline)),
+                unknowns(demo.replaceFirst("kind: ethanol-blend\n    ethanol: [^\n]*", gasoline)),
+                unknowns(demo.replace("kind: same", "kind: ethanol-blend\n    ethanol: 10 %")));
     }
 
     private String unknowns(String sheet) {
