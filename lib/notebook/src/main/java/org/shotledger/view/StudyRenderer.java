@@ -2,24 +2,33 @@ package org.shotledger.view;
 
 import org.shotledger.confidence.Confidence;
 import org.shotledger.confidence.RobustChoice;
-import org.shotledger.study.Objective;
-import org.shotledger.study.SweepResult;
+import org.shotledger.study.SideBySide;
+import org.shotledger.study.Study;
 
-/** Shows sweeps and confidence in the units of the session; one nested class a type. */
+/** Shows studies and confidence in the units of the session; one nested class a type. */
 public final class StudyRenderer {
     private StudyRenderer() {}
 
-    /** Shows a sweep. */
-    public static final class OfSweep extends ResultRenderer<SweepResult> {
+    /** Shows a study of many setups. */
+    public static final class OfStudy extends ResultRenderer<Study> {
         /** Made by the service loader. */
-        public OfSweep() {
+        public OfStudy() {
             super(
-                    SweepResult.class,
-                    (swept, shown) -> View.of(
-                            new Sentence(swept.summary()),
-                            StudyCharts.front(swept, Objective.POWER, Objective.MARGIN, shown.first()),
-                            StudyTables.of(swept).in(shown),
-                            StudyTables.brokeFirst(swept).in(shown)));
+                    Study.class,
+                    (study, shown) -> View.of(
+                            new Sentence(study.summary(shown.first())),
+                            StudyCharts.front(study, shown.first()),
+                            StudyTables.best(study, shown.first()).in(shown),
+                            StudyTables.front(study, shown.first()).in(shown),
+                            StudyTables.refused(study).in(shown)));
+        }
+    }
+
+    /** Shows setups beside each other. */
+    public static final class OfSideBySide extends ResultRenderer<SideBySide> {
+        /** Made by the service loader. */
+        public OfSideBySide() {
+            super(SideBySide.class, (compared, shown) -> View.of(SideBySideTable.of(compared).in(shown)));
         }
     }
 
@@ -29,11 +38,15 @@ public final class StudyRenderer {
         public OfConfidence() {
             super(
                     Confidence.class,
-                    (confidence, shown) -> View.of(
-                            new Sentence(confidence.summary()),
-                            StudyTables.of(confidence).in(shown),
-                            StudyCharts.tornado(confidence, shown.first()),
-                            StudyTables.influences(confidence).in(shown)));
+                    (confidence, shown) -> confidence.influences().isEmpty()
+                            ? View.of(
+                                    new Sentence(confidence.summary()),
+                                    ConfidenceTables.chances(confidence).in(shown))
+                            : View.of(
+                                    new Sentence(confidence.summary()),
+                                    ConfidenceTables.chances(confidence).in(shown),
+                                    StudyCharts.tornado(confidence, shown.first()),
+                                    ConfidenceTables.influences(confidence).in(shown)));
         }
     }
 
@@ -45,7 +58,7 @@ public final class StudyRenderer {
                     RobustChoice.class,
                     (choice, shown) -> View.of(
                             new Sentence(choice.summary()),
-                            StudyTables.of(choice).in(shown)));
+                            ConfidenceTables.of(choice).in(shown)));
         }
     }
 }
