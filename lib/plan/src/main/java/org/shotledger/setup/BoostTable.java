@@ -73,20 +73,18 @@ public record BoostTable(List<Step> steps) {
      * @return Pa above ambient
      */
     public double at(double rpm) {
-        Step before = steps.get(0);
-        if (rpm <= before.rpm) {
-            return before.gaugePressure;
+        if (rpm <= steps.get(0).rpm) {
+            return steps.get(0).gaugePressure;
         }
-        for (Step step : steps) {
+        for (int i = 1; i < steps.size(); i++) {
+            Step before = steps.get(i - 1);
+            Step step = steps.get(i);
             if (rpm <= step.rpm) {
                 double share = (rpm - before.rpm) / (step.rpm - before.rpm);
-                return step == before
-                        ? step.gaugePressure
-                        : before.gaugePressure + share * (step.gaugePressure - before.gaugePressure);
+                return before.gaugePressure + share * (step.gaugePressure - before.gaugePressure);
             }
-            before = step;
         }
-        return before.gaugePressure;
+        return steps.get(steps.size() - 1).gaugePressure;
     }
 
     /**
