@@ -61,7 +61,8 @@ final class CylinderModel {
         TrappedCharge trapped = TrappedCharge.reacting(car.engine(), rpm, charge, inside);
         CycleInput base =
                 trapped.cycle(rpm, model.phasing().burning(0, 1), WALL_TEMPERATURE, exhaustPressure, ANY_OCTANE);
-        CycleInput own = nitrous || retard != 0
+        boolean otherBurning = nitrous || retard != 0;
+        CycleInput own = otherBurning
                 ? base.withBurning(model.phasing().burning(retard, nitrous ? EngineModel.NITROUS_DURATION : 1))
                 : base;
         EndGas gas = EndGas.of(intake, charge, trapped, inside);
