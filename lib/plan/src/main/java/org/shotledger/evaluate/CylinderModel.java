@@ -68,7 +68,7 @@ final class CylinderModel {
         EndGas gas = EndGas.of(intake, charge, trapped, inside);
         Cycle cycle = model.knock().cycle(model.cylinder(), gas, own);
         double ratio =
-                own == base ? 1 : cycle.work() / model.cylinder().run(base).work();
+                !otherBurning ? 1 : cycle.work() / model.cylinder().run(base).work();
         double index = model.knock().index(model.cylinder(), gas, own, cycle);
         Mixture mixture = charge.mixture();
         double ideal = table.power(mixture, trapped.temperature(), charge.pressure());

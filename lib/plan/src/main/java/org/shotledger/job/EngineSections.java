@@ -67,6 +67,7 @@ final class EngineSections {
         return where;
     }
 
+    @SuppressWarnings("ReferenceEquality") // "same" gives the main fuel itself; a second tank may hold an equal one
     static FuelStreams fuels(Section s) {
         Section mainSection = s.section("main");
         Fuel main = fuel(mainSection, null);
