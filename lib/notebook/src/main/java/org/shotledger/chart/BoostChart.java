@@ -31,8 +31,8 @@ public record BoostChart(double[] rpm, double[] off, double[] armed, double ceil
                         "boost",
                         "Boost as it is set",
                         alt,
-                        new Axis("Engine speed", QuantityKind.ROTATION, system),
-                        new Axis("Boost", kind, system))
+                        new Scale("Engine speed", QuantityKind.ROTATION, system),
+                        new Scale("Boost", kind, system))
                 .reach(Double.NaN, 0)
                 .line("nitrous off", rpm, off)
                 .line("nitrous armed", rpm, armed)

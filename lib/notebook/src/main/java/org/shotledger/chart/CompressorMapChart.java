@@ -84,8 +84,8 @@ public record CompressorMapChart(
                         "compressor-map",
                         "Compressor map with the operating line",
                         alt(system),
-                        new Axis("Corrected air flow", QuantityKind.MASS_FLOW, system),
-                        new Axis("Pressure ratio, total to total", QuantityKind.RATIO, system))
+                        new Scale("Corrected air flow", QuantityKind.MASS_FLOW, system),
+                        new Scale("Pressure ratio, total to total", QuantityKind.RATIO, system))
                 .height(480);
         double widest = 0;
         for (SpeedLine line : speedLines) {

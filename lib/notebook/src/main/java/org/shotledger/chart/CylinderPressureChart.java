@@ -34,8 +34,8 @@ public record CylinderPressureChart(double[] angle, double[] boost, double[] tog
                 "cylinder-pressure",
                 "Pressure in the cylinder",
                 alt,
-                new Axis("Crank angle after top dead centre", QuantityKind.CRANK_ANGLE, system),
-                new Axis("Cylinder pressure", kind, system));
+                new Scale("Crank angle after top dead centre", QuantityKind.CRANK_ANGLE, system),
+                new Scale("Cylinder pressure", kind, system));
         plot.reach(Double.NaN, 0);
         plot.line("boost alone", angle, boost);
         plot.line("boost and nitrous oxide", angle, together);

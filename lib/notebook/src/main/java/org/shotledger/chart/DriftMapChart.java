@@ -60,8 +60,8 @@ public record DriftMapChart(
      * @return the picture
      */
     public ChartPicture picture(UnitSystem system) {
-        Axis x = new Axis("Bottle pressure", QuantityKind.ABSOLUTE_PRESSURE, system);
-        Axis y = new Axis("Pressure of the nitrous fuel", QuantityKind.GAUGE_PRESSURE, system);
+        Scale x = new Scale("Bottle pressure", QuantityKind.ABSOLUTE_PRESSURE, system);
+        Scale y = new Scale("Pressure of the nitrous fuel", QuantityKind.GAUGE_PRESSURE, system);
         Plot plot = Plot.of("drift-map", field.title, alt(system), x, y).height(480);
         limits().draw(plot, x, y, level -> field.symbol + words(level, system));
         if (bandBottlePressure > 0) {
@@ -83,7 +83,7 @@ public record DriftMapChart(
                 : field.kind.text(level, system).replaceFirst("\\.0+(?= )", "");
     }
 
-    private List<Contour.Piece> frame(Axis x, Axis y) {
+    private List<Contour.Piece> frame(Scale x, Scale y) {
         double left = x.shown(setBottlePressure - bandBottlePressure);
         double right = x.shown(setBottlePressure + bandBottlePressure);
         double low = y.shown(setFuelPressure - bandFuelPressure);

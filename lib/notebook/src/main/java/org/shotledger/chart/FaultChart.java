@@ -51,13 +51,13 @@ public record FaultChart(List<Fault> faults, double planned, double rich, double
      */
     public ChartPicture picture(UnitSystem system) {
         int rows = faults.size();
-        Axis axis = new Axis("Lambda, from the richest to the leanest cylinder", QuantityKind.RATIO, system);
+        Scale axis = new Scale("Lambda, from the richest to the leanest cylinder", QuantityKind.RATIO, system);
         Plot plot = Plot.of(
                         "faults",
                         "How far each fault throws the mixture",
                         alt(),
                         axis,
-                        new Axis("", QuantityKind.COUNT, system))
+                        new Scale("", QuantityKind.COUNT, system))
                 .rows(rows)
                 .markAt("plan", planned)
                 .limitAt("richest", rich, Side.AT_LEAST)

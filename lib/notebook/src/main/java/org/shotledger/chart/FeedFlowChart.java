@@ -45,8 +45,8 @@ public record FeedFlowChart(
                 "feed-flow",
                 "Flow through the jets, with its band",
                 alt,
-                new Axis(what, kind, system),
-                new Axis("Mass flow", QuantityKind.MASS_FLOW, system));
+                new Scale(what, kind, system),
+                new Scale("Mass flow", QuantityKind.MASS_FLOW, system));
         plot.reach(Double.NaN, 0);
         plot.line("nitrous oxide, expected", at, nitrous);
         plot.band("nine times out of ten", at, nitrousLow, nitrousHigh, Look.FIRST, false);

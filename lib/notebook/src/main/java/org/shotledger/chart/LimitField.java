@@ -19,7 +19,7 @@ record LimitField(
         double[] x, double[] y, double[][] value, boolean[][] safe, double[] levels, List<DriftMapChart.Bound> bounds) {
 
     /** Draws regions, lines and limits. */
-    void draw(Plot plot, Axis xAxis, Axis yAxis, DoubleFunction<String> words) {
+    void draw(Plot plot, Scale xAxis, Scale yAxis, DoubleFunction<String> words) {
         plot.reach(x[0], y[0]).reach(x[x.length - 1], y[y.length - 1]).tight();
         plot.key("every limit kept", Look.THIRD, false);
         plot.key("a limit is broken", Look.SECOND, true);

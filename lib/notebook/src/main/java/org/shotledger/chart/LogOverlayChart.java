@@ -57,8 +57,8 @@ public record LogOverlayChart(
                 "log-overlay-" + channel.toLowerCase(Locale.ROOT).replace(' ', '-'),
                 channel + ": log and plan",
                 alt,
-                new Axis(along.words, along.kind, system),
-                new Axis(channel, kind, system));
+                new Scale(along.words, along.kind, system),
+                new Scale(channel, kind, system));
         plot.total("logged", at, logged);
         plot.line("planned", at, planned);
         if (updated.length > 0) {
@@ -69,7 +69,7 @@ public record LogOverlayChart(
 
     private String size(double si, UnitSystem system) {
         double shown = kind.shown(si, system) - kind.shown(0, system);
-        String unit = new Axis(channel, kind, system).unit().replaceFirst(" (abs|gauge)$", "");
+        String unit = new Scale(channel, kind, system).unit().replaceFirst(" (abs|gauge)$", "");
         return (TickText.of(Double.parseDouble(String.format(Locale.ROOT, "%.3g", shown))) + " " + unit).strip();
     }
 

@@ -52,8 +52,8 @@ public record MarginChart(List<Limit> limits) {
                                 ? "Room left to each limit"
                                 : "Room left to the " + rows + " closest of " + limits.size() + " limits",
                         alt(),
-                        new Axis("Margin to the bound", QuantityKind.FRACTION, system),
-                        new Axis("", QuantityKind.COUNT, system))
+                        new Scale("Margin to the bound", QuantityKind.FRACTION, system),
+                        new Scale("", QuantityKind.COUNT, system))
                 .rows(rows);
         plot.limitAt("", 0, Side.AT_LEAST);
         for (int i = 0; i < rows; i++) {

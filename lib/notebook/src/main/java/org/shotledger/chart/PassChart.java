@@ -35,9 +35,9 @@ public record PassChart(String title, double[] time, double[] bottlePressure, do
                 "pass-trace",
                 title,
                 alt,
-                new Axis("Time since opening", QuantityKind.TIME, system),
-                new Axis("Bottle pressure", pressure, system));
-        plot.rightAxis(new Axis("Power at the wheels", QuantityKind.POWER, system));
+                new Scale("Time since opening", QuantityKind.TIME, system),
+                new Scale("Bottle pressure", pressure, system));
+        plot.rightAxis(new Scale("Power at the wheels", QuantityKind.POWER, system));
         plot.line("bottle pressure (left)", time, bottlePressure);
         plot.rightLine("power at the wheels (right)", time, power);
         if (Double.isFinite(leastPressure)) {

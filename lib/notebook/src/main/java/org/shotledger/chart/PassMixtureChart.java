@@ -46,8 +46,8 @@ public record PassMixtureChart(List<Trace> cases, double rich, double lean) {
                 "pass-mixture",
                 "The mixture over the seconds of a pass",
                 alt,
-                new Axis("Time since opening", QuantityKind.TIME, system),
-                new Axis("Lambda, all streams together", QuantityKind.RATIO, system));
+                new Scale("Time since opening", QuantityKind.TIME, system),
+                new Scale("Lambda, all streams together", QuantityKind.RATIO, system));
         cases.forEach(trace -> plot.line(trace.name, trace.time, trace.lambda));
         return plot.limit("lean: at most " + words(lean), lean, Side.AT_MOST)
                 .limit("rich: at least " + words(rich), rich, Side.AT_LEAST)

@@ -17,7 +17,7 @@ public final class Plot {
     private final Range rangeX = new Range();
     private final Range rangeY = new Range();
     private final Range rangeRight = new Range();
-    private Axis right;
+    private Scale right;
     private int height = HEIGHT;
     private int looks;
     private boolean rows;
@@ -28,7 +28,7 @@ public final class Plot {
     }
 
     /** What a chart is called and what its axes measure. */
-    record Frame(String key, String title, String alt, Axis x, Axis y) {}
+    record Frame(String key, String title, String alt, Scale x, Scale y) {}
 
     /** One series in the units of its axes. */
     @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
@@ -53,7 +53,7 @@ public final class Plot {
      * @param y the vertical axis
      * @return the chart, still empty
      */
-    public static Plot of(String key, String title, String alt, Axis x, Axis y) {
+    public static Plot of(String key, String title, String alt, Scale x, Scale y) {
         return new Plot(new Frame(key, title, alt, x, y));
     }
 
@@ -100,7 +100,7 @@ public final class Plot {
      * @param axis what it measures
      * @return this chart
      */
-    public Plot rightAxis(Axis axis) {
+    public Plot rightAxis(Scale axis) {
         right = axis;
         return this;
     }
@@ -301,7 +301,7 @@ public final class Plot {
         return this;
     }
 
-    private double[] checked(String name, double[] x, double[] y, Axis axis) {
+    private double[] checked(String name, double[] x, double[] y, Scale axis) {
         if (x.length == 0 || x.length != y.length) {
             throw new IllegalArgumentException("The curve '" + name + "' of the chart '" + frame.key + "' has "
                     + x.length + " abscissae and " + y.length + " values; give as many of one as of the other.");

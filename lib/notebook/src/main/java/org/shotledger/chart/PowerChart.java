@@ -54,8 +54,8 @@ public record PowerChart(Curve alone, Curve nitrous, double[] least, double[] mo
                         "power",
                         nitrous.isEmpty() ? "Power on boost alone" : "Power on boost alone, and with nitrous oxide",
                         alt(system),
-                        new Axis("Engine speed", QuantityKind.ROTATION, system),
-                        new Axis("Power at the wheels", QuantityKind.POWER, system))
+                        new Scale("Engine speed", QuantityKind.ROTATION, system),
+                        new Scale("Power at the wheels", QuantityKind.POWER, system))
                 .height(height)
                 .reach(Double.NaN, 0);
         plot.line("boost alone", alone.rpm, alone.power);

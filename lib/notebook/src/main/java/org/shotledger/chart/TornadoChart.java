@@ -55,12 +55,12 @@ public record TornadoChart(String result, QuantityKind kind, double base, List<I
      * @return the picture
      */
     public ChartPicture picture(UnitSystem system) {
-        Axis axis = new Axis(result, kind, system);
+        Scale axis = new Scale(result, kind, system);
         Input first = inputs.get(0);
         String alt = "Expected: " + kind.text(base, system) + ". The strongest input is " + first.name() + ": from "
                 + kind.text(first.low, system) + " to " + kind.text(first.high, system) + ".";
         Plot plot = Plot.of(
-                        "tornado", "What moves the result most", alt, axis, new Axis("", QuantityKind.COUNT, system))
+                        "tornado", "What moves the result most", alt, axis, new Scale("", QuantityKind.COUNT, system))
                 .rows(inputs.size())
                 .markAt("", base);
         for (int i = 0; i < inputs.size(); i++) {

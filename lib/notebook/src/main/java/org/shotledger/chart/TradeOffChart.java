@@ -64,8 +64,8 @@ public record TradeOffChart(String xName, QuantityKind xKind, String yName, Quan
                 "trade-off",
                 "Which combinations are worth having",
                 alt,
-                new Axis(xName, xKind, system),
-                new Axis(yName, yKind, system));
+                new Scale(xName, xKind, system),
+                new Scale(yName, yKind, system));
         points(plot, "breaks a limit", Place.REJECTED, Look.REJECTED);
         points(plot, "bettered by another", Place.BETTERED, Look.SIXTH);
         List<Choice> front = new ArrayList<>(at(Place.FRONT, Place.CHOSEN));

@@ -15,7 +15,7 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 /** The finished content of a chart, and how it is set in XChart: one style for all charts of the project. */
 record XySheet(
         Plot.Frame frame,
-        Axis right,
+        Scale right,
         List<Plot.Curved> curves,
         Range rangeX,
         Range rangeY,

@@ -2,7 +2,7 @@ package org.shotledger.view;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.shotledger.chart.Axis;
+import org.shotledger.chart.Scale;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.Plot;
 import org.shotledger.delivery.PulseCheck;
@@ -41,8 +41,8 @@ public final class DeliveryCharts {
                                 + (check.separate() ? "a duty for each valve" : "one duty for both valves"),
                         "How far the mixture lies from the wanted one at each duty, as an average over a pulse; the band is"
                                 + " the spread of the delays.",
-                        new Axis("Duty of the nitrous solenoid", QuantityKind.FRACTION, system),
-                        new Axis("Lambda", QuantityKind.RATIO, system))
+                        new Scale("Duty of the nitrous solenoid", QuantityKind.FRACTION, system),
+                        new Scale("Lambda", QuantityKind.RATIO, system))
                 .band(
                         "spread of the delays",
                         duty,
@@ -64,20 +64,20 @@ public final class DeliveryCharts {
      * @return the picture
      */
     public static ChartPicture of(Ramp ramp, UnitSystem system) {
-        Axis axis = ramp.axis() == Ramp.Axis.TIME
-                ? new Axis("Time since opening", QuantityKind.TIME, system)
-                : new Axis("Engine speed", QuantityKind.ROTATION, system);
+        Scale axis = ramp.axis() == Ramp.Axis.TIME
+                ? new Scale("Time since opening", QuantityKind.TIME, system)
+                : new Scale("Engine speed", QuantityKind.ROTATION, system);
         double[] x = stairs(ramp.steps(), null);
         return Plot.of(
                         "ramp-" + ramp.axis().name().toLowerCase(java.util.Locale.ROOT),
                         "Torque of the ramp in gear " + ramp.gear(),
                         "The stepped share of the shot keeps the torque under what is allowed.",
                         axis,
-                        new Axis("Crank torque", QuantityKind.TORQUE, system))
+                        new Scale("Crank torque", QuantityKind.TORQUE, system))
                 .line("largest within the step", x, stairs(ramp.steps(), RampStep::crankTorque))
                 .total("allowed", x, stairs(ramp.steps(), RampStep::allowedTorque))
                 .reach(Double.NaN, 0)
-                .rightAxis(new Axis("Share of the shot", QuantityKind.FRACTION, system))
+                .rightAxis(new Scale("Share of the shot", QuantityKind.FRACTION, system))
                 .rightLine("share", x, stairs(ramp.steps(), RampStep::share))
                 .picture();
     }
@@ -119,8 +119,8 @@ public final class DeliveryCharts {
                 "cylinder-spread",
                 "How likely one cylinder is leaner",
                 "The share of cylinders leaner than a lambda; the steeper the fall, the more alike they are.",
-                new Axis("Lambda", QuantityKind.RATIO, system),
-                new Axis("Cylinders leaner than that", QuantityKind.FRACTION, system));
+                new Scale("Lambda", QuantityKind.RATIO, system),
+                new Scale("Cylinders leaner than that", QuantityKind.FRACTION, system));
         for (CylinderSpread s : spreads) {
             double[] leaner = java.util.Arrays.stream(lambda)
                     .map(l -> 1 - s.probability(l))
@@ -143,8 +143,8 @@ public final class DeliveryCharts {
                         "step-up",
                         "What each step should give",
                         "Expected wheel power of every shot; a pull outside the band is a reason to stop and find out why.",
-                        new Axis("Nitrous jet", QuantityKind.BORE, system),
-                        new Axis("Power at the wheels", QuantityKind.POWER, system))
+                        new Scale("Nitrous jet", QuantityKind.BORE, system),
+                        new Scale("Power at the wheels", QuantityKind.POWER, system))
                 .band(
                         "go: two standard uncertainties",
                         jets,

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
-import org.shotledger.chart.Axis;
+import org.shotledger.chart.Scale;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.LogOverlayChart;
 import org.shotledger.chart.Plot;
@@ -70,8 +70,8 @@ public final class LogCharts {
                         "nitrous-share",
                         "What the nitrous adds: two pulls and the plan",
                         share.summary(system),
-                        new Axis("Engine speed", QuantityKind.ROTATION, system),
-                        new Axis("Wheel power from nitrous", QuantityKind.POWER, system))
+                        new Scale("Engine speed", QuantityKind.ROTATION, system),
+                        new Scale("Wheel power from nitrous", QuantityKind.POWER, system))
                 .band(
                         "two standard uncertainties",
                         rpm,
@@ -113,8 +113,8 @@ public final class LogCharts {
                 "log-" + channel.key(),
                 sentenceCase(channel.words()) + " in " + log.file(),
                 findings.summary(),
-                new Axis("Time", QuantityKind.TIME, system),
-                new Axis(sentenceCase(channel.words()), channel.kind(), system));
+                new Scale("Time", QuantityKind.TIME, system),
+                new Scale(sentenceCase(channel.words()), channel.kind(), system));
         plot.total("logged", time, values);
         double[] rawTime = log.time();
         double[] raw = log.values(channel);

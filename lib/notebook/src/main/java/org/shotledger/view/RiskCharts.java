@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import org.shotledger.chart.Axis;
+import org.shotledger.chart.Scale;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.DriftMapChart;
 import org.shotledger.chart.FaultChart;
@@ -143,8 +143,8 @@ public final class RiskCharts {
                         "Over the boost shown, lambda without boost reference moves by "
                                 + QuantityKind.RATIO.text(spread, system) + " while the nitrous flow stays at "
                                 + QuantityKind.MASS_FLOW.text(rows.get(0).nitrousFlow(), system) + ".",
-                        new Axis("Boost above plan", QuantityKind.PRESSURE_DIFFERENCE, system),
-                        new Axis("Lambda, all streams", QuantityKind.RATIO, system))
+                        new Scale("Boost above plan", QuantityKind.PRESSURE_DIFFERENCE, system),
+                        new Scale("Lambda, all streams", QuantityKind.RATIO, system))
                 .line("regulator follows boost", shift, column(rows, BoostReference.Row::referencedLambda))
                 .line("regulator does not", shift, column(rows, BoostReference.Row::unreferencedLambda))
                 .markAt("the plan", 0)
@@ -169,8 +169,8 @@ public final class RiskCharts {
                         "robust-jetting",
                         "What each nitrous jet bears in its most forgiving setting",
                         jetting.summary(),
-                        new Axis("Most power at the wheels", QuantityKind.POWER, system),
-                        new Axis("Half-widths of the expected bands", QuantityKind.RATIO, system))
+                        new Scale("Most power at the wheels", QuantityKind.POWER, system),
+                        new Scale("Half-widths of the expected bands", QuantityKind.RATIO, system))
                 .line("bottle and fuel pressure stray", power, column(rows, RobustJetting.Choice::boostHeld))
                 .line("bottle, fuel pressure and boost stray", power, column(rows, RobustJetting.Choice::tolerance))
                 .points("the plan", new double[] {plan.wheelPower(), plan.wheelPower()}, new double[] {

@@ -252,8 +252,8 @@ public final class Samples {
         return 2.6e5 + compression + fire;
     }
 
-    static Axis axis() {
-        return new Axis("Flow", QuantityKind.MASS_FLOW, UnitSystem.SI);
+    static Scale axis() {
+        return new Scale("Flow", QuantityKind.MASS_FLOW, UnitSystem.SI);
     }
 
     static double[] steps(double from, double to, int n) {

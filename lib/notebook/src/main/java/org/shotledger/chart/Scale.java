@@ -11,7 +11,7 @@ import org.shotledger.units.UnitSystem;
  * @param kind the kind of quantity
  * @param system the unit system of the numbers along it
  */
-public record Axis(String name, QuantityKind kind, UnitSystem system) {
+public record Scale(String name, QuantityKind kind, UnitSystem system) {
 
     /**
      * The axis title with its unit.
