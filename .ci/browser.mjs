@@ -99,18 +99,18 @@ try {
   const count = await cells.count();
   await front.append(page);
   await until("a new cell", async () => (await cells.count()) === count + 1);
-  await write("Budget.pl");
+  await write("Plan.fi");
   await page.keyboard.press("Tab");
   await until("completion by Tab", async () => {
     const offered = await page.locator(front.completer).count();
-    return offered > 0 || (await last().innerText()).includes("Budget.plan(");
+    return offered > 0 || (await last().innerText()).includes("Plan.find(");
   });
   await page.screenshot({ path: `${shots}/${kind}-complete.png` });
   await page.keyboard.press("Escape");
-  await write("Budget.plan");
+  await write("Plan.find");
   await page.keyboard.press("Shift+Tab");
   await until("explanation by Shift-Tab", async () =>
-    (await page.locator(front.tooltip).allInnerTexts()).join("").includes("Makes the budget of a wish"));
+    (await page.locator(front.tooltip).allInnerTexts()).join("").includes("Finds the setup for the target"));
   await page.screenshot({ path: `${shots}/${kind}-explain.png` });
   await page.keyboard.press("Escape");
 
@@ -126,7 +126,7 @@ try {
   await until("an answer after the stop", shown("42"));
   await front.restart(page);
   await new Promise((settled) => setTimeout(settled, 3000));
-  await write("build");
+  await write("job");
   await run();
   await until("an empty session after the restart", shown("cannot find symbol"));
   await write("6 * 8");

@@ -238,14 +238,14 @@ class Probe(unittest.TestCase):
 
     def test_inspect_shows_units_and_source(self):
         self.assertIn("550 ft lbf/s", self.explained("hp"))
-        self.assertIn("Makes the budget of a wish.", self.explained("Budget.plan"))
+        self.assertIn("Finds the setup for the target of a job.", self.explained("Plan.find"))
         self.assertIn("Helmholtz", self.explained("NitrousOxide"))
 
     def test_completion_lists_the_jobs_words_first(self):
-        for code, first in (("Bu", "Build"), ("wh", "why("), ("Budget.pl", "plan(")):
+        for code, first in (("Jo", "Job"), ("wh", "why("), ("Plan.fi", "find(")):
             with self.subTest(code):
                 matches = self.reply(self.kc.complete(code, len(code)))["matches"]
-                self.assertIn(matches[0], (first, "Budget"))
+                self.assertIn(matches[0], (first, "Plan"))
 
     # bad messages
 

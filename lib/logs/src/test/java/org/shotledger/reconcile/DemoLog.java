@@ -21,6 +21,8 @@ final class DemoLog {
     static final double SENSOR_END = 200;
 
     private static final double STEP = 0.02;
+    /** The pull begins where boost is up, rev/min: below it the plan has no answer to be laid over. */
+    private static final double FIRST_SPEED = 4600;
     private static final double PSI = 6894.757293168;
     private static final double HP = 745.69987158227022;
 
@@ -55,7 +57,7 @@ final class DemoLog {
                 .append("# eight rows are lost at 0.8 s, and the charge temperature drops out for five rows.\n")
                 .append(
                         "Time,Eng Spd,Throttle,MAP,Lambda 1,Rail P,N2O Fuel P,Bottle P,N2O On,Charge T,Battery,Wheel Pwr,Spare 1\n");
-        double rpm = 4200;
+        double rpm = FIRST_SPEED;
         boolean done = false;
         for (int i = 0; i < 520; i++) {
             double t = i * STEP;
@@ -68,7 +70,7 @@ final class DemoLog {
                 text.append(row);
             }
             rpm += STEP * (pulling ? (on ? 720 : 560) : t < 2.4 ? 0 : -900);
-            if (done && rpm < 4000) {
+            if (done && rpm < FIRST_SPEED) {
                 break;
             }
         }

@@ -111,8 +111,10 @@ class ReconciliationTest {
 
     @Test
     void a_clipped_sensor_is_left_out_and_counted() {
+        assertTrue(
+                DemoLog.SENSOR_END * 1e3 < OUTCOME.strongest().orElseThrow().plenumPressure(), "the sensor must end below the strongest");
         Part off = part(ComparedChannel.MANIFOLD_PRESSURE, false);
-        assertEquals(Judgement.NOT_COMPARED, off.judgement());
+        assertTrue(off.left() > 0 && off.points() > 5, off.toString());
         Part on = part(ComparedChannel.MANIFOLD_PRESSURE, true);
         assertTrue(on.left() > 0 && on.points() > 5, on.toString());
         double[] measured = LAID.overlay(ComparedChannel.MANIFOLD_PRESSURE).measured();
