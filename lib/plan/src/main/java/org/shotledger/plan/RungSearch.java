@@ -3,6 +3,7 @@ package org.shotledger.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.OperatingPoint;
@@ -21,7 +22,6 @@ final class RungSearch {
     private final Job job;
     private final Car car;
     private final List<CaseModel> cases;
-    private final BoostCaps caps;
     private final ShotSearch shots;
     private final double[] speeds;
     private final double mostBoost;
@@ -30,7 +30,6 @@ final class RungSearch {
         this.job = job;
         this.car = car;
         this.cases = cases;
-        this.caps = caps;
         this.shots = new ShotSearch(job, car, cases, caps, alone, speeds);
         this.speeds = speeds;
         this.mostBoost = alone.highest();
@@ -60,7 +59,7 @@ final class RungSearch {
         return cases.get(0).ambient() + gauge;
     }
 
-    private static TreeSet<Double> rungs(JetLadder ladder, double bore) {
+    private static Set<Double> rungs(JetLadder ladder, double bore) {
         double[] bores = ladder.bores();
         double held = Math.min(Math.max(bore, bores[0]), bores[bores.length - 1]);
         return new TreeSet<>(List.of(ladder.below(held), ladder.above(held)));
