@@ -1,6 +1,7 @@
 package org.shotledger.reconcile;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -23,7 +24,7 @@ import org.shotledger.units.UnitSystem;
  *
  * @param file the log
  * @param pull the pull compared
- * @param lambdaLag how much later the log's lambda comes than the plan's; what is clear is taken out before comparing
+ * @param lambdaLag how much later the log's lambda comes than the plan's, or than the nitrous switches; what is clear is taken out before comparing
  * @param power how power is compared, in one sentence
  * @param overlays figure by figure
  * @param expected the plan's operating points at the engine speeds of the overlays; empty where the plan has none
@@ -127,7 +128,10 @@ public record Reconciliation(
         return points;
     }
 
-    /** Expected lambda over the time of the pull against the logged one, both at the log's own step. */
+    /**
+     * Expected lambda over the time of the pull against the logged one, both at the log's own step. A plan that keeps lambda where it is
+     * when the nitrous comes in has no step to align by; then it is the switching of the nitrous, whichever way lambda steps there.
+     */
     private static Lag lag(LogFindings findings, RunGrid grid, List<Optional<OperatingPoint>> points) {
         double[] times = grid.time();
         double[] lambda = points.stream()
@@ -139,11 +143,31 @@ public record Reconciliation(
         Series logged = findings.series(LogChannel.LAMBDA)
                 .every(grid.step(), findings.longestStep(LogChannel.LAMBDA))
                 .between(times[0], times[times.length - 1]);
-        double[] expected = new double[logged.size()];
-        for (int k = 0; k < expected.length; k++) {
-            expected[k] = LagBase.at(times, lambda, logged.time()[k], grid);
+        double[] expected = Arrays.stream(logged.time())
+                .map(t -> LagBase.at(times, lambda, t, grid))
+                .toArray();
+        Lag byPlan = Lag.of(expected, logged.values(), grid.step(), MOST_LAG);
+        if (byPlan.clear()) {
+            return words(byPlan, "the expected one");
         }
-        return Lag.of(expected, logged.values(), grid.step(), MOST_LAG);
+        double[] switched =
+                Arrays.stream(logged.time()).map(t -> grid.onAt(t) ? 1 : 0).toArray();
+        Lag leaner = Lag.of(switched, logged.values(), grid.step(), MOST_LAG);
+        Lag richer = Lag.of(switched, scaled(logged.values(), -1), grid.step(), MOST_LAG);
+        Lag bySwitch = leaner.correlation() > richer.correlation() ? leaner : richer;
+        return bySwitch.clear() ? words(bySwitch, "the switching of the nitrous") : byPlan;
+    }
+
+    private static Lag words(Lag lag, String after) {
+        return new Lag(
+                lag.seconds(),
+                lag.correlation(),
+                String.format(
+                        Locale.ROOT,
+                        "The logged lambda comes %.0f ms after %s (cross-correlation %.3f); that is taken out before comparing.",
+                        1e3 * lag.seconds(),
+                        after,
+                        lag.correlation()));
     }
 
     private static Optional<double[]> measured(
@@ -170,7 +194,7 @@ public record Reconciliation(
     }
 
     private static double[] scaled(double[] values, double factor) {
-        return java.util.Arrays.stream(values).map(v -> v * factor).toArray();
+        return Arrays.stream(values).map(v -> v * factor).toArray();
     }
 
     /**
@@ -202,12 +226,7 @@ public record Reconciliation(
         List<String> all = new ArrayList<>();
         all.add(pull.why());
         if (lambdaLag.clear()) {
-            all.add(String.format(
-                    Locale.ROOT,
-                    "The logged lambda comes %.0f ms after the expected one (cross-correlation %.3f); that is taken out before"
-                            + " comparing.",
-                    1e3 * lambdaLag.seconds(),
-                    lambdaLag.correlation()));
+            all.add(lambdaLag.sentence());
         } else if (!lambdaLag.sentence().isEmpty()) {
             all.add("Lambda is compared as it stands in time: " + lambdaLag.sentence());
         }

@@ -29,21 +29,28 @@ final class DemoLog {
     private final Expectation expectation;
     private final Outcome outcome;
     private final boolean nitrous;
+    private final double sensorEnd;
     private final Random random;
     private final Deque<Double> lambdas = new ArrayDeque<>();
     private double manifold = 60e3;
     private double onSince = Double.NaN;
 
-    private DemoLog(Outcome outcome, boolean nitrous, long seed) {
+    private DemoLog(Outcome outcome, boolean nitrous, double sensorEnd, long seed) {
         this.outcome = outcome;
         this.expectation = new Expectation(outcome);
         this.nitrous = nitrous;
+        this.sensorEnd = sensorEnd;
         this.random = new Random(seed);
     }
 
     /** The whole file. */
     static String text(Outcome outcome, boolean nitrous) {
-        return new DemoLog(outcome, nitrous, nitrous ? 41 : 42).write();
+        return text(outcome, nitrous, SENSOR_END);
+    }
+
+    /** The same with a manifold pressure sensor that ends elsewhere, kPa. */
+    static String text(Outcome outcome, boolean nitrous, double sensorEnd) {
+        return new DemoLog(outcome, nitrous, sensorEnd, nitrous ? 41 : 42).write();
     }
 
     private String write() {
@@ -103,7 +110,7 @@ final class DemoLog {
                 t,
                 rpm + 5 * random.nextGaussian(),
                 load == Load.FULL ? 100 : load == Load.CRUISE ? 22 : 0,
-                Math.min(SENSOR_END, manifold / 1e3 + 0.5 * random.nextGaussian()),
+                Math.min(sensorEnd, manifold / 1e3 + 0.5 * random.nextGaussian()),
                 late + 0.003 * random.nextGaussian(),
                 (rail - ambient) / PSI + 0.3 * random.nextGaussian(),
                 (second - ambient) / PSI + 0.3 * random.nextGaussian(),

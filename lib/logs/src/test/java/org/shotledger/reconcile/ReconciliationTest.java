@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shotledger.engine.MoistAir;
@@ -72,7 +73,7 @@ class ReconciliationTest {
 
     @Test
     void the_late_lambda_is_aligned() {
-        assertEquals(DemoLog.LAMBDA_LAG, LAID.lambdaLag().seconds(), 0.006);
+        assertEquals(DemoLog.LAMBDA_LAG, LAID.lambdaLag().seconds(), 0.006, LAID.lambdaLag()::sentence);
     }
 
     @Test
@@ -114,11 +115,25 @@ class ReconciliationTest {
         assertTrue(
                 DemoLog.SENSOR_END * 1e3 < OUTCOME.strongest().orElseThrow().plenumPressure(), "the sensor must end below the strongest");
         Part off = part(ComparedChannel.MANIFOLD_PRESSURE, false);
-        assertTrue(off.left() > 0 && off.points() > 5, off.toString());
+        assertTrue(off.left() == 0 && off.points() > 5, off.toString());
+        assertEquals(Judgement.WITHIN, off.judgement());
         Part on = part(ComparedChannel.MANIFOLD_PRESSURE, true);
         assertTrue(on.left() > 0 && on.points() > 5, on.toString());
         double[] measured = LAID.overlay(ComparedChannel.MANIFOLD_PRESSURE).measured();
         assertTrue(Arrays.stream(measured).allMatch(v -> Double.isNaN(v) || v < DemoLog.SENSOR_END * 1e3));
+    }
+
+    @Test
+    void a_figure_that_is_nowhere_to_be_trusted_is_not_compared(@TempDir Path folder) throws IOException {
+        double below = OUTCOME.at().air().pressure() / 1e3 + 40;
+        Path file = Files.writeString(folder.resolve("pull-with-nitrous.csv"), DemoLog.text(OUTCOME, true, below));
+        Files.copy(DEMO.resolve("logs/log.yaml"), folder.resolve("log.yaml"));
+        Overlay laid = Reconciliation.of(OUTCOME, EngineLog.read(file).findings()).overlay(ComparedChannel.MANIFOLD_PRESSURE);
+        for (Part part : laid.parts()) {
+            assertEquals(Judgement.NOT_COMPARED, part.judgement());
+            assertTrue(laid.sentence(part, UnitSystem.US).contains("cannot be compared"), part.toString());
+        }
+        assertEquals(2, laid.parts().size());
     }
 
     @Test
