@@ -102,6 +102,7 @@ final class LogShape {
     }
 
     /** What a faithful reader finds: for each channel the samples over seconds since the first row. */
+    @SuppressWarnings("NonApiType") // the test walks it both ways
     Map<LogChannel, TreeMap<Double, Double>> expected() {
         return expected;
     }
@@ -129,7 +130,7 @@ final class LogShape {
     }
 
     private String heading(LogChannel channel) {
-        return foreign ? "Kanal " + (char) ('A' + channel.ordinal()) : channel.words();
+        return foreign ? "Kanal " + (char) ('A' + List.of(LogChannel.values()).indexOf(channel)) : channel.words();
     }
 
     byte[] bytes() {

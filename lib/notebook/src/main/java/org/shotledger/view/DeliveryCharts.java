@@ -2,9 +2,9 @@ package org.shotledger.view;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.shotledger.chart.Scale;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.Plot;
+import org.shotledger.chart.Scale;
 import org.shotledger.delivery.PulseCheck;
 import org.shotledger.delivery.PulsePoint;
 import org.shotledger.delivery.Ramp;

@@ -29,6 +29,7 @@ final class Draws {
     }
 
     /** What one independent set of shifted points gave. */
+    @SuppressWarnings("ArrayRecordComponent") // columns of draws: read once, never compared
     private record Replicate(
             double[] power, boolean[] kept, Map<String, Long> broken, long reach, long keep, long both) {}
 

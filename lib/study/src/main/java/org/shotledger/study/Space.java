@@ -1,7 +1,10 @@
 package org.shotledger.study;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -159,8 +162,9 @@ public record Space(Plan plan, Map<Axis, List<Double>> axes) {
     public Map<Axis, Double> values(long index) {
         Map<Axis, Double> values = new EnumMap<>(Axis.class);
         long rest = index;
-        for (int i = Axis.values().length - 1; i >= 0; i--) {
-            Axis axis = Axis.values()[i];
+        List<Axis> innermostFirst = new ArrayList<>(EnumSet.allOf(Axis.class));
+        Collections.reverse(innermostFirst);
+        for (Axis axis : innermostFirst) {
             values.put(axis, axes.get(axis).get((int) (rest % count(axis))));
             rest /= count(axis);
         }

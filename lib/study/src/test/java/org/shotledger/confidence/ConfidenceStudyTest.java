@@ -58,7 +58,7 @@ class ConfidenceStudyTest {
     @Test
     void the_share_of_the_nitrous_work_moves_the_power() {
         Influence work = confidence.influences().stream()
-                .filter(i -> i.unknown() == few.get(2))
+                .filter(i -> i.unknown().equals(few.get(2)))
                 .findFirst()
                 .orElseThrow();
         assertTrue(work.powerAtHigh() > 1.005 * work.powerAtLow(), work.toString());
