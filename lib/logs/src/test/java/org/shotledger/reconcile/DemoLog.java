@@ -23,6 +23,7 @@ final class DemoLog {
     private static final double STEP = 0.02;
     /** The pull begins where boost is up, rev/min: below it the plan has no answer to be laid over. */
     private static final double FIRST_SPEED = 4600;
+
     private static final double PSI = 6894.757293168;
     private static final double HP = 745.69987158227022;
 

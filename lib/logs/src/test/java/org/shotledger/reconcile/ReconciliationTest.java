@@ -113,7 +113,8 @@ class ReconciliationTest {
     @Test
     void a_clipped_sensor_is_left_out_and_counted() {
         assertTrue(
-                DemoLog.SENSOR_END * 1e3 < OUTCOME.strongest().orElseThrow().plenumPressure(), "the sensor must end below the strongest");
+                DemoLog.SENSOR_END * 1e3 < OUTCOME.strongest().orElseThrow().plenumPressure(),
+                "the sensor must end below the strongest");
         Part off = part(ComparedChannel.MANIFOLD_PRESSURE, false);
         assertTrue(off.left() == 0 && off.points() > 5, off.toString());
         assertEquals(Judgement.WITHIN, off.judgement());
@@ -128,7 +129,8 @@ class ReconciliationTest {
         double below = OUTCOME.at().air().pressure() / 1e3 + 40;
         Path file = Files.writeString(folder.resolve("pull-with-nitrous.csv"), DemoLog.text(OUTCOME, true, below));
         Files.copy(DEMO.resolve("logs/log.yaml"), folder.resolve("log.yaml"));
-        Overlay laid = Reconciliation.of(OUTCOME, EngineLog.read(file).findings()).overlay(ComparedChannel.MANIFOLD_PRESSURE);
+        Overlay laid =
+                Reconciliation.of(OUTCOME, EngineLog.read(file).findings()).overlay(ComparedChannel.MANIFOLD_PRESSURE);
         for (Part part : laid.parts()) {
             assertEquals(Judgement.NOT_COMPARED, part.judgement());
             assertTrue(laid.sentence(part, UnitSystem.US).contains("cannot be compared"), part.toString());

@@ -50,8 +50,8 @@ public final class ConfidenceTables {
                 new Question("every limit is kept in every case", stated.keep(), exact.keep()),
                 new Question("both", stated.both(), exact.both())));
         stated.cases()
-                .forEach((name, chance) -> questions.add(
-                        new Question("kept in the case '" + name + "'", chance, exact.cases().get(name))));
+                .forEach((name, chance) -> questions.add(new Question(
+                        "kept in the case '" + name + "'", chance, exact.cases().get(name))));
         for (Map.Entry<String, Chance> limit : stated.limits().entrySet()) {
             questions.add(new Question(
                     "kept: " + name(confidence, limit.getKey()),
@@ -78,7 +78,10 @@ public final class ConfidenceTables {
                 words("Unknown", of -> of.unknown().name()),
                 column("Power at its low end", POWER, of -> of.powerAtLow()),
                 column("at its high end", POWER, of -> of.powerAtHigh()),
-                column("Share of the margin's variance, alone", FRACTION, of -> of.decisive().first()),
+                column(
+                        "Share of the margin's variance, alone",
+                        FRACTION,
+                        of -> of.decisive().first()),
                 column("with others", FRACTION, of -> of.decisive().total()),
                 column("Margin's uncertainty saved by halving it", FRACTION, of -> of.gain()),
                 column("Effort", RATIO, of -> of.unknown().effort()),
@@ -96,7 +99,9 @@ public final class ConfidenceTables {
                 "How sure each setup is",
                 choice.weighed(),
                 column("Wheel power", POWER, one -> one.plan().stated().power()),
-                words("Reaches the target inside every limit", one -> one.stated().both().text()),
+                words(
+                        "Reaches the target inside every limit",
+                        one -> one.stated().both().text()),
                 words("Reaches the target", one -> one.stated().reach().text()),
                 words("Keeps every limit", one -> one.stated().keep().text()),
                 column("Power at 50 %", POWER, one -> one.powerAt(EVEN)),

@@ -33,7 +33,9 @@ public final class SideBySideTable {
         SideBySideTable table = new SideBySideTable(compared);
         table.figures();
         table.margins();
-        table.line("closest limit", plan -> new Cell.Text(plan.parts().first().map(Limit::name).orElse("none")));
+        table.line(
+                "closest limit",
+                plan -> new Cell.Text(plan.parts().first().map(Limit::name).orElse("none")));
         table.line("verdict", plan -> new Cell.Judged(plan.verdict()));
         return table.rows.build();
     }
@@ -54,14 +56,19 @@ public final class SideBySideTable {
             line(
                     "margin: " + limit.name(),
                     plan -> new Cell.Figure(
-                            plan.limits().find(limit.key()).map(Limit::relativeMargin).orElse(Double.NaN),
+                            plan.limits()
+                                    .find(limit.key())
+                                    .map(Limit::relativeMargin)
+                                    .orElse(Double.NaN),
                             QuantityKind.FRACTION));
         }
     }
 
     private void atPeak(String name, ToDoubleFunction<OperatingPoint> value, QuantityKind kind) {
-        line(name, plan -> new Cell.Figure(
-                plan.stated().strongest().map(value::applyAsDouble).orElse(Double.NaN), kind));
+        line(
+                name,
+                plan -> new Cell.Figure(
+                        plan.stated().strongest().map(value::applyAsDouble).orElse(Double.NaN), kind));
     }
 
     private void line(String name, Function<Plan, Cell> cell) {

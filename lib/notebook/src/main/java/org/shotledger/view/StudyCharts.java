@@ -55,8 +55,7 @@ public final class StudyCharts {
             return Place.REJECTED;
         }
         boolean bettered = all.stream()
-                .anyMatch(other ->
-                        other.wheelPower() > candidate.wheelPower() && other.margin() > candidate.margin());
+                .anyMatch(other -> other.wheelPower() > candidate.wheelPower() && other.margin() > candidate.margin());
         return bettered ? Place.BETTERED : Place.FRONT;
     }
 

@@ -28,7 +28,9 @@ public final class StudyRenderer {
     public static final class OfSideBySide extends ResultRenderer<SideBySide> {
         /** Made by the service loader. */
         public OfSideBySide() {
-            super(SideBySide.class, (compared, shown) -> View.of(SideBySideTable.of(compared).in(shown)));
+            super(
+                    SideBySide.class,
+                    (compared, shown) -> View.of(SideBySideTable.of(compared).in(shown)));
         }
     }
 

@@ -150,8 +150,14 @@ public final class PointModel {
             shaft = shaft(breath, car.turbo().exhaustTemperature());
         }
         Charge charge = breath.charge;
-        CylinderModel.Burned burned =
-                cylinders.burn(rpm, breath.intake, charge, shaft.exhaustPressure(), retard, mode.nitrousFlows(), factor(Factor.NITROUS_WORK));
+        CylinderModel.Burned burned = cylinders.burn(
+                rpm,
+                breath.intake,
+                charge,
+                shaft.exhaustPressure(),
+                retard,
+                mode.nitrousFlows(),
+                factor(Factor.NITROUS_WORK));
         double exhaust = exhaustTemperature(burned.cycle());
         shaft = shaft(breath, exhaust);
         double peak = burned.cycle().peakPressure() * factor(Factor.PEAK_PRESSURE);

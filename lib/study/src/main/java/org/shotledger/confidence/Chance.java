@@ -63,6 +63,7 @@ public record Chance(double probability, double low, double high) {
         }
         return probability < 1 - HIGHEST_TOLD
                 ? "<0.1 % within the stated bands"
-                : String.format(Locale.ROOT, probability < 0.1 || probability > 0.9 ? "%.1f %%" : "%.0f %%", 100 * probability);
+                : String.format(
+                        Locale.ROOT, probability < 0.1 || probability > 0.9 ? "%.1f %%" : "%.0f %%", 100 * probability);
     }
 }

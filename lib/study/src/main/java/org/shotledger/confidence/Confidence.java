@@ -66,7 +66,8 @@ public record Confidence(
     public String summary() {
         String next = influences.isEmpty()
                 ? ""
-                : " Measure next: " + measureNext().unknown().measurement() + " (" + measureNext().unknown().name() + ").";
+                : " Measure next: " + measureNext().unknown().measurement() + " ("
+                        + measureNext().unknown().name() + ").";
         String checked = check.draws() == 0 ? " No draw was evaluated exactly as well." : " " + check.summary();
         return String.format(
                 Locale.ROOT,

@@ -52,11 +52,12 @@ public final class ConfidenceStudy {
 
     private static int each(List<Unknown> unknowns, int draws) {
         if (unknowns.isEmpty()) {
-            throw new IllegalArgumentException("There is nothing unknown; name at least one figure with a distribution.");
+            throw new IllegalArgumentException(
+                    "There is nothing unknown; name at least one figure with a distribution.");
         }
         if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
-            throw new IllegalArgumentException("The study asks for " + draws + " draws; allowed are " + FEWEST_DRAWS + " to "
-                    + MOST_DRAWS + ".");
+            throw new IllegalArgumentException(
+                    "The study asks for " + draws + " draws; allowed are " + FEWEST_DRAWS + " to " + MOST_DRAWS + ".");
         }
         return Integer.highestOneBit(draws / Chance.REPLICATES - 1) * 2;
     }

@@ -29,7 +29,8 @@ final class Draws {
     }
 
     /** What one independent set of shifted points gave. */
-    private record Replicate(double[] power, boolean[] kept, Map<String, Long> broken, long reach, long keep, long both) {}
+    private record Replicate(
+            double[] power, boolean[] kept, Map<String, Long> broken, long reach, long keep, long both) {}
 
     /** The chances with some unknowns drawn and the others in the middle. */
     Chances chances(int each, long seed, boolean[] drawn) {
@@ -37,9 +38,13 @@ final class Draws {
                 .parallel()
                 .mapToObj(n -> replicate(each, seed + 7919L * n, drawn))
                 .toList();
-        double[] power = all.stream().flatMapToDouble(r -> Arrays.stream(r.power)).sorted().toArray();
+        double[] power = all.stream()
+                .flatMapToDouble(r -> Arrays.stream(r.power))
+                .sorted()
+                .toArray();
         double[] kept = all.stream()
-                .flatMapToDouble(r -> IntStream.range(0, each).filter(j -> r.kept[j]).mapToDouble(j -> r.power[j]))
+                .flatMapToDouble(
+                        r -> IntStream.range(0, each).filter(j -> r.kept[j]).mapToDouble(j -> r.power[j]))
                 .sorted()
                 .toArray();
         return new Chances(
@@ -63,7 +68,10 @@ final class Draws {
 
     private static Chance chance(List<Replicate> all, int each, ToLongFunction<Replicate> hits) {
         return Chance.of(
-                all.stream().mapToDouble(r -> (double) hits.applyAsLong(r) / each).toArray(), each);
+                all.stream()
+                        .mapToDouble(r -> (double) hits.applyAsLong(r) / each)
+                        .toArray(),
+                each);
     }
 
     private Replicate replicate(int draws, long seed, boolean[] drawn) {

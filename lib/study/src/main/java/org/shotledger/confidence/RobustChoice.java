@@ -37,12 +37,16 @@ public record RobustChoice(List<Confidence> weighed, int unanswered) {
      */
     public static RobustChoice around(Plan plan, int most, int draws, long seed) {
         Stream<Setup> others = plan.alternatives().stream()
-                .filter(a -> plan.target().reachedBy(a.wheelPower()) && !a.setup().equals(plan.setup()))
+                .filter(a ->
+                        plan.target().reachedBy(a.wheelPower()) && !a.setup().equals(plan.setup()))
                 .sorted(Comparator.comparingDouble((Alternative a) -> -a.leastMargin()))
                 .limit(most)
                 .map(Alternative::setup);
         return among(
-                Stream.concat(Stream.of(plan), others.map(setup -> Plan.of(plan.job(), setup))).toList(), draws, seed);
+                Stream.concat(Stream.of(plan), others.map(setup -> Plan.of(plan.job(), setup)))
+                        .toList(),
+                draws,
+                seed);
     }
 
     /**
@@ -67,8 +71,8 @@ public record RobustChoice(List<Confidence> weighed, int unanswered) {
         if (weighed.isEmpty()) {
             throw last;
         }
-        weighed.sort(Comparator.comparingDouble(
-                (Confidence c) -> -c.stated().both().probability()));
+        weighed.sort(
+                Comparator.comparingDouble((Confidence c) -> -c.stated().both().probability()));
         return new RobustChoice(weighed, plans.size() - weighed.size());
     }
 
@@ -103,7 +107,8 @@ public record RobustChoice(List<Confidence> weighed, int unanswered) {
     public String summary() {
         double sure = mostAt(NEARLY_SURE);
         String price = Double.isFinite(sure)
-                ? "an even chance inside every limit goes up to " + power(mostAt(HALF)) + ", a chance of 95 % to " + power(sure)
+                ? "an even chance inside every limit goes up to " + power(mostAt(HALF)) + ", a chance of 95 % to "
+                        + power(sure)
                 : "none of them keeps every limit with a chance of 95 %";
         return String.format(
                 Locale.ROOT,

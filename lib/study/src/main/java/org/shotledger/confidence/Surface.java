@@ -87,8 +87,9 @@ final class Surface {
                 .orElse(Double.NaN);
         if (!read.limits().equals(plan.car().limits())
                 || !(Math.abs(power / strongest.get().wheelPower() - 1) < SAME)) {
-            throw new IllegalArgumentException("The car was changed after its sheet was read, so the bands of the sheet cannot be"
-                    + " drawn; write the change into the sheet, or leave the unknowns of the sheet out.");
+            throw new IllegalArgumentException(
+                    "The car was changed after its sheet was read, so the bands of the sheet cannot be"
+                            + " drawn; write the change into the sheet, or leave the unknowns of the sheet out.");
         }
     }
 
@@ -122,7 +123,9 @@ final class Surface {
     }
 
     private double[] middle() {
-        return unknowns.stream().mapToDouble(u -> u.distribution().quantile(0.5)).toArray();
+        return unknowns.stream()
+                .mapToDouble(u -> u.distribution().quantile(0.5))
+                .toArray();
     }
 
     private double[] one(int i, double by) {

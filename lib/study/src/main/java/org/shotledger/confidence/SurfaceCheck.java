@@ -33,7 +33,8 @@ public record SurfaceCheck(
 
     static SurfaceCheck of(Surface surface, List<Unknown> unknowns, long seed) {
         double[][] places = places(unknowns, CHECKS, seed);
-        double[][] exact = Arrays.stream(places).parallel().map(surface::exactOrNull).toArray(double[][]::new);
+        double[][] exact =
+                Arrays.stream(places).parallel().map(surface::exactOrNull).toArray(double[][]::new);
         Forms all = surface.forms();
         Set<Integer> never = never(all, places, exact);
         Forms forms = all.without(never::contains);

@@ -109,7 +109,9 @@ public record Unknown(
                 Distribution.normal(0, 1),
                 all,
                 first.provenance(),
-                String.join("; ", members.stream().map(m -> m.name() + ": " + m.reason()).toList()),
+                String.join(
+                        "; ",
+                        members.stream().map(m -> m.name() + ": " + m.reason()).toList()),
                 first.measurement(),
                 effort);
     }

@@ -66,7 +66,8 @@ public final class Unknowns {
         if (plan.setup().jets().isPresent()) {
             nitrous(plan, all);
         }
-        if (Double.isNaN(car.origin("base-pull.wheel-power").map(Origin::uncertainty).orElse(Double.NaN))) {
+        if (Double.isNaN(
+                car.origin("base-pull.wheel-power").map(Origin::uncertainty).orElse(Double.NaN))) {
             all.add(Unknown.model(
                     Factor.ENGINE_WORK,
                     FlowBand.around(1, car.basePull().uncertainty()),
@@ -85,12 +86,29 @@ public final class Unknowns {
         Car car = plan.car();
         String test = "flow test of the jets";
         plan.stated().strongest().ifPresent(point -> {
-            add(all, Factor.NITROUS_FLOW, point.nitrous().band(), Provenance.PUBLISHED, "band of the jet law for this class of hole", test);
-            knock(plan, point).ifPresent(band -> add(all, Factor.KNOCK, band, Provenance.ESTIMATED,
-                    "spread between the favourable and the unsafe knock model; " + KnockModel.STANDING, "knock log with a small shot"));
+            add(
+                    all,
+                    Factor.NITROUS_FLOW,
+                    point.nitrous().band(),
+                    Provenance.PUBLISHED,
+                    "band of the jet law for this class of hole",
+                    test);
+            knock(plan, point)
+                    .ifPresent(band -> add(
+                            all,
+                            Factor.KNOCK,
+                            band,
+                            Provenance.ESTIMATED,
+                            "spread between the favourable and the unsafe knock model; " + KnockModel.STANDING,
+                            "knock log with a small shot"));
         });
-        add(all, Factor.FUEL_JET_FLOW, car.nitrous().fuel().jet().factors(), Provenance.PUBLISHED,
-                car.nitrous().fuel().jet().source(), test);
+        add(
+                all,
+                Factor.FUEL_JET_FLOW,
+                car.nitrous().fuel().jet().factors(),
+                Provenance.PUBLISHED,
+                car.nitrous().fuel().jet().source(),
+                test);
         NitrousFactor work = car.model().nitrous();
         if (work.high() > work.low()) {
             all.add(new Unknown(
@@ -122,7 +140,8 @@ public final class Unknowns {
                 Factor.BREATHING.words(),
                 Unknown.Kind.MODEL,
                 Distribution.band(BREATHING),
-                (world, value) -> world.withCases(at -> at.with(Factor.BREATHING, value * at.factors().of(Factor.BREATHING))
+                (world, value) -> world.withCases(at -> at.with(
+                                Factor.BREATHING, value * at.factors().of(Factor.BREATHING))
                         .with(Factor.ENGINE_WORK, at.factors().of(Factor.ENGINE_WORK) / value)),
                 Provenance.ASSUMED,
                 CHOICE + "; the base pull holds its product with the work",
@@ -142,8 +161,17 @@ public final class Unknowns {
 
     private static double knock(Plan plan, OperatingPoint point, KnockModel knock) {
         EngineModel m = plan.car().model();
-        EngineModel other = new EngineModel(m.factor(), m.nitrous(), m.friction(), m.cylinder(), m.phasing(), m.probe(), knock,
-                m.baseKnock(), m.backPressure(), m.cycles());
+        EngineModel other = new EngineModel(
+                m.factor(),
+                m.nitrous(),
+                m.friction(),
+                m.cylinder(),
+                m.phasing(),
+                m.probe(),
+                knock,
+                m.baseKnock(),
+                m.backPressure(),
+                m.cycles());
         try {
             Car car = Calibration.of(plan.car().with(other), plan.setup());
             return Evaluate.model(car, plan.setup(), plan.stated().at())
@@ -185,10 +213,11 @@ public final class Unknowns {
     public static Unknown figure(Job job, String path, Distribution distribution) {
         Origin origin = job.car()
                 .origin(path)
-                .orElseThrow(() -> new IllegalArgumentException("\"" + path + "\" is not a figure of the sheet of " + job.name() + "."
-                        + NearestName.of(path, job.car().origins().keySet())
-                                .map(n -> " Did you mean \"" + n + "\"?")
-                                .orElse(" Name a figure as it stands in the sheet.")));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "\"" + path + "\" is not a figure of the sheet of " + job.name() + "."
+                                + NearestName.of(path, job.car().origins().keySet())
+                                        .map(n -> " Did you mean \"" + n + "\"?")
+                                        .orElse(" Name a figure as it stands in the sheet.")));
         return sheet(origin, distribution);
     }
 
@@ -225,14 +254,23 @@ public final class Unknowns {
         List<Unknown> all = new ArrayList<>();
         Car car = plan.car();
         if (plan.setup().jets().isPresent() && exact(car, "bottle.start-temperature")) {
-            all.add(day("bottle temperature at the start", BOTTLE_DEVIATION, (world, value) -> world.with(warmer(world.setup(), value)),
+            all.add(day(
+                    "bottle temperature at the start",
+                    BOTTLE_DEVIATION,
+                    (world, value) -> world.with(warmer(world.setup(), value)),
                     "a probe on the bottle instead of a gauge"));
         }
-        all.add(day("air temperature in every case", AIR_DEVIATION, (world, value) -> world.withCases(at -> warmer(at, value)),
+        all.add(day(
+                "air temperature in every case",
+                AIR_DEVIATION,
+                (world, value) -> world.withCases(at -> warmer(at, value)),
                 "read the thermometer before the pass"));
         if (exact(car, "injection.voltage")) {
-            all.add(day("supply voltage in every case", VOLTAGE_DEVIATION,
-                    (world, value) -> world.withCases(at -> at.withVoltage(at.voltage() + value)), "log the voltage at full load"));
+            all.add(day(
+                    "supply voltage in every case",
+                    VOLTAGE_DEVIATION,
+                    (world, value) -> world.withCases(at -> at.withVoltage(at.voltage() + value)),
+                    "log the voltage at full load"));
         }
         return all;
     }
@@ -242,7 +280,15 @@ public final class Unknowns {
     }
 
     private static Unknown day(String name, double deviation, Unknown.Effect effect, String measurement) {
-        return new Unknown(name, Unknown.Kind.DAY, Distribution.normal(0, deviation), effect, Provenance.ASSUMED, CHOICE, measurement, 1);
+        return new Unknown(
+                name,
+                Unknown.Kind.DAY,
+                Distribution.normal(0, deviation),
+                effect,
+                Provenance.ASSUMED,
+                CHOICE,
+                measurement,
+                1);
     }
 
     private static Setup warmer(Setup setup, double by) {

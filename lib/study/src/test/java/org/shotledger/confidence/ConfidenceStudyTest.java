@@ -28,13 +28,18 @@ class ConfidenceStudyTest {
     static void study() {
         Job job = Job.load(Path.of("../../data/whimbrel/job.yaml"));
         job = job.withCases(job.cases().subList(0, 2));
-        Setup setup = job.setup()
-                .withBoost(BoostTarget.constant(BOOST))
-                .withJets(new JetPair(43 * 25.4e-6, 22 * 25.4e-6));
-        plan = Plan.of(job.with(job.target().withWheelPower(0.99 * Plan.of(job, setup).stated().power())), setup);
+        Setup setup =
+                job.setup().withBoost(BoostTarget.constant(BOOST)).withJets(new JetPair(43 * 25.4e-6, 22 * 25.4e-6));
+        plan = Plan.of(
+                job.with(job.target()
+                        .withWheelPower(0.99 * Plan.of(job, setup).stated().power())),
+                setup);
         all = Unknowns.of(plan);
         few = new ArrayList<>(List.of(
-                named("nitrous flow"), named("nitrous fuel jets"), named("work that the nitrous"), named("base-pull.wheel-power"),
+                named("nitrous flow"),
+                named("nitrous fuel jets"),
+                named("work that the nitrous"),
+                named("base-pull.wheel-power"),
                 named("bottle temperature")));
         confidence = ConfidenceStudy.of(plan, few, DRAWS, 5);
     }
@@ -68,7 +73,8 @@ class ConfidenceStudyTest {
                 .toList();
         double torque = banded.parts().find("crank-torque").orElseThrow().value();
         double exact = Math.max(0, Math.min(1, (960 - torque) / 120));
-        Chance chance = ConfidenceStudy.quick(banded, own, DRAWS, 1).stated().limits().get("crank-torque");
+        Chance chance =
+                ConfidenceStudy.quick(banded, own, DRAWS, 1).stated().limits().get("crank-torque");
         assertEquals(exact, chance.probability(), 0.02);
     }
 
@@ -83,7 +89,8 @@ class ConfidenceStudyTest {
             double[] exact = surface.exactOrNull(x);
             if (exact != null) {
                 counted++;
-                reached += plan.target().reachedBy((1 + exact[0]) * plan.target().wheelPower()) ? 1 : 0;
+                reached +=
+                        plan.target().reachedBy((1 + exact[0]) * plan.target().wheelPower()) ? 1 : 0;
                 kept += java.util.Arrays.stream(exact).skip(1).min().orElseThrow() >= 0 ? 1 : 0;
             }
         }
@@ -100,12 +107,18 @@ class ConfidenceStudyTest {
         Chances stated = confidence.stated();
         assertTrue(stated.both().probability()
                 <= Math.min(stated.reach().probability(), stated.keep().probability()));
-        stated.limits().values().forEach(c -> assertTrue(c.probability() >= stated.keep().probability()));
-        stated.cases().values().forEach(c -> assertTrue(c.probability() >= stated.keep().probability()));
+        stated.limits()
+                .values()
+                .forEach(c -> assertTrue(c.probability() >= stated.keep().probability()));
+        stated.cases()
+                .values()
+                .forEach(c -> assertTrue(c.probability() >= stated.keep().probability()));
         assertTrue(confidence.exactModels().power().deviation() < stated.power().deviation());
         assertEquals(
                 1,
-                confidence.influences().stream().mapToDouble(i -> i.power().first()).sum(),
+                confidence.influences().stream()
+                        .mapToDouble(i -> i.power().first())
+                        .sum(),
                 0.1);
     }
 
@@ -120,7 +133,8 @@ class ConfidenceStudyTest {
     @Test
     void those_that_err_together_spread_more_than_those_that_do_not() {
         List<Unknown> apart = List.of(named("work that the nitrous"), named("base-pull.wheel-power"));
-        double alone = ConfidenceStudy.quick(plan, apart, DRAWS, 5).stated().power().deviation();
+        double alone =
+                ConfidenceStudy.quick(plan, apart, DRAWS, 5).stated().power().deviation();
         double together = ConfidenceStudy.quick(plan, List.of(Unknown.together("one cause", apart)), DRAWS, 5)
                 .stated()
                 .power()
@@ -130,7 +144,8 @@ class ConfidenceStudyTest {
 
     @Test
     void certainty_is_never_claimed() {
-        assertEquals(">99.9 % within the stated bands", Chance.wilson(10_000, 10_000).text());
+        assertEquals(
+                ">99.9 % within the stated bands", Chance.wilson(10_000, 10_000).text());
         assertEquals("59 %", Chance.wilson(59, 100).text());
         assertTrue(!confidence.summary().contains("100.0 %"), confidence.summary());
     }
