@@ -80,9 +80,7 @@ public record BoostTable(List<Step> steps) {
         for (Step step : steps) {
             if (rpm <= step.rpm) {
                 double share = (rpm - before.rpm) / (step.rpm - before.rpm);
-                return step == before
-                        ? step.gaugePressure
-                        : before.gaugePressure + share * (step.gaugePressure - before.gaugePressure);
+                return before.gaugePressure + share * (step.gaugePressure - before.gaugePressure);
             }
             before = step;
         }
