@@ -268,7 +268,8 @@ class JavaSessionTest {
         });
         try {
             CellResult result = assertTimeoutPreemptively(
-                    Duration.ofSeconds(60), () -> run("{ System.setProperty(\"" + mark + "\", \"\"); " + source + " }"));
+                    Duration.ofSeconds(60),
+                    () -> run("{ System.setProperty(\"" + mark + "\", \"\"); " + source + " }"));
             stop.get();
             return result;
         } finally {
