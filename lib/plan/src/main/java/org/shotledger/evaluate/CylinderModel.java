@@ -67,7 +67,7 @@ final class CylinderModel {
         EndGas gas = EndGas.of(intake, charge, trapped, inside);
         Cycle cycle = model.knock().cycle(model.cylinder(), gas, own);
         double ratio =
-                own == base ? 1 : cycle.work() / model.cylinder().run(base).work();
+                own.equals(base) ? 1 : cycle.work() / model.cylinder().run(base).work();
         double index = model.knock().index(model.cylinder(), gas, own, cycle);
         Mixture mixture = charge.mixture();
         double ideal = table.power(mixture, trapped.temperature(), charge.pressure());
