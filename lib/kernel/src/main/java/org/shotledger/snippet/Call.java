@@ -1,5 +1,6 @@
 package org.shotledger.snippet;
 
+import java.lang.ref.WeakReference;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.util.concurrent.CountDownLatch;
@@ -144,19 +145,20 @@ final class Call {
         return thrown;
     }
 
-    /** The threads of one cell. */
+    /** The threads of one cell. Java 17 keeps every group to its end, which must not keep the session. */
     private static final class CellThreads extends ThreadGroup {
-        private final BiConsumer<Thread, Throwable> uncaught;
+        private final WeakReference<BiConsumer<Thread, Throwable>> uncaught;
 
         CellThreads(BiConsumer<Thread, Throwable> uncaught) {
             super("cell");
-            this.uncaught = uncaught;
+            this.uncaught = new WeakReference<>(uncaught);
         }
 
         @Override
         public void uncaughtException(Thread thread, Throwable thrown) {
-            if (!(thrown instanceof ThreadDeath)) {
-                uncaught.accept(thread, thrown);
+            BiConsumer<Thread, Throwable> told = uncaught.get();
+            if (told != null && !(thrown instanceof ThreadDeath)) {
+                told.accept(thread, thrown);
             }
         }
     }

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
  */
 class EditSequencesTest {
 
-    private static final int SEQUENCES = Integer.getInteger("shotledger.edits", 150);
+    private static final int SEQUENCES = Integer.getInteger("shotledger.edits", 20);
     private static final int CELLS = 10;
     private static final long SEED = Long.getLong("shotledger.seed", 20_260_101L);
 
