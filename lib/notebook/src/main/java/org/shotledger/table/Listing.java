@@ -46,6 +46,7 @@ public final class Listing implements Displayable {
      * @return the table, shown in both unit systems
      */
     @SafeVarargs
+    @SuppressWarnings("varargs") // the columns are only read
     public static <T> Listing of(String caption, Collection<? extends T> rows, Column<T>... columns) {
         return new Listing(
                 caption,

@@ -6,7 +6,6 @@ import org.shotledger.plan.Plan;
 import org.shotledger.risk.Drift;
 import org.shotledger.risk.DriftMap;
 import org.shotledger.risk.Faults;
-import org.shotledger.risk.RobustJetting;
 import org.shotledger.risk.TimeToDamage;
 import org.shotledger.units.UnitSystem;
 
@@ -30,6 +29,5 @@ final class RiskSection {
         DriftMap map = DriftMap.of(drift, 0);
         builder.picture(Section.RISKS, RiskCharts.of(map, charts));
         builder.rows(Section.RISKS, RiskTables.of(map));
-        builder.rows(Section.RISKS, RiskTables.of(RobustJetting.of(plan, drift)));
     }
 }

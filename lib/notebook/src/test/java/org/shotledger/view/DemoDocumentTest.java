@@ -21,7 +21,7 @@ class DemoDocumentTest {
 
     @BeforeAll
     static void write() {
-        document = PlanDocument.of(Demo.PLAN, Issue.first("A", "2026-06-20"));
+        document = Demo.Written.DOCUMENT;
         letter = document.pdf(Paper.LETTER);
     }
 

@@ -21,7 +21,7 @@ import org.shotledger.units.UnitSystem;
 /** What the customer's document of a plan says. */
 class PlanDocumentTest {
     private static final Plan PLAN = Demo.PLAN;
-    private static final CustomerDocument DOCUMENT = PlanDocument.of(PLAN);
+    private static final CustomerDocument DOCUMENT = Demo.Written.DOCUMENT;
 
     @Test
     void theFirstPageHoldsWhatIsAskedProposedAndClosest() {
