@@ -80,6 +80,7 @@ final class JobReader {
                 .map(MoistAir::pressure)
                 .orElse(Double.NaN);
         SetupSections setups = new SetupSections(s, tune);
+        tune.make(() -> tune);
         Parts parts = parts(s, name, invented, places, ambient, setups);
         MustHoldSection mustHold = new MustHoldSection(s);
         if (reading.problems().count() > 0) {

@@ -106,26 +106,17 @@ final class SetupSections {
     }
 
     private static Run run(Section s) {
-        Optional<BoostTarget> boost = boost(s);
-        Optional<JetPair> jets = Optional.empty();
-        if (s.has("nitrous-jet") || s.has("fuel-jet")) {
-            double nitrous = s.figure("nitrous-jet", BORE, 1e-4, 0.01);
-            double fuel = s.figure("fuel-jet", BORE, 1e-4, 0.01);
-            jets = Optional.ofNullable(s.make(() -> new JetPair(nitrous, fuel)));
-        }
-        return new Run(boost, jets);
+        boolean withJets = s.has("nitrous-jet") || s.has("fuel-jet");
+        double nitrous = withJets ? s.figure("nitrous-jet", BORE, 1e-4, 0.01) : Double.NaN;
+        double fuel = withJets ? s.figure("fuel-jet", BORE, 1e-4, 0.01) : Double.NaN;
+        Supplier<Optional<BoostTarget>> boost = boost(s);
+        return s.make(() ->
+                new Run(boost.get(), withJets ? Optional.of(new JetPair(nitrous, fuel)) : Optional.empty()));
     }
 
-    private static Optional<BoostTarget> boost(Section s) {
-        if (s.has("boost")) {
-            double gauge = s.figure("boost", GAUGE_PRESSURE, 0, 6e5);
-            return Optional.ofNullable(s.make(() -> BoostTarget.constant(gauge)));
-        }
+    private static Supplier<Optional<BoostTarget>> boost(Section s) {
         Optional<BoostTable> armed = s.sectionIf("boost-armed").map(SetupSections::table);
-        if (armed.isEmpty()) {
-            return Optional.empty();
-        }
-        BoostTable off = s.sectionIf("boost-off").map(SetupSections::table).orElse(armed.get());
+        Optional<BoostTable> off = s.sectionIf("boost-off").map(SetupSections::table);
         double tolerance = s.figureOr(
                 "boost-tolerance",
                 PRESSURE_DIFFERENCE,
@@ -133,7 +124,11 @@ final class SetupSections {
                 1e5,
                 BoostTarget.USUAL_TOLERANCE,
                 "common practice, no source");
-        return Optional.ofNullable(s.make(() -> new BoostTarget(off, armed.get(), tolerance)));
+        if (s.has("boost")) {
+            double gauge = s.figure("boost", GAUGE_PRESSURE, 0, 6e5);
+            return () -> Optional.of(BoostTarget.constant(gauge));
+        }
+        return () -> armed.map(table -> new BoostTarget(off.orElse(table), table, tolerance));
     }
 
     private static BoostTable table(Section s) {
