@@ -35,8 +35,8 @@ ROOT = pathlib.Path(__file__).resolve().parents[4]
 PEER = "io.github.padreati:rapaio-jupyter-kernel:3.0.1"
 JAVA_LINES = "for (int i = 0; i < 20_000; i++) System.out.println(i);"
 CHARTS = [
-    'var b = Budget.plan(Build.load("data/heron/build.yaml"));', "Charts.of(b.split(), UnitSystem.US)",
-    "Charts.of(b.limits(), UnitSystem.US)"]
+    'var p = Plan.find(Job.load("data/whimbrel"));', "Charts.of(p, UnitSystem.US)",
+    "Charts.of(p.limits(), UnitSystem.US)"]
 CELLS = 40
 ASK_AGAIN_MILLIS = 250
 READY_SECONDS = 12

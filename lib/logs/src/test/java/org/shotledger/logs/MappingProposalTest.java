@@ -102,7 +102,7 @@ class MappingProposalTest {
 
     @Test
     void the_demonstration_is_proposed_as_it_is_mapped() {
-        Path folder = Path.of("../../data/heron/logs");
+        Path folder = Path.of("../../data/whimbrel/logs");
         Map<LogChannel, String> mapped = LogMapping.read(folder.resolve("log.yaml")).columns().stream()
                 .collect(Collectors.toMap(LogColumn::channel, LogColumn::heading));
         MappingProposal proposal = MappingProposal.of(folder.resolve("pull-with-nitrous.csv"));
