@@ -47,7 +47,7 @@ class LogViewTest {
         String alt = LogCharts.of(laid.overlay(ComparedChannel.LAMBDA), UnitSystem.SI)
                 .alt();
         assertTrue(alt.contains("root mean square"), alt);
-        assertTrue(html(laid.overlay(ComparedChannel.MANIFOLD_PRESSURE)).contains("cannot be compared"));
+        assertTrue(html(laid.overlay(ComparedChannel.MANIFOLD_PRESSURE)).contains("left out"));
     }
 
     @Test
@@ -63,6 +63,6 @@ class LogViewTest {
                 LogCharts.of(WITH, LogChannel.MANIFOLD_PRESSURE, UnitSystem.US).svg();
         int clipped =
                 WITH.of(Finding.Kind.CLIPPED).stream().mapToInt(Finding::count).sum();
-        assertTrue(clipped > 100 && svg.contains("not to be trusted (" + clipped + " samples)"), "clipped " + clipped);
+        assertTrue(clipped > 20 && svg.contains("not to be trusted (" + clipped + " samples)"), "clipped " + clipped);
     }
 }

@@ -74,7 +74,7 @@ class SourcesTest {
         assertTrue(measured.stream()
                 .filter(number -> !number.isEmpty())
                 .map(number -> sheet.get(Integer.parseInt(number) - 1))
-                .anyMatch(line -> line.contains("84.5 mm")));
+                .anyMatch(line -> line.contains("85.3 mm")));
     }
 
     @Test

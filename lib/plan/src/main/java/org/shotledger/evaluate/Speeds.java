@@ -60,7 +60,14 @@ public final class Speeds {
     public static double[] all(Car car, ActivationWindow window) {
         double low = Math.max(
                 car.engine().volumetricEfficiency().low(), Math.min(SHOWN_FROM * window.rpmLow(), 0.5 * highest(car)));
-        return over(Math.ceil(low / WIDE_STEP) * WIDE_STEP, highest(car), WIDE_STEP);
+        TreeSet<Double> speeds = new TreeSet<>();
+        for (double rpm : over(Math.ceil(low / WIDE_STEP) * WIDE_STEP, highest(car), WIDE_STEP)) {
+            speeds.add(rpm);
+        }
+        for (double rpm : withNitrous(car, window)) {
+            speeds.add(rpm);
+        }
+        return speeds.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     private static double highest(Car car) {
