@@ -30,10 +30,6 @@ final class Executor {
         this.frontEnd = frontEnd;
     }
 
-    FrontEnd frontEnd() {
-        return frontEnd;
-    }
-
     History history() {
         return history;
     }

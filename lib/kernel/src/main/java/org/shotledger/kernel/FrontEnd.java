@@ -25,19 +25,7 @@ final class FrontEnd implements DisplaySink {
         request = execute;
     }
 
-    /** Things belong to this message while the task runs, and to the former one again afterwards. */
-    void during(Message message, Runnable task) {
-        Message former = request;
-        request = message;
-        try {
-            task.run();
-        } finally {
-            request = former;
-        }
-    }
-
-    /** The header of what is being answered. */
-    JsonObject parent() {
+    private JsonObject parent() {
         Message current = request;
         return current == null ? new JsonObject() : current.header();
     }

@@ -1,10 +1,7 @@
 package org.shotledger.snippet;
 
-import java.lang.ref.WeakReference;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
-import java.util.concurrent.CountDownLatch;
-import java.util.function.BiConsumer;
 
 /** One invocation of user code: the method, and afterwards its value or what it threw. */
 final class Call {
@@ -15,19 +12,15 @@ final class Call {
     private static final long JOIN_WAIT_NANOS = 5_000_000;
 
     private final Method method;
-    private final BiConsumer<Thread, Throwable> uncaught;
     private final Thread caller;
-    private final CountDownLatch ended = new CountDownLatch(1);
     private volatile Thread runner;
     private volatile boolean done;
     private volatile boolean stopped;
-    private volatile boolean abandoned;
     private Object value;
     private Throwable thrown;
 
-    Call(Method method, BiConsumer<Thread, Throwable> uncaught) {
+    Call(Method method) {
         this.method = method;
-        this.uncaught = uncaught;
         this.caller = Thread.currentThread();
     }
 
@@ -45,10 +38,7 @@ final class Call {
         Call call = PENDING.get();
         PENDING.remove();
         call.awaitJoin();
-        // a thread below this one, so that it can be left behind, in a group that tells what the cell's threads throw
-        ThreadGroup group = new CellThreads(call.uncaught);
-        new Thread(group, call::execute, "cell").start();
-        call.awaitEnd();
+        call.execute();
     }
 
     /**
@@ -62,35 +52,16 @@ final class Call {
         }
     }
 
-    private void awaitEnd() {
-        boolean over = false;
-        while (!over) {
-            over = isOver();
-        }
-    }
-
-    /** What stops the cell's threads may hit this one as well, which has to go on waiting. */
-    private boolean isOver() {
-        try {
-            ended.await();
-            return true;
-        } catch (InterruptedException | ThreadDeath e) {
-            return false;
-        }
-    }
-
     private void execute() {
         runner = Thread.currentThread();
         try {
-            Object result = method.invoke(null);
-            value = abandoned ? null : result;
+            value = method.invoke(null);
         } catch (InvocationTargetException e) {
             settle(e.getCause());
         } catch (Throwable e) {
             settle(e);
         } finally {
             done = true;
-            ended.countDown();
         }
     }
 
@@ -112,16 +83,6 @@ final class Call {
         stopped = true;
     }
 
-    /** Lets whoever waits for this call go on without it. */
-    void abandon() {
-        abandoned = true;
-        ended.countDown();
-    }
-
-    boolean isAbandoned() {
-        return abandoned;
-    }
-
     void interrupt() {
         Thread thread = runner;
         if (thread != null && !done) {
@@ -134,7 +95,7 @@ final class Call {
     }
 
     boolean isStopped() {
-        return stopped || abandoned;
+        return stopped;
     }
 
     Object value() {
@@ -143,23 +104,5 @@ final class Call {
 
     Throwable thrown() {
         return thrown;
-    }
-
-    /** The threads of one cell. Java 17 keeps every group to its end, which must not keep the session. */
-    private static final class CellThreads extends ThreadGroup {
-        private final WeakReference<BiConsumer<Thread, Throwable>> uncaught;
-
-        CellThreads(BiConsumer<Thread, Throwable> uncaught) {
-            super("cell");
-            this.uncaught = new WeakReference<>(uncaught);
-        }
-
-        @Override
-        public void uncaughtException(Thread thread, Throwable thrown) {
-            BiConsumer<Thread, Throwable> told = uncaught.get();
-            if (told != null && !(thrown instanceof ThreadDeath)) {
-                told.accept(thread, thrown);
-            }
-        }
     }
 }

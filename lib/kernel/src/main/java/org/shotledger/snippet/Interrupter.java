@@ -1,8 +1,9 @@
 package org.shotledger.snippet;
 
+import java.util.function.Consumer;
 import jdk.jshell.spi.ExecutionControl;
 
-/** Stops the running cell: first by asking, then by force; one that nothing stops is left behind. */
+/** Stops the running cell: first by asking, then by force, and says so when even that fails. */
 final class Interrupter {
 
     private static final long ASK_MILLIS = 250;
@@ -23,17 +24,18 @@ final class Interrupter {
         return control.isStopRequested();
     }
 
-    /** Returns when the cell has stopped or was left behind. */
-    void interrupt() throws InterruptedException {
+    /** Returns when the cell has stopped, or after the sentence that it is still running. */
+    void interrupt(Consumer<String> say) throws InterruptedException {
         control.requestStop();
         Call call = control.lastCall();
         if (call == null) {
             return; // nothing runs yet, and nothing will be started
         }
         call.interrupt();
-        if (!awaitEnd(call, ASK_MILLIS) && !force(call)) {
-            call.abandon();
+        if (awaitEnd(call, ASK_MILLIS) || force(call)) {
+            return;
         }
+        say.accept("The cell does not stop: it is still running. Restart the kernel to end it.");
     }
 
     /** Repeats in bursts, since a cell that catches everything can only be ended between two catches. */
