@@ -110,8 +110,8 @@ final class SetupSections {
         double nitrous = withJets ? s.figure("nitrous-jet", BORE, 1e-4, 0.01) : Double.NaN;
         double fuel = withJets ? s.figure("fuel-jet", BORE, 1e-4, 0.01) : Double.NaN;
         Supplier<Optional<BoostTarget>> boost = boost(s);
-        return s.make(() ->
-                new Run(boost.get(), withJets ? Optional.of(new JetPair(nitrous, fuel)) : Optional.empty()));
+        return s.make(
+                () -> new Run(boost.get(), withJets ? Optional.of(new JetPair(nitrous, fuel)) : Optional.empty()));
     }
 
     private static Supplier<Optional<BoostTarget>> boost(Section s) {

@@ -6,10 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.shotledger.engine.Intake;
 import org.shotledger.flow.JetFlow;
-import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Mixture;
-import org.shotledger.gas.Gases;
 import org.shotledger.nitrous.FuelCircuit;
 import org.shotledger.nitrous.JetPair;
 

@@ -25,7 +25,8 @@ class RobustJettingTest {
 
     @Test
     void no_setting_is_leaner_than_the_tune_wants() {
-        // the demo's goal is a total lambda; the plan's own lambda lies a little beside it away from its speed of most power
+        // the demo's goal is a total lambda; the plan's own lambda lies a little beside it away from its speed of most
+        // power
         double leanest = Math.max(
                 PLAN.target().mixture().value(),
                 PLAN.stated().withNitrous().stream()
