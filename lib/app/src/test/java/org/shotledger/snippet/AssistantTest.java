@@ -20,7 +20,7 @@ class AssistantTest {
     static void open() {
         session = new JavaSession(SessionOptions.of(
                 List.of(
-                        "import org.shotledger.budget.*;",
+                        "import org.shotledger.job.*;",
                         "import org.shotledger.fluid.*;",
                         "import static org.shotledger.units.Quantities.*;"),
                 null,

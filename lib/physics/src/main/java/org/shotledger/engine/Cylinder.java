@@ -1,5 +1,7 @@
 package org.shotledger.engine;
 
+import java.util.Arrays;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import org.shotledger.curve.Bracket;
 import org.shotledger.units.Require;
@@ -294,5 +296,20 @@ public final class Cylinder {
         }
         double u = in.unburned().energy(t);
         return x == 0 ? u : u + x * (in.burned().energy(t) - u);
+    }
+
+    /** Cylinders of the same engine, valve events, step and wall heat are the same: the other tables follow from these. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || other instanceof Cylinder o
+                        && engine.equals(o.engine)
+                        && heatTransfer.equals(o.heatTransfer)
+                        && Arrays.equals(angle, o.angle);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(engine, heatTransfer, angle.length);
     }
 }

@@ -31,4 +31,15 @@ public final class CycleTables {
     public CycleTable of(Fuel main, Fuel second) {
         return made.computeIfAbsent(new Fuels(main, second), f -> CycleTable.of(f.main, f.second, compressionRatio));
     }
+
+    /** Tables of the same engine are the same, whatever has been asked for yet: a car read twice is one car. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof CycleTables o && Double.compare(compressionRatio, o.compressionRatio) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Double.hashCode(compressionRatio);
+    }
 }

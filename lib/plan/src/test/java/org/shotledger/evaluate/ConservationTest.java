@@ -122,7 +122,7 @@ class ConservationTest {
                 p.indicated(), p.brake() + p.friction() + p.pumping(), 1e-9 * p.indicated(), "indicated power divides");
         Mixture m = point.charge().mixture();
         // 82.05 kJ/mol: standard enthalpy of formation of nitrous oxide (NIST-JANAF)
-        // heating values count from liquid fuel; the charge burns as vapour, which holds its heat of vaporisation as well
+        // heating values count from liquid fuel; the charge burns as vapour, with its heat of vaporisation
         double vapour = m.mainFlow() * m.mainFuel().vaporisationHeat(298.15)
                 + m.nitrousFuelFlow() * m.nitrousFuel().vaporisationHeat(298.15);
         double most = m.fuelPower() + vapour + m.nitrous() / (2 * N + O) * 1e3 * 82.05e3;
