@@ -301,11 +301,13 @@ public final class Cylinder {
     /** Cylinders of the same engine, valve events, step and wall heat are the same: the other tables follow from these. */
     @Override
     public boolean equals(Object other) {
-        return this == other
-                || other instanceof Cylinder o
-                        && engine.equals(o.engine)
-                        && heatTransfer.equals(o.heatTransfer)
-                        && Arrays.equals(angle, o.angle);
+        if (this == other) {
+            return true;
+        }
+        return other instanceof Cylinder o
+                && engine.equals(o.engine)
+                && heatTransfer.equals(o.heatTransfer)
+                && Arrays.equals(angle, o.angle);
     }
 
     @Override
