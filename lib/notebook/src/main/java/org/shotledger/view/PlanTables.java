@@ -38,9 +38,14 @@ public final class PlanTables {
                 column("Power", POWER, Alternative::wheelPower),
                 column("of which nitrous", POWER, Alternative::nitrousPower),
                 column("Nitrous", MASS_FLOW, Alternative::nitrousFlow),
-                column("Least margin", FRACTION, Alternative::leastMargin),
+                column("Least margin", FRACTION, PlanTables::margin),
                 words("First limit", Alternative::firstLimit),
                 verdict("Verdict", Alternative::verdict));
+    }
+
+    /** Without a number where the models have no answer in some case: the first limit says so. */
+    private static double margin(Alternative way) {
+        return Double.isInfinite(way.leastMargin()) ? Double.NaN : way.leastMargin();
     }
 
     private static double bore(Alternative way, ToDoubleFunction<JetPair> hole) {

@@ -219,7 +219,9 @@ final class PlanSearch {
         }
         var breathing = car.engine().volumetricEfficiency();
         double high = Math.min(breathing.high(), car.engine().redLineRpm());
-        double low = Math.max(breathing.low(), Math.min(0.6 * speeds[0], 0.5 * high));
+        double opens = Math.max(breathing.low(), base.arming().rpmLow());
+        double low = Math.max(breathing.low(), Math.min(opens, Math.min(0.6 * speeds[0], 0.5 * high)));
+        all.add(opens);
         for (double rpm = low; rpm < high; rpm += ALONE_STEP) {
             all.add(rpm);
         }

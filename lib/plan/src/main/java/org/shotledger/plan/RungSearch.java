@@ -38,7 +38,7 @@ final class RungSearch {
     /** The pairs of the ladder around a candidate, each with the boost that gives the power asked for. */
     List<Candidate> around(Candidate candidate) {
         JetLadder ladder = car.nitrous().ladder();
-        double exact = nitrousBore(candidate.shot().nitrousFlow());
+        double exact = candidate.setup().jets().orElseThrow().nitrousBore();
         List<Candidate> found = new ArrayList<>();
         for (double nitrous : rungs(ladder, exact)) {
             double flow = cases.get(0)
@@ -63,18 +63,6 @@ final class RungSearch {
         double[] bores = ladder.bores();
         double held = Math.min(Math.max(bore, bores[0]), bores[bores.length - 1]);
         return new TreeSet<>(List.of(ladder.below(held), ladder.above(held)));
-    }
-
-    /** The bore between the ladder's ends whose path passes a flow. */
-    private double nitrousBore(double flow) {
-        double[] bores = car.nitrous().ladder().bores();
-        double plenum = plenum(mostBoost);
-        return Rising.meet(
-                bore -> cases.get(0).model().feed(plenum, bore).massFlow(),
-                flow,
-                bores[0],
-                bores[bores.length - 1],
-                CLOSE * bores[0]);
     }
 
     private Optional<Candidate> pair(JetPair pair, Shot shot, double near) {

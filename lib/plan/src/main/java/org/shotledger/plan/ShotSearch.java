@@ -11,6 +11,7 @@ import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PointLimits;
 import org.shotledger.evaluate.PointLimits.Closest;
 import org.shotledger.job.Job;
+import org.shotledger.nitrous.JetPair;
 import org.shotledger.plan.PlanSearch.Candidate;
 import org.shotledger.setup.BoostTable;
 import org.shotledger.setup.BoostTarget;
@@ -166,7 +167,9 @@ final class ShotSearch {
                         .map(OperatingPoint::wheelPower)
                         .orElse(0.0);
         return new Candidate(
-                job.setup().withBoost(boost),
+                job.setup()
+                        .withBoost(boost)
+                        .withJets(new JetPair(nitrousBore(w.shot.nitrousFlow()), w.shot.fuelBore())),
                 level,
                 w.power,
                 added,
@@ -175,20 +178,37 @@ final class ShotSearch {
                 job.target().reachedBy(w.power));
     }
 
-    /** The boost of a level, taken back with the shot where it must be; below the range as at its lower end. */
+    /** The bore between the ladder's ends whose path passes a flow. */
+    private double nitrousBore(double flow) {
+        double[] bores = car.nitrous().ladder().bores();
+        double plenum = cases.get(0).ambient() + alone.highest();
+        return Rising.meet(
+                bore -> cases.get(0).model().feed(plenum, bore).massFlow(),
+                flow,
+                bores[0],
+                bores[bores.length - 1],
+                CLOSE * bores[0]);
+    }
+
+    /**
+     * The boost of a level, taken back with the shot where it must be, from the speed at which the nitrous may open, which may lie
+     * below the range asked for; below that speed as at it.
+     */
     BoostTarget boost(double level, Shot shot, CaseModel[] heaviest) {
         List<BoostTable.Step> steps = new ArrayList<>();
         double tolerance = BoostTarget.USUAL_TOLERANCE;
+        for (BoostTable.Step step : alone.steps()) {
+            if (step.rpm() >= job.setup().arming().rpmLow() && step.rpm() < speeds[0]) {
+                steps.add(borne(step.rpm(), level, shot, heaviest[0], steps.isEmpty() ? tolerance : 0));
+            }
+        }
         for (int i = 0; i < speeds.length; i++) {
-            double rpm = speeds[i];
-            double over = i == 0 ? tolerance : 0;
-            double gauge = caps.withShot(rpm, held(level, rpm) + over, shot, heaviest[i]) - over;
-            steps.add(new BoostTable.Step(rpm, Math.max(0, Math.min(gauge, held(level, rpm)))));
+            steps.add(borne(speeds[i], level, shot, heaviest[i], steps.isEmpty() ? tolerance : 0));
         }
         double first = steps.get(0).gaugePressure();
         List<BoostTable.Step> armed = new ArrayList<>();
         for (BoostTable.Step step : alone.steps()) {
-            if (step.rpm() < speeds[0]) {
+            if (step.rpm() < steps.get(0).rpm()) {
                 armed.add(new BoostTable.Step(step.rpm(), Math.min(step.gaugePressure(), first)));
             }
         }
@@ -200,6 +220,12 @@ final class ShotSearch {
             }
         }
         return new BoostTarget(alone, new BoostTable(armed), tolerance);
+    }
+
+    /** The boost at a speed that the heaviest case bears with the shot, even when it is {@code over} above the table. */
+    private BoostTable.Step borne(double rpm, double level, Shot shot, CaseModel heaviest, double over) {
+        double gauge = caps.withShot(rpm, held(level, rpm) + over, shot, heaviest) - over;
+        return new BoostTable.Step(rpm, Math.max(0, Math.min(gauge, held(level, rpm))));
     }
 
     /** The closest limit over all cases at the speeds looked at. */
