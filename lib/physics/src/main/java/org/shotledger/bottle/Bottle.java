@@ -67,7 +67,7 @@ public record Bottle(
     public Charge charged(double mass, double temperature) {
         if (!(mass > 0 && mass / waterCapacity < 1250)) {
             throw new IllegalArgumentException("Bottle: a charge of " + mass + " kg in " + 1000 * waterCapacity
-                    + " L is not possible; allowed are above 0 to " + 1250 * waterCapacity + " kg.");
+                    + " L is not possible; allowed are above 0 to " + Math.rint(1250e6 * waterCapacity) / 1e6 + " kg.");
         }
         if (ChargePressure.of(this, mass, temperature).beyond()) {
             throw new IllegalArgumentException(

@@ -39,8 +39,12 @@ public enum QuantityKind {
     VOLUME(Dimension.VOLUME, "L", 1e3, 0, 3, "in3", 1 / 1.6387064e-5, 0, 1),
     /** Volume flow, m3/s. */
     VOLUME_FLOW(Dimension.VOLUME_FLOW, "cc/min", 6e7, 0, 0, "US gal/h", 3600 / 3.785411784e-3, 0, 1),
+    /** Volume flow of air or charge, m3/s. */
+    AIR_VOLUME_FLOW(Dimension.VOLUME_FLOW, "L/s", 1e3, 0, 1, "ft3/min", 60 / 0.028316846592, 0, 1),
     /** Length, m. */
     LENGTH(Dimension.LENGTH, "mm", 1e3, 0, 2, "in", 1 / 0.0254, 0, 3),
+    /** Height above the sea, m. */
+    ALTITUDE(Dimension.LENGTH, "m", 1, 0, 0, "ft", 1 / 0.3048, 0, 0),
     /** Diameter of a small hole, m. */
     BORE(Dimension.LENGTH, "mm", 1e3, 0, 3, "thou", 1e3 / 0.0254, 0, 1),
     /** Density, kg/m3. */

@@ -122,6 +122,11 @@ public final class Calibration {
             double plenum = car.basePull().air().pressure() + boost(car.basePull(), rpm);
             held.point(rpm, plenum, Mode.BOOST_ALONE).ifPresent(points::add);
         }
+        if (points.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "By its own figures the turbocharger gives the base pull no boost at any engine speed; check the turbine's"
+                            + " effective area and efficiency, the exhaust temperature and the compressor map.");
+        }
         return Curve.of(
                 "knock index of the base pull",
                 points.stream().mapToDouble(OperatingPoint::rpm).toArray(),

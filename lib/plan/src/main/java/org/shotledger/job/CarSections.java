@@ -43,7 +43,7 @@ final class CarSections {
 
     static Vehicle vehicle(Section s) {
         double mass = s.figure("mass", MASS, 100, 10_000);
-        double drag = s.figure("drag-area", AREA, 0.1, 10);
+        double drag = s.figure("drag-area", AREA, 0.1, 4);
         List<Double> gears = s.figures("gears", RATIO, 0.3, 10);
         double drive = s.figure("final-drive", RATIO, 1, 10);
         String tyres = s.text("tyres");

@@ -40,8 +40,8 @@ final class SupplySections {
         double density =
                 s.figureOr("test-density", DENSITY, 600, 900, Injector.HEPTANE_DENSITY, "n-heptane at 20 C, SAE J1832");
         double flow = s.measures("flow", MASS_FLOW)
-                ? s.figure("flow", MASS_FLOW, 1e-4, 0.7) / density
-                : s.figure("flow", VOLUME_FLOW, 1e-7, 1e-3);
+                ? s.figure("flow", MASS_FLOW, 1e-4, 0.12) / density
+                : s.figure("flow", VOLUME_FLOW, 1e-7, 1.5e-4);
         Optional<Curve> dead = deadTime(s);
         return s.make(() -> new Injector(name, flow, drop, density, dead.orElseThrow()));
     }

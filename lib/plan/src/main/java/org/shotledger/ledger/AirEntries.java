@@ -1,12 +1,12 @@
 package org.shotledger.ledger;
 
+import static org.shotledger.units.QuantityKind.AIR_VOLUME_FLOW;
 import static org.shotledger.units.QuantityKind.FRACTION;
 import static org.shotledger.units.QuantityKind.MASS_FLOW;
 import static org.shotledger.units.QuantityKind.POWER;
 import static org.shotledger.units.QuantityKind.RATIO;
 import static org.shotledger.units.QuantityKind.ROTATION;
 import static org.shotledger.units.QuantityKind.TEMPERATURE;
-import static org.shotledger.units.QuantityKind.VOLUME_FLOW;
 
 import org.shotledger.boost.Compressor;
 import org.shotledger.boost.CompressorPoint;
@@ -88,7 +88,7 @@ final class AirEntries {
                         LedgerPen.HEYWOOD + "section 6.2")
                 .on(Subject.RUN)
                 .from(x -> volume(from.again(x)) / (from.car().engine().breathedVolume(x[0]) * factor));
-        pen.calculated("breathed-volume", "charge breathed at plenum conditions", "V", VOLUME_FLOW, volume)
+        pen.calculated("breathed-volume", "charge breathed at plenum conditions", "V", AIR_VOLUME_FLOW, volume)
                 .by(
                         "eta_v V_d N/2 times the factor of the back pressure" + EngineEntries.times(factor),
                         LedgerPen.HEYWOOD + "section 2.10")

@@ -1,12 +1,12 @@
 package org.shotledger.ledger;
 
 import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
+import static org.shotledger.units.QuantityKind.ALTITUDE;
 import static org.shotledger.units.QuantityKind.BORE;
 import static org.shotledger.units.QuantityKind.CRANK_ANGLE;
 import static org.shotledger.units.QuantityKind.DENSITY;
 import static org.shotledger.units.QuantityKind.FRACTION;
 import static org.shotledger.units.QuantityKind.GAUGE_PRESSURE;
-import static org.shotledger.units.QuantityKind.LENGTH;
 import static org.shotledger.units.QuantityKind.POWER;
 import static org.shotledger.units.QuantityKind.RATIO;
 import static org.shotledger.units.QuantityKind.ROTATION;
@@ -133,7 +133,7 @@ final class SetupEntries {
                 "altitude",
                 "altitude",
                 "h",
-                LENGTH,
+                ALTITUDE,
                 altitude.get().value(),
                 altitude.get().path());
         pen.calculated("ambient-pressure", "ambient pressure", "p_a", ABSOLUTE_PRESSURE, air.pressure())
