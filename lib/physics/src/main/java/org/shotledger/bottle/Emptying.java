@@ -97,16 +97,6 @@ public record Emptying(
     }
 
     /**
-     * The same with a pressure whose crossing is reported.
-     *
-     * @param pressure absolute pressure, Pa
-     * @return new task
-     */
-    public Emptying withPressureLimit(double pressure) {
-        return new Emptying(charge, outflow, heat, duration, rows, pressure, pressureCeiling, stops);
-    }
-
-    /**
      * The same with a working band of pressure whose two edges are reported.
      *
      * @param low lowest working pressure, Pa absolute

@@ -1,9 +1,7 @@
 package org.shotledger.bottle;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * What a bottle did in time.
@@ -22,12 +20,6 @@ public record History(
         List<BottleEvent> events,
         Charge left,
         Balance balance) {
-    private static final Set<BottleEvent.Kind> ENDS_USE = EnumSet.of(
-            BottleEvent.Kind.PRESSURE_BELOW,
-            BottleEvent.Kind.PRESSURE_ABOVE,
-            BottleEvent.Kind.LIQUID_UNCOVERED,
-            BottleEvent.Kind.EMPTY);
-
     /**
      * Copies the lists.
      */
@@ -103,27 +95,5 @@ public record History(
      */
     public double massUsed() {
         return first().mass() - last().mass();
-    }
-
-    /**
-     * Pressure lost from start to end.
-     *
-     * @return difference, Pa
-     */
-    public double pressureSpread() {
-        return first().pressure() - last().pressure();
-    }
-
-    /**
-     * How long the outlet gave liquid at a pressure within the limits.
-     *
-     * @return earliest time at which the pressure left the band or the siphon was uncovered, else of the last sample, s
-     */
-    public double usableUntil() {
-        return events.stream()
-                .filter(event -> ENDS_USE.contains(event.kind()))
-                .mapToDouble(BottleEvent::time)
-                .min()
-                .orElse(last().time());
     }
 }

@@ -124,15 +124,6 @@ public final class Cylinder {
     }
 
     /**
-     * Cylinder volume when the intake valve closes.
-     *
-     * @return m3
-     */
-    public double closingVolume() {
-        return volume[0];
-    }
-
-    /**
      * Runs one cycle with the knock integral of an end gas that was warmer or colder at the start than the charge's mean, under
      * the pressure of the whole charge: compression multiplies both temperatures alike.
      *

@@ -19,7 +19,7 @@ import org.shotledger.units.Require;
  */
 public record ResistanceSensor(
         String name, QuantityKind kind, List<Double> values, List<Double> ohms, double pullUp, double supply)
-        implements Sensor {
+        implements PulledUpSensor {
 
     /** Copies the table and checks it. */
     public ResistanceSensor {
@@ -65,6 +65,7 @@ public record ResistanceSensor(
      * @param value SI, inside the table; beyond it the last stretch goes on
      * @return ohm
      */
+    @Override
     public double resistance(double value) {
         int i = 1;
         while (i < values.size() - 1 && value > values.get(i)) {
@@ -77,17 +78,6 @@ public record ResistanceSensor(
         }
         double share = (1 / value - 1 / a) / (1 / b - 1 / a);
         return ohms.get(i - 1) * Math.pow(ohms.get(i) / ohms.get(i - 1), share);
-    }
-
-    @Override
-    public double output(double value) {
-        return output(value, InputConditions.NOMINAL);
-    }
-
-    @Override
-    public double output(double value, InputConditions conditions) {
-        double resistance = resistance(value);
-        return supply * conditions.supply() * resistance / (resistance + pullUp * conditions.pullUp());
     }
 
     @Override

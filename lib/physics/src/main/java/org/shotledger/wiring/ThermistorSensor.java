@@ -21,7 +21,7 @@ import org.shotledger.units.Require;
  */
 public record ThermistorSensor(
         String name, double low, double high, double a, double b, double c, double pullUp, double supply)
-        implements Sensor {
+        implements PulledUpSensor {
     private static final double ICE = 273.15;
     private static final double HAND_WARM = 313.15;
 
@@ -94,6 +94,7 @@ public record ThermistorSensor(
      * @param temperature K
      * @return ohm
      */
+    @Override
     public double resistance(double temperature) {
         double x = (1 / temperature - a) / b;
         for (int i = 0; i < 60; i++) {
@@ -109,17 +110,6 @@ public record ThermistorSensor(
     @Override
     public QuantityKind kind() {
         return QuantityKind.TEMPERATURE;
-    }
-
-    @Override
-    public double output(double value) {
-        return output(value, InputConditions.NOMINAL);
-    }
-
-    @Override
-    public double output(double value, InputConditions conditions) {
-        double resistance = resistance(value);
-        return supply * conditions.supply() * resistance / (resistance + pullUp * conditions.pullUp());
     }
 
     @Override

@@ -67,15 +67,6 @@ public record Comparison(String before, String after, List<Line> lines) {
         }
 
         /**
-         * Relative change.
-         *
-         * @return change over the first value; NaN where that is 0 or missing
-         */
-        public double relativeChange() {
-            return before == 0 ? Double.NaN : change() / Math.abs(before);
-        }
-
-        /**
          * Tells whether the figure moved.
          *
          * @return true when it differs by more than the solvers' noise, or only one ledger has it
