@@ -18,6 +18,7 @@ import static org.shotledger.units.QuantityKind.VOLTAGE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
@@ -37,18 +38,19 @@ public final class OutcomeTables {
 
     private OutcomeTables() {}
 
-    /** One engine speed: on boost alone, and armed; the same point twice where nothing is armed. */
-    private record Speed(OperatingPoint off, OperatingPoint armed) {
-        boolean flows() {
-            return armed.mode() == Mode.NITROUS;
-        }
-
-        double adds() {
-            return flows() ? armed.wheelPower() - off.wheelPower() : Double.NaN;
+    /** One engine speed: on boost alone, and armed; empty where nothing is armed or the models have no answer for it. */
+    private record Speed(OperatingPoint off, Optional<OperatingPoint> armed, boolean unanswered) {
+        Optional<OperatingPoint> nitrous() {
+            return armed.filter(point -> point.mode() == Mode.NITROUS);
         }
 
         OperatingPoint now() {
-            return flows() ? armed : off;
+            return nitrous().orElse(off);
+        }
+
+        /** A figure of the engine as it runs armed; without an answer of the models there is none. */
+        double now(ToDoubleFunction<OperatingPoint> figure) {
+            return unanswered ? Double.NaN : figure.applyAsDouble(now());
         }
     }
 
@@ -65,24 +67,40 @@ public final class OutcomeTables {
                 column("Engine speed", ROTATION, row -> row.off.rpm()),
                 column("Boost, nitrous off", GAUGE_PRESSURE, row -> row.off.gaugePressure()),
                 column("Power, nitrous off", POWER, row -> row.off.wheelPower()),
-                column("Boost, armed", GAUGE_PRESSURE, row -> row.armed.gaugePressure()),
-                column("Power, nitrous on", POWER, row -> row.flows() ? row.armed.wheelPower() : Double.NaN),
-                column("Nitrous adds", POWER, Speed::adds),
-                column("Crank torque", TORQUE, row -> row.now().crankTorque()),
-                column("Lambda", RATIO, row -> row.now().lambda()),
-                column("Margin", FRACTION, row -> closest(outcome, row).margin()),
-                words("First limit", row -> closest(outcome, row).name()));
-    }
-
-    private static PointLimits.Closest closest(Outcome outcome, Speed row) {
-        return PointLimits.of(outcome.car(), row.now());
+                column(
+                        "Boost, armed",
+                        GAUGE_PRESSURE,
+                        row -> row.armed.map(OperatingPoint::gaugePressure).orElse(Double.NaN)),
+                column(
+                        "Power, nitrous on",
+                        POWER,
+                        row -> row.nitrous().map(OperatingPoint::wheelPower).orElse(Double.NaN)),
+                column(
+                        "Nitrous adds",
+                        POWER,
+                        row -> row.nitrous()
+                                .map(on -> on.wheelPower() - row.off.wheelPower())
+                                .orElse(Double.NaN)),
+                column("Crank torque", TORQUE, row -> row.now(OperatingPoint::crankTorque)),
+                column("Lambda", RATIO, row -> row.now(OperatingPoint::lambda)),
+                column(
+                        "Margin",
+                        FRACTION,
+                        row -> row.now(now -> PointLimits.of(outcome.car(), now).margin())),
+                words(
+                        "First limit",
+                        row -> row.unanswered
+                                ? "no answer of the models"
+                                : PointLimits.of(outcome.car(), row.now()).name()));
     }
 
     private static List<Speed> speeds(Outcome outcome) {
         List<OperatingPoint> on = outcome.withNitrous();
         List<Speed> rows = new ArrayList<>();
         for (OperatingPoint off : outcome.off()) {
-            Speed row = new Speed(off, at(outcome.armed(), off.rpm(), off));
+            Optional<OperatingPoint> armed = at(outcome.armed(), off.rpm());
+            Speed row = new Speed(
+                    off, armed, armed.isEmpty() && outcome.setup().jets().isPresent());
             boolean end = !on.isEmpty()
                     && (off.rpm() == on.get(0).rpm()
                             || off.rpm() == on.get(on.size() - 1).rpm());
@@ -95,8 +113,8 @@ public final class OutcomeTables {
         return rows;
     }
 
-    private static OperatingPoint at(List<OperatingPoint> points, double rpm, OperatingPoint otherwise) {
-        return points.stream().filter(point -> point.rpm() == rpm).findFirst().orElse(otherwise);
+    private static Optional<OperatingPoint> at(List<OperatingPoint> points, double rpm) {
+        return points.stream().filter(point -> point.rpm() == rpm).findFirst();
     }
 
     /**

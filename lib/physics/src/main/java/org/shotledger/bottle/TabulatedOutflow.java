@@ -17,43 +17,56 @@ import org.shotledger.fluid.NitrousOxide;
  * the choking part changes. Other states are passed on to the path itself.
  */
 final class TabulatedOutflow implements Outflow {
-    private static final int NODES = 61;
+    /** Greatest step between nodes on the axis of temperature. */
+    private static final double STEP = 0.007;
+    /** The ratio of wet to saturated flow is smooth in temperature: few nodes do. */
+    private static final double RATIO_STEP = 5 * STEP;
+    /** The interpolator leaves out the outermost cells on either side. */
+    private static final int LEAST_CELLS = 4;
     /** Share of the critical temperature at the warm end; closer to it the flow bends too sharply for a table. */
     private static final double WARM_END = 0.99;
     /** At the cold end the liquid still boils at this many times the pressure behind the jets, so that every hole chokes. */
     private static final double COLD_END_RATIO = 2.5;
-    /** The ratio of wet to saturated flow is smooth in temperature: few nodes do. */
-    private static final int RATIO_NODES = 13;
     /**
      * Square roots of the vapour shares of superheated liquid once it has flashed: 30 K of superheat make about 0.3. The first
      * bubbles cost most, hence the root. The interpolator leaves out the outermost cells, hence a mirrored node below zero.
      */
     private static final double[] ROOTS = {-0.03, 0, 0.03, 0.06, 0.1, 0.15, 0.21, 0.28, 0.36, 0.45, 0.55};
 
+    /** Place of the node of liquid among them; those beside it are mirrored. */
+    private static final int LIQUID = 1;
+
     private final FeedPath path;
     private final double downstreamPressure;
     private final PolynomialSplineFunction flow;
     private final BicubicInterpolatingFunction ratio;
 
-    TabulatedOutflow(FeedPath path, double downstreamPressure) {
+    TabulatedOutflow(FeedPath path, double downstreamPressure, double coldest, double warmest) {
         this.path = path;
         this.downstreamPressure = downstreamPressure;
-        double cold = place(NitrousOxide.saturationTemperature(
+        double coldEnd = place(NitrousOxide.saturationTemperature(
                 Math.max(COLD_END_RATIO * downstreamPressure, 2 * NitrousOxide.TRIPLE_PRESSURE)));
-        double warm = place(WARM_END * NitrousOxide.CRITICAL_TEMPERATURE);
-        double[] places = places(warm, cold, NODES);
-        double[] flows = new double[NODES];
-        for (int i = 0; i < NODES; i++) {
+        double warmEnd = place(WARM_END * NitrousOxide.CRITICAL_TEMPERATURE);
+        double warm = within(place(warmest), warmEnd, coldEnd - LEAST_CELLS * STEP);
+        double cold = within(place(coldest), warm + LEAST_CELLS * STEP, coldEnd);
+        double[] places = places(warm, cold, STEP);
+        double[] flows = new double[places.length];
+        for (int i = 0; i < places.length; i++) {
             flows[i] = at(places[i], 0);
         }
         flow = new AkimaSplineInterpolator().interpolate(places, flows);
-        ratio = ratio(places(warm, cold, RATIO_NODES));
+        ratio = ratio(places(Math.max(warm - RATIO_STEP, warmEnd), Math.min(cold + RATIO_STEP, coldEnd), RATIO_STEP));
     }
 
-    private static double[] places(double warm, double cold, int nodes) {
-        double[] places = new double[nodes];
-        for (int i = 0; i < nodes; i++) {
-            places[i] = i == nodes - 1 ? cold : warm + (cold - warm) * i / (nodes - 1);
+    private static double within(double place, double low, double high) {
+        return Math.min(Math.max(place, low), high);
+    }
+
+    private static double[] places(double warm, double cold, double step) {
+        int cells = Math.max(LEAST_CELLS, (int) Math.ceil((cold - warm) / step));
+        double[] places = new double[cells + 1];
+        for (int i = 0; i <= cells; i++) {
+            places[i] = i == cells ? cold : warm + (cold - warm) * i / cells;
         }
         return places;
     }
@@ -62,9 +75,11 @@ final class TabulatedOutflow implements Outflow {
         double[][] ratios = new double[places.length][ROOTS.length];
         for (int i = 0; i < places.length; i++) {
             double liquid = at(places[i], 0);
-            for (int j = 0; j < ROOTS.length; j++) {
+            ratios[i][LIQUID] = 1;
+            for (int j = LIQUID + 1; j < ROOTS.length; j++) {
                 ratios[i][j] = liquid > 0 ? at(places[i], ROOTS[j] * ROOTS[j]) / liquid : 1;
             }
+            ratios[i][0] = ratios[i][LIQUID + 1];
         }
         return new BicubicInterpolator().interpolate(places, ROOTS, ratios);
     }
@@ -75,7 +90,7 @@ final class TabulatedOutflow implements Outflow {
     }
 
     private static double place(double temperature) {
-        return Math.cbrt(1 - temperature / NitrousOxide.CRITICAL_TEMPERATURE);
+        return Math.cbrt(1 - Math.min(temperature / NitrousOxide.CRITICAL_TEMPERATURE, 1));
     }
 
     @Override

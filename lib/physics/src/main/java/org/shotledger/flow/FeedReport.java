@@ -125,15 +125,31 @@ final class FeedReport {
     private void addBranches(Manifold block, FluidState state, double downstreamPressure) {
         addLine(block, state, state, block.massFlow(state, downstreamPressure));
         FeedPath last = null;
-        FeedSolver.Solution solution = null;
+        FeedReport walked = null;
         for (FeedPath branch : block.branches()) {
             if (!branch.equals(last)) {
-                solution = FeedSolver.solve(branch, state, downstreamPressure);
+                walked = new FeedReport();
+                walked.choking = choking;
+                FeedSolver.Solution solution = FeedSolver.solve(branch, state, downstreamPressure);
+                if (solution.massFlow() > 0) {
+                    walked.walk(branch, state, downstreamPressure, solution);
+                }
                 last = branch;
             }
-            if (solution.massFlow() > 0) {
-                walk(branch, state, downstreamPressure, solution);
-            }
+            add(walked);
+        }
+    }
+
+    private void add(FeedReport branch) {
+        nodes.addAll(branch.nodes);
+        jets.addAll(branch.jets);
+        holdUp += branch.holdUp;
+        volume += branch.volume;
+        if (jetInlet == null) {
+            jetInlet = branch.jetInlet;
+        }
+        if (choking.isEmpty()) {
+            choking = branch.choking;
         }
     }
 

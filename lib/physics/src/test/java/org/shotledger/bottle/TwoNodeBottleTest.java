@@ -84,7 +84,7 @@ class TwoNodeBottleTest {
     @Test
     void drawsThroughItsFeedPathFromLiquidFullToVapour() {
         FeedPath path = FeedPath.of(NitrousJet.of(4e-3));
-        History history = Emptying.of(SHELL.charged(5.2, 298), Outflow.tabulated(path, 2.8e5))
+        History history = Emptying.of(SHELL.charged(5.2, 298), Outflow.tabulated(path, 2.8e5, 250, 300))
                 .withHeat(GARAGE)
                 .throughVapour()
                 .withDuration(25)

@@ -9,6 +9,7 @@ import org.shotledger.bottle.WorkingBand;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.car.Car;
 import org.shotledger.fluid.FluidState;
+import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.setup.Setup;
 
 /**
@@ -19,11 +20,32 @@ import org.shotledger.setup.Setup;
 record Day(Passes passes) {
     /** Passes are counted to this many more than asked for. */
     private static final int SPARE = 1;
+    /** The integrator looks a little below the pressure at which it stops, K of boiling temperature: our choice. */
+    private static final double BELOW = 2;
+    /** A band that begins above this leaves no range to tabulate, Pa. */
+    private static final double HIGHEST_LOW = 6e6;
 
-    static Day of(Car car, Setup setup, double plenum, double air, double flowFactor) {
+    /** What the feed path takes from the bottle at the boost of the fastest nitrous; its table spans what a pass goes through. */
+    static Outflow outflow(Car car, Setup setup, double plenum) {
+        double low = Math.max(car.limits().bottlePressureLow(), NitrousOxide.TRIPLE_PRESSURE);
+        double coldest = NitrousOxide.saturationTemperature(Math.min(low, HIGHEST_LOW)) - BELOW;
+        double start = setup.bottle().startTemperature();
+        return Outflow.tabulated(
+                car.nitrous().nitrousPath(setup.jets().orElseThrow()),
+                plenum,
+                coldest,
+                Math.max(start, car.bottle().reheated(start)));
+    }
+
+    /**
+     * Runs the passes.
+     *
+     * @param nominal what the jets take
+     * @param air temperature of the air, K
+     * @param flowFactor what the case multiplies that flow by
+     */
+    static Day of(Car car, Setup setup, Outflow nominal, double air, double flowFactor) {
         BottleSheet bottle = car.bottle();
-        Outflow nominal =
-                Outflow.tabulated(car.nitrous().nitrousPath(setup.jets().orElseThrow()), plenum);
         Outflow outflow = flowFactor == 1 ? nominal : (time, outlet) -> flowFactor * nominal.massFlow(time, outlet);
         double start = setup.bottle().startTemperature();
         PassTask task = PassTask.of(

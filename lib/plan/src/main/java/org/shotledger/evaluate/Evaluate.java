@@ -1,29 +1,38 @@
 package org.shotledger.evaluate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.shotledger.bottle.Charge;
+import org.shotledger.bottle.Outflow;
 import org.shotledger.bottle.Pass;
 import org.shotledger.bottle.Sample;
 import org.shotledger.car.Car;
+import org.shotledger.flow.FeedFlow;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
+import org.shotledger.limits.Provenance;
+import org.shotledger.limits.Side;
 import org.shotledger.nitrous.ActivationWindow;
 import org.shotledger.setup.BottleState;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Factor;
 import org.shotledger.setup.Setup;
+import org.shotledger.units.QuantityKind;
 
 /** What happens when a setup is run on a car in a case: the one function that everything else asks. Pure. */
 public final class Evaluate {
     /** How many moments of a pass are worked out: our choice, what a chart shows. */
     private static final int MOMENTS = 12;
+    /** The nitrous opens once and closes once. */
+    private static final int CHANGEOVERS = 2;
     /** Warmest saturated liquid that is taken, K: just below the critical temperature. */
     private static final double HOTTEST_LIQUID = 309.5;
 
@@ -89,14 +98,18 @@ public final class Evaluate {
      * @return one outcome a case, in their order
      */
     public static List<Outcome> all(Car car, Setup setup, List<Case> cases) {
-        Map<Double, Optional<Day>> days = new HashMap<>();
+        Map<Double, Optional<Outflow>> outflows = new HashMap<>();
+        Map<List<Double>, Optional<Day>> days = new HashMap<>();
         return cases.stream()
-                .map(at -> new Evaluate(
-                                car,
-                                setup,
-                                at,
-                                days.computeIfAbsent(at.factors().of(Factor.NITROUS_FLOW), any -> day(car, setup, at)))
-                        .outcome())
+                .map(at -> {
+                    double factor = at.factors().of(Factor.NITROUS_FLOW);
+                    double ambient = at.air().pressure();
+                    double air = at.air().temperature();
+                    Optional<Outflow> outflow = outflows.computeIfAbsent(ambient, any -> outflow(car, setup, at));
+                    Optional<Day> day = days.computeIfAbsent(
+                            List.of(ambient, air, factor), any -> outflow.map(o -> Day.of(car, setup, o, air, factor)));
+                    return new Evaluate(car, setup, at, day).outcome();
+                })
                 .toList();
     }
 
@@ -106,11 +119,19 @@ public final class Evaluate {
     }
 
     private static Optional<Day> day(Car car, Setup setup, Case at) {
+        return outflow(car, setup, at)
+                .map(outflow -> Day.of(
+                        car,
+                        setup,
+                        outflow,
+                        at.air().temperature(),
+                        at.factors().of(Factor.NITROUS_FLOW)));
+    }
+
+    private static Optional<Outflow> outflow(Car car, Setup setup, Case at) {
         double plenum =
                 at.air().pressure() + setup.boost().armed().at(setup.arming().rpmHigh());
-        return setup.jets()
-                .map(jets -> Day.of(
-                        car, setup, plenum, at.air().temperature(), at.factors().of(Factor.NITROUS_FLOW)));
+        return setup.jets().map(jets -> Day.outflow(car, setup, plenum));
     }
 
     private FluidState bottle() {
@@ -201,7 +222,7 @@ public final class Evaluate {
                 break;
             }
             FluidState liquid = sample.time() == 0 ? pass.start().outlet() : liquid(sample);
-            Optional<OperatingPoint> then = strongest.flatMap(point -> at(point, liquid));
+            Optional<OperatingPoint> then = strongest.flatMap(point -> at(point, liquid, sample.massFlow()));
             moments.add(new PassOutcome.Moment(
                     sample.time(),
                     sample.temperature(),
@@ -245,9 +266,15 @@ public final class Evaluate {
         return some;
     }
 
-    private Optional<OperatingPoint> at(OperatingPoint point, FluidState liquid) {
-        return new HeldBoost(model.withBottle(liquid), at.air().pressure())
-                .point(point.rpm(), point.wanted(), Mode.NITROUS);
+    /** A point with the liquid and the flow of another moment. */
+    private Optional<OperatingPoint> at(OperatingPoint point, FluidState liquid, double massFlow) {
+        FeedFlow feed = point.nitrous().times(massFlow / point.nitrous().massFlow());
+        try {
+            return Optional.of(model.withBottle(liquid)
+                    .at(point.rpm(), point.plenumPressure(), Mode.NITROUS, feed, point.nitrousFuel()));
+        } catch (NoAnswerException none) {
+            return Optional.empty();
+        }
     }
 
     private Limits limits(List<OperatingPoint> off, List<OperatingPoint> armed, List<OperatingPoint> changeover) {
@@ -261,8 +288,39 @@ public final class Evaluate {
                     .min(Comparator.comparingDouble(point -> rule.margin(car, point)))
                     .ifPresent(point -> all.add(rule.at(car, point, at.name())));
         }
+        unanswered(armed, changeover).ifPresent(all::add);
         day.ifPresent(d -> all.addAll(DayRules.of(car, setup, at.name(), d, fuelVolume(armed))));
         return new Limits(all);
+    }
+
+    /** Where the nitrous may open and the models have no answer, no limit was held against anything: that is never kept. */
+    private Optional<Limit> unanswered(List<OperatingPoint> armed, List<OperatingPoint> changeover) {
+        double[] open = setup.jets().isEmpty() ? new double[0] : Speeds.withNitrous(car, setup.arming());
+        List<Double> missing = Arrays.stream(open)
+                .filter(rpm -> armed.stream().noneMatch(point -> point.rpm() == rpm))
+                .boxed()
+                .toList();
+        int turns = open.length == 0 ? 0 : CHANGEOVERS - changeover.size();
+        if (missing.isEmpty() && turns == 0) {
+            return Optional.empty();
+        }
+        String place = missing.isEmpty()
+                ? "as the nitrous opens or closes"
+                : String.format(Locale.ROOT, "%,.0f to %,.0f rpm", missing.get(0), missing.get(missing.size() - 1));
+        return Optional.of(new Limit(
+                "no-answer",
+                "engine speeds with nitrous for which the models have no answer",
+                QuantityKind.RATIO,
+                missing.size() + (double) turns,
+                0,
+                Side.AT_MOST,
+                true,
+                "nothing is known there: no limit was held against it",
+                Provenance.CALCULATED,
+                "the compressor map, the flow laws or the tables end before these speeds",
+                place,
+                at.name(),
+                1));
     }
 
     private double fuelVolume(List<OperatingPoint> armed) {

@@ -58,7 +58,8 @@ public final class PointModel {
     private final EngineModel model;
     private final CylinderModel cylinders;
     private final double highest;
-    private final FeedFlow atHighest;
+    /** Solved when first asked; two threads that do so find the same. */
+    private FeedFlow atHighest;
 
     private PointModel(Car car, Setup setup, Case at, FuelStreams fuels, FluidState bottle) {
         this.car = car;
@@ -71,7 +72,6 @@ public final class PointModel {
         this.highest = at.air().pressure()
                 + Math.max(setup.boost().armed().highest(), setup.boost().off().highest())
                 + setup.boost().tolerance();
-        this.atHighest = solved(highest);
     }
 
     /**
@@ -214,7 +214,13 @@ public final class PointModel {
      * @return the flow; none without jets
      */
     public FeedFlow feed(double plenum) {
-        return atHighest.choked() && plenum <= highest ? atHighest : solved(plenum);
+        if (plenum > highest) {
+            return solved(plenum);
+        }
+        if (atHighest == null) {
+            atHighest = solved(highest);
+        }
+        return atHighest.choked() || plenum == highest ? atHighest : solved(plenum);
     }
 
     private FeedFlow solved(double plenum) {
@@ -276,6 +282,18 @@ public final class PointModel {
         FeedFlow flow = car.nitrous().nitrousPath(new JetPair(bore, bore)).flow(bottle, plenum);
         double factor = factor(Factor.NITROUS_FLOW);
         return factor == 1 ? flow : flow.times(factor);
+    }
+
+    /**
+     * The flow alone, for searches.
+     *
+     * @param plenum plenum pressure, Pa absolute
+     * @param bore hole of the nitrous jet of every nozzle, m
+     * @return kg/s
+     */
+    public double nitrousFlow(double plenum, double bore) {
+        return factor(Factor.NITROUS_FLOW)
+                * car.nitrous().nitrousPath(new JetPair(bore, bore)).massFlow(bottle, plenum);
     }
 
     /**

@@ -14,6 +14,9 @@ final class BoostCaps {
     /** Margin kept to torque and peak pressure: what is called tight, and a little for what lies between the speeds looked at. */
     private static final double RESERVE = Limit.CAUTION + 0.005;
 
+    /** A tenth of a pound per square inch, Pa: the step in which boost is set. */
+    private static final double PRINTED = 689.4757293168361;
+
     private static final double CLOSE = 200;
     private static final int STEPS = 12;
 
@@ -29,9 +32,19 @@ final class BoostCaps {
     BoostTable alone(double[] speeds) {
         List<BoostTable.Step> steps = new ArrayList<>();
         for (double rpm : speeds) {
-            steps.add(new BoostTable.Step(rpm, alone(rpm)));
+            steps.add(new BoostTable.Step(rpm, roundedDown(alone(rpm))));
         }
         return new BoostTable(steps);
+    }
+
+    /** Boost as it is printed and set: what is handed over is what was worked out, not its rounding. */
+    static double roundedDown(double gauge) {
+        return PRINTED * Math.floor(gauge / PRINTED + 1e-9);
+    }
+
+    /** The least boost to set that is not below another. */
+    static double roundedUp(double gauge) {
+        return PRINTED * Math.ceil(gauge / PRINTED - 1e-9);
     }
 
     /** The cap of the stated case, taken down by each other case that does not bear it. */

@@ -206,7 +206,7 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
         return String.format(
                 Locale.ROOT,
                 "%s: %s at the wheels under '%s'%s from %s of boost%s; every limit in %d cases: %s, the closest is %s (%s, case"
-                        + " '%s') with %.1f %% %s%s. An estimate, to be proven in small steps.",
+                        + " '%s')%s%s. An estimate, to be proven in small steps.",
                 job.name(),
                 QuantityKind.POWER.text(stated().power(), UnitSystem.US),
                 target().conditions(),
@@ -214,13 +214,21 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
                 boost(),
                 jets(),
                 outcomes.size(),
-                verdict().word(),
+                (reached() ? verdict() : parts().verdict()).word(),
                 first.name(),
                 first.place(),
                 first.caseName(),
-                Math.abs(100 * first.relativeMargin()),
-                first.relativeMargin() >= 0 ? "left" : first.side() == Side.AT_MOST ? "too much" : "missing",
+                margin(first),
                 passes());
+    }
+
+    private static String margin(Limit first) {
+        double margin = first.relativeMargin();
+        if (first.bound() == 0 || Double.isInfinite(margin)) {
+            return "";
+        }
+        String side = margin >= 0 ? "left" : first.side() == Side.AT_MOST ? "too much" : "missing";
+        return String.format(Locale.ROOT, " with %.1f %% %s", Math.abs(100 * margin), side);
     }
 
     private String boost() {

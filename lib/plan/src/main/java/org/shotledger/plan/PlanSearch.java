@@ -44,6 +44,8 @@ final class PlanSearch {
     private static final double MOST_TIMES = 3;
 
     private static final double ATTAINABLE_STEP = 0.01;
+    /** What is taken off that power where real jets do not keep the limits. */
+    private static final double LESS_STEP = 0.03;
 
     private final Job job;
     private final Car car;
@@ -119,14 +121,43 @@ final class PlanSearch {
         }
         List<Candidate> found = candidates(alone, job);
         List<Alternative> weighed = found.stream().map(Candidate::alternative).toList();
-        List<Candidate> withJets = found.stream()
+        Optional<Plan> best = best(withJets(found, alone, job), weighed);
+        if (best.filter(PlanSearch::kept).isPresent()) {
+            return best.get();
+        }
+        return insideLimits(alone, weighed).or(() -> best).orElseGet(() -> Plan.of(job, onBoost(alone), weighed));
+    }
+
+    /** The best candidates with real jets in place of the exact ones. */
+    private List<Candidate> withJets(List<Candidate> found, BoostTable alone, Job asked) {
+        return found.stream()
                 .sorted(Candidate.BEST_FIRST)
                 .limit(LEVELS_WITH_JETS)
-                .flatMap(candidate -> new RungSearch(job, car, cases, caps, alone, speeds).around(candidate).stream())
+                .flatMap(candidate -> new RungSearch(asked, car, cases, caps, alone, speeds).around(candidate).stream())
                 .sorted(Candidate.BEST_FIRST)
                 .limit(FINALISTS)
                 .toList();
-        return best(withJets, weighed).orElseGet(() -> Plan.of(job, onBoost(alone), weighed));
+    }
+
+    private static boolean kept(Plan plan) {
+        return plan.parts().verdict() != Verdict.BROKEN;
+    }
+
+    /** Where the power asked for would break a limit: less power, with every limit kept. Empty where no shot keeps them. */
+    private Optional<Plan> insideLimits(BoostTable alone, List<Alternative> weighed) {
+        double least = alonePower(alone, 1);
+        double most = Math.min(most(alone, least).wheelPower(), job.target().wheelPower());
+        for (double power : new double[] {most, (1 - LESS_STEP) * most, (1 - 2 * LESS_STEP) * most}) {
+            if (power <= least) {
+                break;
+            }
+            Job less = job.with(job.target().withWheelPower(power));
+            Optional<Plan> plan = best(withJets(candidates(alone, less), alone, less), weighed);
+            if (plan.filter(PlanSearch::kept).isPresent()) {
+                return plan;
+            }
+        }
+        return Optional.of(Plan.of(job, onBoost(alone), weighed)).filter(PlanSearch::kept);
     }
 
     private Setup onBoost(BoostTable table) {
@@ -181,14 +212,17 @@ final class PlanSearch {
         }
         PlanSearch search = new PlanSearch(job, speeds);
         BoostTable alone = search.caps.alone(search.aloneSpeeds());
-        double low = search.alonePower(alone, 1);
-        double high = Math.max(MOST_TIMES * low, job.target().wheelPower());
+        return search.most(alone, search.alonePower(alone, 1));
+    }
+
+    /** The most power inside every limit, from that of boost alone upwards, and what stops more; the power asked for does not matter. */
+    private Attainable most(BoostTable alone, double least) {
+        double low = least;
+        double high = MOST_TIMES * least;
         String stopper = "the nitrous jets: none of the ladder gives more";
         while (high - low > ATTAINABLE_STEP * low) {
             double middle = (low + high) / 2;
-            Optional<Candidate> best = search
-                    .candidates(alone, job.with(job.target().withWheelPower(middle)))
-                    .stream()
+            Optional<Candidate> best = candidates(alone, job.with(job.target().withWheelPower(middle))).stream()
                     .min(Candidate.BEST_FIRST);
             if (best.filter(c -> c.reached() && c.closest().margin() >= 0).isPresent()) {
                 low = middle;
@@ -222,7 +256,7 @@ final class PlanSearch {
         double opens = Math.max(breathing.low(), base.arming().rpmLow());
         double low = Math.max(breathing.low(), Math.min(opens, Math.min(0.6 * speeds[0], 0.5 * high)));
         all.add(opens);
-        for (double rpm = low; rpm < high; rpm += ALONE_STEP) {
+        for (double rpm = ALONE_STEP * Math.ceil(low / ALONE_STEP); rpm < high; rpm += ALONE_STEP) {
             all.add(rpm);
         }
         all.add(high);
@@ -245,7 +279,7 @@ final class PlanSearch {
             }
         }
         double share = high;
-        BoostTable table = alone.map(gauge -> gauge * share);
+        BoostTable table = alone.map(gauge -> Math.min(gauge, BoostCaps.roundedUp(gauge * share)));
         return Optional.of(onBoost(table));
     }
 

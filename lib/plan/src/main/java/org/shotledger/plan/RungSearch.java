@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.shotledger.car.Car;
-import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PointLimits;
 import org.shotledger.job.Job;
 import org.shotledger.nitrous.JetLadder;
@@ -39,16 +38,15 @@ final class RungSearch {
     List<Candidate> around(Candidate candidate) {
         JetLadder ladder = car.nitrous().ladder();
         double exact = candidate.setup().jets().orElseThrow().nitrousBore();
+        CaseModel[] heaviest = shots.heaviest(candidate.level(), candidate.shot());
+        int peak = strongest(candidate.level(), candidate.shot(), heaviest);
         List<Candidate> found = new ArrayList<>();
         for (double nitrous : rungs(ladder, exact)) {
-            double flow = cases.get(0)
-                    .model()
-                    .feed(plenum(candidate.level()), nitrous)
-                    .massFlow();
+            double flow = cases.get(0).model().nitrousFlow(plenum(candidate.level()), nitrous);
             double wanted = candidate.shot().fuelBore()
                     * Math.sqrt(flow / candidate.shot().nitrousFlow());
             for (double fuel : rungs(ladder, wanted)) {
-                pair(new JetPair(nitrous, fuel), new Shot(flow, fuel), candidate.level())
+                pair(new JetPair(nitrous, fuel), new Shot(flow, fuel), candidate.level(), heaviest, peak)
                         .ifPresent(found::add);
             }
         }
@@ -65,15 +63,14 @@ final class RungSearch {
         return new TreeSet<>(List.of(ladder.below(held), ladder.above(held)));
     }
 
-    private Optional<Candidate> pair(JetPair pair, Shot shot, double near) {
-        CaseModel[] heaviest = shots.heaviest(near, shot);
-        double level = Rising.meet(
-                gauge -> power(gauge, shot, heaviest),
+    private Optional<Candidate> pair(JetPair pair, Shot shot, double near, CaseModel[] heaviest, int peak) {
+        double level = BoostCaps.roundedUp(Rising.meet(
+                gauge -> power(gauge, shot, heaviest, peak),
                 job.target().wheelPower(),
                 0.5 * near,
                 mostBoost,
-                CLOSE * mostBoost);
-        double power = power(level, shot, heaviest);
+                CLOSE * mostBoost));
+        double power = power(level, shot, heaviest, peak);
         if (!(power > 0)) {
             return Optional.empty();
         }
@@ -88,16 +85,25 @@ final class RungSearch {
                 job.target().reachedBy(power)));
     }
 
-    private double power(double level, Shot shot, CaseModel[] heaviest) {
-        BoostTarget boost = shots.boost(level, shot, heaviest);
+    /** The place of the engine speed that gives most power. */
+    private int strongest(double level, Shot shot, CaseModel[] heaviest) {
+        int strongest = 0;
         double most = 0;
-        for (double rpm : speeds) {
-            most = Math.max(
-                    most,
-                    cases.get(0)
-                            .on(rpm, boost.armed().at(rpm), shot)
-                            .map(OperatingPoint::wheelPower)
-                            .orElse(0.0));
+        for (int i = 0; i < speeds.length; i++) {
+            double power = shots.power(i, level, shot, heaviest);
+            if (power > most) {
+                most = power;
+                strongest = i;
+            }
+        }
+        return strongest;
+    }
+
+    /** The most power there and at the speeds beside it: another boost or rung does not move the peak farther. */
+    private double power(double level, Shot shot, CaseModel[] heaviest, int peak) {
+        double most = 0;
+        for (int i = Math.max(0, peak - 1); i <= Math.min(speeds.length - 1, peak + 1); i++) {
+            most = Math.max(most, shots.power(i, level, shot, heaviest));
         }
         return most;
     }

@@ -103,7 +103,7 @@ final class ShotSearch {
         double most = 0;
         double at = top;
         for (int i = speeds.length - 1; i >= speeds.length / 2; i--) {
-            double power = power(speeds[i], level, shot, heaviest[i]);
+            double power = power(i, level, shot, heaviest);
             if (power > most) {
                 most = power;
                 at = speeds[i];
@@ -121,9 +121,14 @@ final class ShotSearch {
         return heaviest;
     }
 
-    private double power(double rpm, double level, Shot shot, CaseModel heaviest) {
-        double gauge = caps.withShot(rpm, held(level, rpm), shot, heaviest);
-        return cases.get(0).on(rpm, gauge, shot).map(OperatingPoint::wheelPower).orElse(0.0);
+    /** Power of the stated case at one of the speeds looked at, the boost taken back where the heaviest case needs it. */
+    double power(int speed, double level, Shot shot, CaseModel[] heaviest) {
+        double over = speed == 0 ? BoostTarget.USUAL_TOLERANCE : 0;
+        double gauge = borne(speeds[speed], level, shot, heaviest[speed], over).gaugePressure();
+        return cases.get(0)
+                .on(speeds[speed], gauge, shot)
+                .map(OperatingPoint::wheelPower)
+                .orElse(0.0);
     }
 
     private double held(double level, double rpm) {
@@ -183,7 +188,7 @@ final class ShotSearch {
         double[] bores = car.nitrous().ladder().bores();
         double plenum = cases.get(0).ambient() + alone.highest();
         return Rising.meet(
-                bore -> cases.get(0).model().feed(plenum, bore).massFlow(),
+                bore -> cases.get(0).model().nitrousFlow(plenum, bore),
                 flow,
                 bores[0],
                 bores[bores.length - 1],
@@ -225,7 +230,7 @@ final class ShotSearch {
     /** The boost at a speed that the heaviest case bears with the shot, even when it is {@code over} above the table. */
     private BoostTable.Step borne(double rpm, double level, Shot shot, CaseModel heaviest, double over) {
         double gauge = caps.withShot(rpm, held(level, rpm) + over, shot, heaviest) - over;
-        return new BoostTable.Step(rpm, Math.max(0, Math.min(gauge, held(level, rpm))));
+        return new BoostTable.Step(rpm, BoostCaps.roundedDown(Math.max(0, Math.min(gauge, held(level, rpm)))));
     }
 
     /** The closest limit over all cases at the speeds looked at. */

@@ -13,6 +13,8 @@ import org.shotledger.fuel.Mixture;
 import org.shotledger.job.Job;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Provenance;
+import org.shotledger.limits.Verdict;
+import org.shotledger.nitrous.ActivationWindow;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.setup.BoostTarget;
 import org.shotledger.setup.BottleState;
@@ -74,6 +76,18 @@ class EvaluateTest {
             assertTrue(outcome.limits().all().stream()
                     .allMatch(limit -> limit.caseName().equals(at.name())));
         }
+    }
+
+    @Test
+    void nitrous_at_speeds_without_an_answer_breaks_the_setup() {
+        Outcome wide = Evaluate.of(JOB.car(), SETUP.withArming(new ActivationWindow(1500, 7800)), JOB.stated());
+        long answered = wide.withNitrous().size();
+        Limit limit = wide.limits().find("no-answer").orElseThrow();
+        assertEquals(Verdict.BROKEN, limit.verdict());
+        assertTrue(limit.place().startsWith("1,500"), limit.place());
+        assertTrue(
+                limit.value() >= Speeds.withNitrous(JOB.car(), wide.setup().arming()).length - answered, limit.place());
+        assertTrue(OUTCOME.limits().find("no-answer").isEmpty());
     }
 
     @Test
