@@ -57,6 +57,23 @@ class AssistantTest {
     }
 
     @Test
+    void aMatchIsListedWithItsKind() {
+        Completion found = assistant.complete("word.subs", 9);
+        assertTrue(found.matches().contains("substring("), found::toString);
+        assertEquals("function", found.kinds().get(found.matches().indexOf("substring(")));
+    }
+
+    @Test
+    void insideATextOnlyFilesAreOffered() {
+        String code = "Path.of(\"src/main/ja\");\nint x = 'a'; // word.";
+        Completion files = assistant.complete(code, code.indexOf("ja\"") + 2);
+        assertEquals(List.of("java/"), files.matches());
+        assertEquals(code.indexOf("ja\""), files.start());
+        assertEquals(List.of(), assistant.complete("\"word.", 6).matches());
+        assertEquals(List.of(), assistant.complete(code, code.length()).matches());
+    }
+
+    @Test
     void aClassIsExplained() {
         String text = explained("NitrousOxide");
         assertTrue(text.contains("Helmholtz"), text);

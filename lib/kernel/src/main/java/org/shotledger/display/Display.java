@@ -32,7 +32,7 @@ public final class Display {
 
     /**
      * All forms in which a value can be shown. Numbers, texts and other values of {@code java.lang} have the form of text only, so that
-     * the renderers need not be looked for.
+     * the renderers need not be looked for. Arrays, pictures, optionals, maps, records and lists of records have forms of their own.
      *
      * @param value any value, null included
      * @return MIME type to content, {@link #TEXT} always present; {@code String}, or {@code byte[]} for binary types
@@ -42,11 +42,12 @@ public final class Display {
             return ofDisplayable(d);
         }
         Map<String, Object> out = new LinkedHashMap<>();
-        if (value != null && !value.getClass().getPackageName().equals("java.lang")) {
+        boolean plain = value == null
+                || (value.getClass().getPackageName().equals("java.lang")
+                        && !value.getClass().isArray());
+        if (!plain) {
             DisplayRenderer<?> renderer = mostSpecial(value);
-            if (renderer != null) {
-                out.putAll(apply(renderer, value));
-            }
+            out.putAll(renderer == null ? JavaValues.forms(value) : apply(renderer, value));
         }
         out.computeIfAbsent(TEXT, type -> String.valueOf(value));
         return out;

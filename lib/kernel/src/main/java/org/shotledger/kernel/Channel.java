@@ -11,22 +11,27 @@ import org.zeromq.ZMQ;
 /** One socket; every use of it holds its lock, since sockets belong to one thread at a time. */
 final class Channel {
 
-    static final int POLL_MILLIS = 100;
+    /** A waiting thread looks round this often; whoever wants it to end sooner wakes it with a message. */
+    static final int POLL_MILLIS = 2_000;
+
+    /** For questions to the user, which can be given up. */
+    static final int ASK_MILLIS = 100;
+
     static final int LINGER_MILLIS = 1_000;
 
     private final ZMQ.Socket socket;
     private final Wire wire;
 
-    Channel(ZContext context, SocketType type, String address, Wire wire) {
+    Channel(ZContext context, SocketType type, String address, Wire wire, int pollMillis) {
         this.wire = wire;
         socket = context.createSocket(type);
         socket.setLinger(LINGER_MILLIS);
         socket.setHWM(0);
-        socket.setReceiveTimeOut(POLL_MILLIS);
+        socket.setReceiveTimeOut(pollMillis);
         socket.bind(address);
     }
 
-    /** The next message, if one comes within a tenth of a second. */
+    /** The next message, if one comes in time. */
     synchronized Optional<Message> receive() {
         byte[] first = socket.recv();
         if (first == null) {
@@ -40,8 +45,31 @@ final class Channel {
         return wire.decode(frames);
     }
 
-    synchronized void send(List<byte[]> identities, String type, JsonObject parent, JsonObject content) {
-        List<byte[]> frames = wire.encode(identities, type, parent, content);
+    /** Ends the waiting of whoever waits at this address, with a message that says nothing. */
+    static void wake(ZContext context, String address) {
+        try (ZMQ.Socket socket = context.createSocket(SocketType.DEALER)) {
+            socket.setLinger(LINGER_MILLIS);
+            socket.connect(address);
+            socket.sendMore(new byte[0]);
+            socket.send(new byte[0]);
+        }
+    }
+
+    void send(List<byte[]> identities, String type, JsonObject parent, JsonObject content) {
+        send(wire.encode(identities, type, parent, content));
+    }
+
+    void send(
+            List<byte[]> identities,
+            String type,
+            JsonObject parent,
+            JsonObject content,
+            JsonObject metadata,
+            List<byte[]> buffers) {
+        send(wire.encode(identities, type, parent, content, metadata, buffers));
+    }
+
+    private synchronized void send(List<byte[]> frames) {
         for (int i = 0; i < frames.size() - 1; i++) {
             socket.sendMore(frames.get(i));
         }

@@ -30,6 +30,10 @@ final class Executor {
         this.frontEnd = frontEnd;
     }
 
+    FrontEnd frontEnd() {
+        return frontEnd;
+    }
+
     History history() {
         return history;
     }

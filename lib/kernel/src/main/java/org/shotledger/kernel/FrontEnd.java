@@ -25,7 +25,19 @@ final class FrontEnd implements DisplaySink {
         request = execute;
     }
 
-    private JsonObject parent() {
+    /** Things belong to this message while the task runs, and to the former one again afterwards. */
+    void during(Message message, Runnable task) {
+        Message former = request;
+        request = message;
+        try {
+            task.run();
+        } finally {
+            request = former;
+        }
+    }
+
+    /** The header of what is being answered. */
+    JsonObject parent() {
         Message current = request;
         return current == null ? new JsonObject() : current.header();
     }

@@ -4,6 +4,8 @@ import com.google.gson.JsonObject;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import org.shotledger.comm.Comm;
+import org.shotledger.comm.CommMessage;
 import org.shotledger.display.Display;
 import org.shotledger.ipynb.MimeJson;
 import org.shotledger.snippet.CellError;
@@ -65,6 +67,21 @@ final class IoPub {
 
     void comm(String type, JsonObject content, JsonObject parent) {
         send(type, parent, content);
+    }
+
+    void comm(String type, Comm comm, CommMessage message, JsonObject parent) {
+        JsonObject content = Json.one("comm_id", comm.id());
+        if (type.equals("comm_open")) {
+            content.addProperty("target_name", comm.target());
+        }
+        content.add("data", Json.of(message.data()));
+        channel.send(
+                List.of(type.getBytes(StandardCharsets.US_ASCII)),
+                type,
+                parent,
+                content,
+                Json.of(message.metadata()),
+                message.buffers());
     }
 
     /** Plain text of a shown value, for the history. */

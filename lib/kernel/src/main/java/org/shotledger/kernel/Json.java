@@ -1,14 +1,20 @@
 package org.shotledger.kernel;
 
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
+import com.google.gson.reflect.TypeToken;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import org.shotledger.snippet.CellError;
 
 /** Contents that several messages share. */
 final class Json {
+
+    private static final Gson GSON = new GsonBuilder().serializeNulls().create();
 
     private Json() {}
 
@@ -46,6 +52,18 @@ final class Json {
         JsonObject content = new JsonObject();
         content.add(name, value);
         return content;
+    }
+
+    /** Texts, numbers, booleans, nulls, and lists and maps of these. */
+    static JsonObject of(Map<String, Object> values) {
+        return GSON.toJsonTree(values).getAsJsonObject();
+    }
+
+    /** The other way round; anything but an object is nothing. */
+    static Map<String, Object> map(JsonElement object) {
+        return object != null && object.isJsonObject()
+                ? GSON.fromJson(object, new TypeToken<Map<String, Object>>() {}.getType())
+                : Map.of();
     }
 
     static List<JsonElement> elements(JsonElement array) {

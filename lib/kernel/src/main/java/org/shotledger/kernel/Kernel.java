@@ -8,6 +8,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
+import org.shotledger.comm.Comms;
 import org.shotledger.display.Display;
 import org.shotledger.snippet.Assistant;
 import org.shotledger.snippet.JavaSession;
@@ -69,8 +70,12 @@ public final class Kernel {
             Display.install(frontEnd);
             Thread answering = daemon("shell", () -> shell(shell, iopub, router, frontEnd, starting));
             awaitEnd();
+            for (int port : new int[] {connection.heartbeat(), connection.control(), connection.shell()}) {
+                Channel.wake(context, connection.address(port));
+            }
             leave(heartbeat, controlling, answering);
             Display.install(null);
+            Comms.install(null);
         }
         // what is still to be sent gets a moment; a cell that goes on running must not keep the process
         daemon("closing", context::close).join(CLOSE_MILLIS);
@@ -105,7 +110,8 @@ public final class Kernel {
     }
 
     private Channel channel(ZContext context, SocketType type, int port, Wire wire) {
-        return new Channel(context, type, connection.address(port), wire);
+        int poll = port == connection.stdin() ? Channel.ASK_MILLIS : Channel.POLL_MILLIS;
+        return new Channel(context, type, connection.address(port), wire, poll);
     }
 
     private Thread daemon(String name, Runnable task) {
@@ -151,7 +157,7 @@ public final class Kernel {
                         switch (message.type()) {
                             case "interrupt_request" -> {
                                 reply(channel, message, Json.ok());
-                                interrupt(iopub, message);
+                                interrupt();
                             }
                             case "shutdown_request" -> shutdown(channel, iopub, message);
                             case "kernel_info_request" -> reply(channel, message, Requests.kernelInfo());
@@ -164,13 +170,13 @@ public final class Kernel {
         }
     }
 
-    private void interrupt(IoPub iopub, Message message) {
+    private void interrupt() {
         JavaSession running = session;
         if (running == null) {
             return;
         }
         try {
-            running.interrupt(sentence -> iopub.stream("stderr", sentence + "\n", message.header()));
+            running.interrupt();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
@@ -200,7 +206,9 @@ public final class Kernel {
         }
         session = starting.join();
         Executor executor = new Executor(session, iopub, router, frontEnd);
-        Requests requests = new Requests(new Assistant(session, preferred));
+        Comms comms = new Comms((type, comm, message) -> iopub.comm(type, comm, message, frontEnd.parent()));
+        Comms.install(comms);
+        Requests requests = new Requests(new Assistant(session, preferred), comms);
         if (pending != null) {
             handle(channel, iopub, pending, executor, requests);
         }
@@ -237,12 +245,8 @@ public final class Kernel {
             case "is_complete_request" -> reply(channel, message, requests.isComplete(message));
             case "history_request" -> reply(channel, message, executor.history().reply(message));
             case "comm_info_request" -> reply(channel, message, requests.commInfo(message));
-            case "comm_open" -> {
-                requests.comm(message);
-                // nobody here listens on any target: the protocol wants it closed again
-                iopub.comm("comm_close", Json.one("comm_id", message.text("comm_id", "")), message.header());
-            }
-            case "comm_msg", "comm_close" -> requests.comm(message);
+            case "comm_open", "comm_msg", "comm_close" ->
+                executor.frontEnd().during(message, () -> requests.comm(message));
             case "shutdown_request" -> shutdown(channel, iopub, message);
             default -> {
                 // not spoken here: the protocol says to ignore what is unknown

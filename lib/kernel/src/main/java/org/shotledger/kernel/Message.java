@@ -10,8 +10,11 @@ import java.util.List;
  * @param identities routing frames in front of the delimiter
  * @param header its header
  * @param content its content
+ * @param metadata what goes beside it
+ * @param buffers binary content
  */
-record Message(List<byte[]> identities, JsonObject header, JsonObject content) {
+record Message(
+        List<byte[]> identities, JsonObject header, JsonObject content, JsonObject metadata, List<byte[]> buffers) {
 
     String type() {
         return text(header, "msg_type", "");

@@ -1,8 +1,9 @@
 package org.shotledger.kernel;
 
+import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
-import java.util.HashMap;
-import java.util.Map;
+import org.shotledger.comm.CommMessage;
+import org.shotledger.comm.Comms;
 import org.shotledger.snippet.Assistant;
 import org.shotledger.snippet.Completion;
 
@@ -12,10 +13,11 @@ final class Requests {
     private static final String VERSION = "0.1.0";
 
     private final Assistant assistant;
-    private final Map<String, JsonObject> comms = new HashMap<>();
+    private final Comms comms;
 
-    Requests(Assistant assistant) {
+    Requests(Assistant assistant, Comms comms) {
         this.assistant = assistant;
+        this.comms = comms;
     }
 
     static JsonObject kernelInfo() {
@@ -34,7 +36,7 @@ final class Requests {
         content.add("language_info", language);
         content.addProperty("banner", "Shotledger " + VERSION + " on Java " + System.getProperty("java.version"));
         content.addProperty("debugger", false);
-        content.add("help_links", new com.google.gson.JsonArray());
+        content.add("help_links", new JsonArray());
         return content;
     }
 
@@ -46,8 +48,22 @@ final class Requests {
         content.add("matches", Json.strings(found.matches()));
         content.addProperty("cursor_start", CodePoints.fromUnits(code, found.start()));
         content.addProperty("cursor_end", CodePoints.fromUnits(code, found.end()));
-        content.add("metadata", new JsonObject());
+        content.add("metadata", Json.object("_jupyter_types_experimental", kinds(found, content)));
         return content;
+    }
+
+    /** The kinds of the matches, in the way the front ends that show them expect. */
+    private static JsonArray kinds(Completion found, JsonObject content) {
+        JsonArray kinds = new JsonArray();
+        for (int i = 0; i < found.matches().size(); i++) {
+            JsonObject kind = new JsonObject();
+            kind.add("start", content.get("cursor_start"));
+            kind.add("end", content.get("cursor_end"));
+            kind.addProperty("text", found.matches().get(i));
+            kind.addProperty("type", found.kinds().get(i));
+            kinds.add(kind);
+        }
+        return kinds;
     }
 
     JsonObject inspect(Message request) {
@@ -70,24 +86,26 @@ final class Requests {
         return content;
     }
 
-    /** Remembers what front ends open, although nothing here answers them. */
+    /** Takes a message of a comm; what its receiver throws is the receiver's affair. */
     void comm(Message message) {
         String id = message.text("comm_id", "");
-        if (message.type().equals("comm_open")) {
-            comms.put(id, Json.one("target_name", message.text("target_name", "")));
-        } else if (message.type().equals("comm_close")) {
-            comms.remove(id);
+        CommMessage inner = new CommMessage(
+                Json.map(message.content().get("data")), Json.map(message.metadata()), message.buffers());
+        try {
+            switch (message.type()) {
+                case "comm_open" -> comms.opened(id, message.text("target_name", ""), inner);
+                case "comm_close" -> comms.closed(id);
+                default -> comms.received(id, inner);
+            }
+        } catch (RuntimeException | Error e) {
+            System.err.println("A control could not be answered: " + e);
         }
     }
 
     JsonObject commInfo(Message request) {
-        String target = request.text("target_name", "");
         JsonObject open = new JsonObject();
-        comms.forEach((id, comm) -> {
-            if (target.isEmpty() || target.equals(comm.get("target_name").getAsString())) {
-                open.add(id, comm);
-            }
-        });
+        comms.list(request.text("target_name", ""))
+                .forEach((id, target) -> open.add(id, Json.one("target_name", target)));
         JsonObject content = Json.ok();
         content.add("comms", open);
         return content;

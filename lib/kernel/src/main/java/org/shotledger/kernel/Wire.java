@@ -42,8 +42,12 @@ final class Wire {
             return Optional.empty();
         }
         try {
-            return Optional.of(
-                    new Message(List.copyOf(frames.subList(0, at)), object(parts.get(0)), object(parts.get(3))));
+            return Optional.of(new Message(
+                    List.copyOf(frames.subList(0, at)),
+                    object(parts.get(0)),
+                    object(parts.get(3)),
+                    object(parts.get(2)),
+                    List.copyOf(frames.subList(at + 6, frames.size()))));
         } catch (JsonParseException | IllegalStateException | StackOverflowError e) {
             return Optional.empty();
         }
@@ -55,11 +59,23 @@ final class Wire {
 
     /** The frames of a message to send. */
     List<byte[]> encode(List<byte[]> identities, String type, JsonObject parent, JsonObject content) {
-        List<byte[]> parts = List.of(bytes(header(type)), bytes(parent), bytes(new JsonObject()), bytes(content));
+        return encode(identities, type, parent, content, new JsonObject(), List.of());
+    }
+
+    /** The frames of a message with metadata and binary content. */
+    List<byte[]> encode(
+            List<byte[]> identities,
+            String type,
+            JsonObject parent,
+            JsonObject content,
+            JsonObject metadata,
+            List<byte[]> buffers) {
+        List<byte[]> parts = List.of(bytes(header(type)), bytes(parent), bytes(metadata), bytes(content));
         List<byte[]> frames = new ArrayList<>(identities);
         frames.add(DELIMITER);
         frames.add(signature.sign(parts));
         frames.addAll(parts);
+        frames.addAll(buffers);
         return frames;
     }
 

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.function.Consumer;
 import org.shotledger.display.Display;
 import org.shotledger.ipynb.Notebook;
 import org.shotledger.ipynb.NotebookCell;
@@ -13,21 +14,35 @@ import org.shotledger.ipynb.Output;
 /** A notebook as one self-contained HTML page: no script, no network, fit to print. */
 final class HtmlPage {
 
+    /** Nothing runs, nothing is fetched: Content Security Policy Level 3, W3C. */
+    private static final String POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'; font-src data:;"
+            + " base-uri 'none'; form-action 'none'";
+
     private final Notebook notebook;
     private final boolean showCode;
+    private final Consumer<String> say;
     private final StringBuilder page = new StringBuilder();
 
-    private HtmlPage(Notebook notebook, boolean showCode) {
+    private HtmlPage(Notebook notebook, boolean showCode, Consumer<String> say) {
         this.notebook = notebook;
         this.showCode = showCode;
+        this.say = say;
     }
 
-    static String of(Notebook notebook, String fallbackTitle, boolean showCode) {
-        return new HtmlPage(notebook, showCode).write(fallbackTitle);
+    /**
+     * The page of a notebook.
+     *
+     * @param say told what of the notebook the page cannot hold, a sentence each
+     */
+    static String of(Notebook notebook, String fallbackTitle, boolean showCode, Consumer<String> say) {
+        return new HtmlPage(notebook, showCode, say).write(fallbackTitle);
     }
 
     private String write(String fallbackTitle) {
         page.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+                .append("<meta http-equiv=\"Content-Security-Policy\" content=\"")
+                .append(POLICY)
+                .append("\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
                 .append(Display.escapeHtml(notebook.title(fallbackTitle)))
                 .append("</title>\n<style>\n")
@@ -42,7 +57,7 @@ final class HtmlPage {
             banner(cell);
         } else if (cell.type().equals("markdown")) {
             page.append("<section class=\"text\">\n")
-                    .append(Markdown.toHtml(cell.source()))
+                    .append(SafeHtml.of(Markdown.toHtml(cell.source()), say))
                     .append("</section>\n");
         } else if (cell.isCode()) {
             code(cell);
@@ -89,14 +104,16 @@ final class HtmlPage {
         String png = output.text(Display.PNG);
         String markdown = output.text(Display.MARKDOWN);
         if (!html.isEmpty()) {
-            page.append("<div class=\"result\">\n").append(html).append("\n</div>\n");
+            page.append("<div class=\"result\">\n")
+                    .append(SafeHtml.of(html, say))
+                    .append("\n</div>\n");
         } else if (!svg.isEmpty()) {
             image("image/svg+xml", Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8)), output);
         } else if (!png.isEmpty()) {
             image(Display.PNG, png.strip(), output);
         } else if (!markdown.isEmpty()) {
             page.append("<div class=\"result\">\n")
-                    .append(Markdown.toHtml(markdown))
+                    .append(SafeHtml.of(Markdown.toHtml(markdown), say))
                     .append("</div>\n");
         } else {
             pre("result", output.text(Display.TEXT));

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.function.Consumer;
 import org.jsoup.Jsoup;
 import org.jsoup.helper.W3CDom;
 import org.jsoup.nodes.Document;
@@ -26,11 +27,30 @@ final class PdfPage {
 
     private PdfPage() {}
 
-    /** Lays out an HTML page; nothing is fetched. */
-    static byte[] of(String html) throws IOException {
+    /**
+     * Lays out an HTML page; nothing is fetched. An image that cannot be drawn gives way to its text.
+     *
+     * @param say told which images these are
+     */
+    static byte[] of(String html, Consumer<String> say) throws IOException {
         XRLog.setLoggingEnabled(false);
         Document document = Jsoup.parse(html, "", Parser.htmlParser().settings(ParseSettings.preserveCase));
-        document.select("img[src^=" + SVG_DATA + "]").forEach(PdfPage::inline);
+        for (Element image : document.select("img[src^=" + SVG_DATA + "]")) {
+            inline(image, say);
+        }
+        try {
+            return drawn(document);
+        } catch (RuntimeException odd) {
+            for (Element image : document.select("svg, img")) {
+                if (!isDrawable(image)) {
+                    leaveOut(image, say);
+                }
+            }
+            return drawn(document);
+        }
+    }
+
+    private static byte[] drawn(Document document) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (BatikSVGDrawer svg = new BatikSVGDrawer()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();
@@ -45,11 +65,38 @@ final class PdfPage {
         return out.toByteArray();
     }
 
-    private static void inline(Element image) {
-        byte[] svg = Base64.getDecoder().decode(image.attr("src").substring(SVG_DATA.length()));
-        String text = new String(svg, StandardCharsets.UTF_8);
-        String root = text.substring(Math.max(0, text.indexOf("<svg")));
-        image.replaceWith(Jsoup.parse(root, "", Parser.xmlParser()).selectFirst("svg"));
+    /** Draws one image alone. */
+    private static boolean isDrawable(Element image) throws IOException {
+        Document alone = Document.createShell("");
+        alone.body().appendChild(image.clone());
+        try {
+            return drawn(alone).length > 0;
+        } catch (RuntimeException odd) {
+            return false;
+        }
+    }
+
+    private static void leaveOut(Element image, Consumer<String> say) {
+        String text = image.attr("alt").isBlank() ? "an image" : image.attr("alt");
+        say.accept("The PDF holds the text of an image that cannot be drawn: " + text + ".");
+        image.replaceWith(new Element("span").text("[image: " + text + "]"));
+    }
+
+    private static void inline(Element image, Consumer<String> say) {
+        try {
+            byte[] svg = Base64.getDecoder().decode(image.attr("src").substring(SVG_DATA.length()));
+            String text = new String(svg, StandardCharsets.UTF_8);
+            String root = text.substring(Math.max(0, text.indexOf("<svg")));
+            Element drawing = Jsoup.parse(root, "", Parser.xmlParser()).selectFirst("svg");
+            if (drawing != null) {
+                image.replaceWith(drawing.attr("alt", image.attr("alt")));
+                return;
+            }
+        } catch (IllegalArgumentException notBase64) {
+            leaveOut(image, say);
+            return;
+        }
+        leaveOut(image, say);
     }
 
     private static void fonts(PdfRendererBuilder builder) {

@@ -41,12 +41,13 @@ public final class Runner {
      * @param request what to run and what to write
      * @return true if each cell ran
      * @throws NotebookException if the file is no notebook or a value has nowhere to go; nothing is written then
-     * @throws IOException if a result cannot be written
+     * @throws IOException if a result cannot be written, which is found out before the first cell runs where that is possible
      */
     public boolean run(RunRequest request) throws IOException {
         Notebook notebook = Notebook.read(request.notebook(), shown.apply(request.notebook()));
         Banner.remove(notebook.cells());
         Parameters.apply(notebook, request.values(), shown.apply(request.notebook()));
+        OutFolder.check(request.out(), shown.apply(request.out()));
         RunReport report = execute(notebook);
         report.failing()
                 .ifPresent(cell ->
@@ -74,12 +75,12 @@ public final class Runner {
         if (request.formats().equals(Set.of("ipynb"))) {
             return written;
         }
-        String html = HtmlPage.of(notebook, name, request.showCode());
+        String html = HtmlPage.of(notebook, name, request.showCode(), say);
         if (request.formats().contains("html")) {
             written.add(save(request, name + ".html", html.getBytes(StandardCharsets.UTF_8)));
         }
         if (request.formats().contains("pdf")) {
-            written.add(save(request, name + ".pdf", PdfPage.of(html)));
+            written.add(save(request, name + ".pdf", PdfPage.of(html, say)));
         }
         return written;
     }

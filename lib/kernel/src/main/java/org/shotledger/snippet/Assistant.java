@@ -3,10 +3,12 @@ package org.shotledger.snippet;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import javax.lang.model.SourceVersion;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.Documentation;
 import jdk.jshell.SourceCodeAnalysis.Suggestion;
@@ -26,7 +28,6 @@ public final class Assistant {
             Set.of("equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "toString()", "wait(", "class");
 
     private final JavaSession session;
-    private final SourceCodeAnalysis analysis;
     private final LibraryDocs docs;
     private final Set<String> preferred;
 
@@ -38,7 +39,6 @@ public final class Assistant {
      */
     public Assistant(JavaSession session, Set<String> preferred) {
         this.session = session;
-        this.analysis = session.analysis();
         this.docs = new LibraryDocs(session.options());
         this.preferred = Set.copyOf(preferred);
     }
@@ -52,14 +52,21 @@ public final class Assistant {
      */
     public Completion complete(String source, int cursor) {
         if (source.length() > JavaSession.LONGEST_CELL) {
-            return new Completion(List.of(), cursor, cursor);
+            return Completion.none(cursor);
+        }
+        int around = TextLiterals.around(source, cursor);
+        if (around >= 0) {
+            return source.charAt(around) == '"'
+                    ? PathNames.complete(source.substring(around + 1, cursor), cursor)
+                    : Completion.none(cursor);
         }
         session.makeImports();
         int[] anchor = {cursor};
         int start = snippetStart(source, cursor);
-        List<Suggestion> found = analysis.completionSuggestions(source.substring(start), cursor - start, anchor);
+        List<Suggestion> found =
+                session.analysis().completionSuggestions(source.substring(start), cursor - start, anchor);
         if (found.isEmpty()) {
-            return new Completion(List.of(), cursor, cursor);
+            return Completion.none(cursor);
         }
         List<String> matches = found.stream()
                 .sorted(Comparator.comparing((Suggestion s) -> !s.matchesType())
@@ -71,7 +78,20 @@ public final class Assistant {
                 .stream()
                 .limit(LIMIT)
                 .toList();
-        return new Completion(matches, start + anchor[0], cursor);
+        List<String> kinds = matches.stream().map(Assistant::kind).toList();
+        return new Completion(matches, start + anchor[0], cursor, kinds);
+    }
+
+    /** Told by how it is written, as everybody who reads Java tells it. */
+    private static String kind(String match) {
+        if (match.contains("(")) {
+            return "function";
+        }
+        if (SourceVersion.isKeyword(match)) {
+            return "keyword";
+        }
+        boolean type = Character.isUpperCase(match.charAt(0)) && !match.equals(match.toUpperCase(Locale.ROOT));
+        return type ? "class" : match.endsWith(".") ? "module" : "instance";
     }
 
     private static String name(Suggestion suggestion) {
@@ -103,10 +123,10 @@ public final class Assistant {
     }
 
     private List<Documentation> documentation(String before) {
-        List<Documentation> found = analysis.documentation(before, before.length(), true);
+        List<Documentation> found = session.analysis().documentation(before, before.length(), true);
         if (found.isEmpty()) {
             // the name of a method is explained once its parenthesis is open
-            found = analysis.documentation(before + "(", before.length() + 1, true);
+            found = session.analysis().documentation(before + "(", before.length() + 1, true);
         }
         return found;
     }
@@ -125,7 +145,7 @@ public final class Assistant {
         int start = 0;
         String rest = source.substring(0, cursor);
         while (!rest.isBlank()) {
-            SourceCodeAnalysis.CompletionInfo info = analysis.analyzeCompletion(rest);
+            SourceCodeAnalysis.CompletionInfo info = session.analysis().analyzeCompletion(rest);
             String remaining = info.remaining();
             boolean last = remaining == null || remaining.isBlank() || remaining.length() >= rest.length();
             if (last || !info.completeness().isComplete()) {
@@ -149,7 +169,7 @@ public final class Assistant {
         }
         String rest = source;
         while (true) {
-            SourceCodeAnalysis.CompletionInfo info = analysis.analyzeCompletion(rest);
+            SourceCodeAnalysis.CompletionInfo info = session.analysis().analyzeCompletion(rest);
             switch (info.completeness()) {
                 case DEFINITELY_INCOMPLETE, CONSIDERED_INCOMPLETE -> {
                     return "incomplete";

@@ -8,11 +8,18 @@ import java.util.List;
  * @param matches texts, best first
  * @param start where the text they replace starts, in UTF-16 units
  * @param end where it ends
+ * @param kinds what each match is: {@code class}, {@code function}, {@code instance}, {@code keyword}, {@code module} or {@code path}
  */
-public record Completion(List<String> matches, int start, int end) {
+public record Completion(List<String> matches, int start, int end, List<String> kinds) {
 
-    /** Copies the matches. */
+    /** Copies the lists. */
     public Completion {
         matches = List.copyOf(matches);
+        kinds = List.copyOf(kinds);
+    }
+
+    /** Nothing fits. */
+    static Completion none(int cursor) {
+        return new Completion(List.of(), cursor, cursor, List.of());
     }
 }

@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import jdk.jshell.Diag;
 
 /** Words an error for the person at the notebook: the sentence first, then the place, never the machinery. */
 final class ErrorText {
+
+    /** The classes that hold what cells declare, in front of its names. */
+    private static final Pattern MACHINERY = Pattern.compile("REPL\\.\\$\\w+\\$\\w+[.$]");
 
     private static final int LIBRARY_FRAMES = 5;
     private static final int CELL_FRAMES = 8;
@@ -26,7 +30,7 @@ final class ErrorText {
         List<String> lines = new ArrayList<>();
         for (Diag problem : problems) {
             if (problem.isError()) {
-                Place place = cell.placeAt(sourceOffset + (int) Math.max(0, problem.getPosition()));
+                Place place = cell.placeAt(sourceOffset + piece.ownPosition((int) Math.max(0, problem.getPosition())));
                 lines.add(place.heading() + ": " + firstLetterUp(message(problem)));
                 lines.addAll(place.excerpt());
             }
@@ -60,7 +64,7 @@ final class ErrorText {
     static String safeMessage(Throwable thrown) {
         try {
             String message = thrown.getMessage();
-            return message == null ? "" : message;
+            return message == null ? "" : MACHINERY.matcher(message).replaceAll("");
         } catch (Throwable failing) {
             return "(its message could not be made: " + failing.getClass().getSimpleName() + ")";
         }
@@ -135,7 +139,8 @@ final class ErrorText {
                 || name.startsWith("java.lang.reflect.");
     }
 
-    private static String message(Diag problem) {
+    /** What the compiler says, without what it says of its own classes. */
+    static String message(Diag problem) {
         // the class around a snippet is the compiler's business: its name is left out already, its line goes too
         return problem.getMessage(Locale.ROOT)
                 .strip()

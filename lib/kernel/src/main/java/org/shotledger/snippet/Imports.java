@@ -37,6 +37,10 @@ final class Imports {
         return made || !needs(source) ? Map.of() : make();
     }
 
+    boolean areMade() {
+        return made;
+    }
+
     private boolean needs(String source) {
         Set<String> declared = new HashSet<>();
         shell.variables().forEach(s -> declared.add(s.name()));

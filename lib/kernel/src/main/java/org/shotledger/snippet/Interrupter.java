@@ -1,9 +1,8 @@
 package org.shotledger.snippet;
 
-import java.util.function.Consumer;
 import jdk.jshell.spi.ExecutionControl;
 
-/** Stops the running cell: first by asking, then by force, and says so when even that fails. */
+/** Stops the running cell: first by asking, then by force; one that nothing stops is left behind. */
 final class Interrupter {
 
     private static final long ASK_MILLIS = 250;
@@ -24,18 +23,17 @@ final class Interrupter {
         return control.isStopRequested();
     }
 
-    /** Returns when the cell has stopped, or after the sentence that it is still running. */
-    void interrupt(Consumer<String> say) throws InterruptedException {
+    /** Returns when the cell has stopped or was left behind. */
+    void interrupt() throws InterruptedException {
         control.requestStop();
         Call call = control.lastCall();
         if (call == null) {
             return; // nothing runs yet, and nothing will be started
         }
         call.interrupt();
-        if (awaitEnd(call, ASK_MILLIS) || force(call)) {
-            return;
+        if (!awaitEnd(call, ASK_MILLIS) && !force(call)) {
+            call.abandon();
         }
-        say.accept("The cell does not stop: it is still running. Restart the kernel to end it.");
     }
 
     /** Repeats in bursts, since a cell that catches everything can only be ended between two catches. */
@@ -43,7 +41,7 @@ final class Interrupter {
         long end = System.nanoTime() + FORCE_MILLIS * 1_000_000;
         while (System.nanoTime() < end) {
             for (int i = 0; i < BURST && !call.isDone(); i++) {
-                stopOnce();
+                stopOnce(call);
             }
             if (awaitEnd(call, 10)) {
                 return true;
@@ -52,9 +50,12 @@ final class Interrupter {
         return call.isDone();
     }
 
-    private void stopOnce() {
+    private void stopOnce(Call call) {
+        if (call.kill()) {
+            return;
+        }
         try {
-            control.stop();
+            control.stop(); // newer Java weaves a look at this wish into the loops of cells
         } catch (ExecutionControl.EngineTerminationException | ExecutionControl.InternalException e) {
             throw new IllegalStateException("the running cell cannot be stopped", e);
         }

@@ -1,21 +1,13 @@
 package org.shotledger.snippet;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
-import java.util.function.Consumer;
-import java.util.stream.Stream;
-import jdk.jshell.DeclarationSnippet;
+import java.util.concurrent.ScheduledFuture;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.Snippet.Status;
-import jdk.jshell.Snippet.SubKind;
-import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
-import jdk.jshell.UnresolvedReferenceException;
 
 /**
  * The Java of one notebook: declarations, variables and their values.
@@ -27,19 +19,16 @@ public final class JavaSession implements AutoCloseable {
     /** Longest cell that is compiled; the compiler would be busy for minutes with a longer one. */
     static final int LONGEST_CELL = 2_000_000;
 
-    private static final Set<SubKind> SHOWN =
-            Set.of(SubKind.TEMP_VAR_EXPRESSION_SUBKIND, SubKind.VAR_VALUE_SUBKIND, SubKind.OTHER_EXPRESSION_SUBKIND);
-
-    private final CellControl control = new CellControl();
+    private final CellControl control = new CellControl(this::tellUncaught);
     private final Interrupter interrupter = new Interrupter(control);
     private final Map<String, Snippet> declared = new HashMap<>();
     private final SessionOptions options;
-    private final JShell shell;
-    private final Imports imports;
-    private final Splitter splitter;
-    private final Origins origins;
-    private final ErrorText errors;
-    private final RecentResults results;
+    private volatile JShell shell;
+    private Imports imports;
+    private Splitter splitter;
+    private Origins origins;
+    private ErrorText errors;
+    private RecentResults results;
 
     /**
      * Starts a session.
@@ -48,13 +37,17 @@ public final class JavaSession implements AutoCloseable {
      */
     public JavaSession(SessionOptions options) {
         this.options = options;
+        begin();
+    }
+
+    private void begin() {
         shell = JShell.builder()
                 .executionEngine(new CellControlProvider(control), Map.of())
                 .fileManager(platform -> new ClassPathFiles(platform, options.classes()))
                 .compilerOptions("-proc:none", "-Xlint:none", "-parameters")
                 .build();
         splitter = new Splitter(shell.sourceCodeAnalysis());
-        origins = new Origins(shell);
+        origins = new Origins(shell, control.linker());
         errors = new ErrorText(origins, options);
         results = new RecentResults(shell, control);
         imports = new Imports(shell, options.imports());
@@ -74,28 +67,74 @@ public final class JavaSession implements AutoCloseable {
                     + ". Read large data from a file instead.";
             return new CellResult(false, null, ErrorText.plain("CellTooLong", sentence, null), List.of());
         }
-        Cell cell = new Cell(label, source);
-        Evaluation run = new Evaluation(cell);
+        Timing timing = Timing.of(source);
+        Cell cell = new Cell(label, timing.source());
+        Evaluation run = new Evaluation(this, cell, timing);
         try {
-            declared.putAll(imports.madeFor(source));
-            run.all();
+            declared.putAll(imports.madeFor(cell.source()));
+        } catch (IllegalArgumentException e) {
+            run.fail(ErrorText.plain("ImportError", inCompiler(e), e));
+            return run.result();
+        }
+        ScheduledFuture<?> memory = MemoryWatch.start(this::stopFullCell);
+        try {
+            run.all(splitter.split(cell.source()));
         } catch (Throwable e) {
             // a compiler that overflows or runs out of memory must not take the session with it
-            run.fail(ErrorText.plain(e.getClass().getSimpleName(), inCompiler(e), e));
+            MemoryWatch.release();
+            run.mend(e);
         } finally {
+            memory.cancel(false);
             control.forgetCall();
         }
         return run.result();
     }
 
     /**
-     * Stops the running cell and returns when it has stopped or cannot be stopped.
+     * Starts the compiler anew and declares to it what the session holds; values stay where they are.
      *
-     * @param say told one sentence if the cell goes on running
+     * @param held what is to be there again
+     * @return sentences about what could not be kept
+     */
+    List<String> rebuild(List<Snippet> held) {
+        JShell broken = shell;
+        Origins known = origins;
+        boolean imported = imports.areMade();
+        control.linker().restart();
+        declared.clear();
+        begin();
+        if (imported) {
+            makeImports();
+        }
+        List<String> notes = new Rebuild(this, known).declare(held);
+        broken.close();
+        return notes;
+    }
+
+    /** Called in the thread that ends: what is printed there goes to the cell that started it. */
+    private void tellUncaught(Thread thread, Throwable thrown) {
+        StringBuilder text = new StringBuilder("The thread " + thread.getName() + " ended with an exception.\n");
+        errors.thrown(thrown).report().forEach(line -> text.append(line).append('\n'));
+        System.err.print(text);
+    }
+
+    private void stopFullCell() {
+        control.noteMemoryUsedUp();
+        try {
+            interrupter.interrupt();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /**
+     * Stops the running cell and returns when it has stopped. A cell that waits where Java cannot interrupt it is left behind: its
+     * evaluation ends with an error that says so, and its thread goes on.
+     *
      * @throws InterruptedException if the calling thread is interrupted while it waits
      */
-    public void interrupt(Consumer<String> say) throws InterruptedException {
-        interrupter.interrupt(say);
+    public void interrupt() throws InterruptedException {
+        interrupter.interrupt();
     }
 
     /**
@@ -127,158 +166,53 @@ public final class JavaSession implements AutoCloseable {
         return shell.sourceCodeAnalysis();
     }
 
-    private static String inCompiler(Throwable e) {
-        return "The cell could not be compiled: " + e.getClass().getSimpleName() + " " + ErrorText.safeMessage(e);
+    /** For the run of a cell. */
+    JShell shell() {
+        return shell;
     }
 
-    /** The run of one cell. */
-    private final class Evaluation {
-        private final Cell cell;
-        private final List<String> notes = new ArrayList<>();
-        private CellError error;
-        private boolean hasValue;
-        private Object value;
+    CellControl control() {
+        return control;
+    }
 
-        Evaluation(Cell cell) {
-            this.cell = cell;
-        }
+    Origins origins() {
+        return origins;
+    }
 
-        CellResult result() {
-            return new CellResult(hasValue && error == null, error == null ? value : null, error, notes);
-        }
+    ErrorText errors() {
+        return errors;
+    }
 
-        void fail(CellError reason) {
-            error = reason;
-        }
+    /** Whether this very declaration is there already: keeping it keeps every value made from it. */
+    boolean isDeclared(String source) {
+        Snippet same = declared.get(source.strip());
+        return same != null && shell.status(same) == Status.VALID;
+    }
 
-        void all() {
-            List<Piece> pieces = splitter.split(cell.source());
-            Piece last = pieces.isEmpty() ? null : pieces.get(pieces.size() - 1);
-            if (last != null && !last.complete()) {
-                one(last); // does not compile: nothing of the cell is run
-                return;
-            }
-            for (Piece piece : pieces) {
-                one(piece);
-                if (error != null) {
-                    return;
-                }
-            }
+    /** Notes a result or a declaration. */
+    void keep(Snippet snippet) {
+        results.add(snippet);
+        boolean repeatable = snippet.kind() == Snippet.Kind.METHOD
+                || snippet.kind() == Snippet.Kind.TYPE_DECL
+                || snippet.kind() == Snippet.Kind.IMPORT;
+        if (repeatable) {
+            declared.put(snippet.source().strip(), snippet);
         }
+    }
 
-        private void one(Piece piece) {
-            hasValue = false;
-            value = null;
-            if (interrupter.isRequested()) {
-                fail(interrupted());
-                return;
-            }
-            Snippet same = declared.get(piece.source().strip());
-            if (same != null && shell.status(same) == Status.VALID) {
-                return; // the same declaration again: keeping it keeps every value made from it
-            }
-            control.forgetCall();
-            take(shell.eval(piece.source()), piece);
-        }
+    /** What {@code vars()} shows: the variables that cells have named. */
+    VariablesTable variables() {
+        Map<String, VariablesTable.Row> rows = new HashMap<>();
+        shell.variables()
+                .filter(v -> shell.status(v) == Status.VALID && !v.name().startsWith("$"))
+                .forEach(v -> rows.put(
+                        v.name(),
+                        VariablesTable.row(
+                                v.name(), v.typeName(), control.variables().value(v.name()))));
+        return VariablesTable.of(rows);
+    }
 
-        private void take(List<SnippetEvent> events, Piece piece) {
-            SnippetEvent main = events.stream()
-                    .filter(e -> e.causeSnippet() == null)
-                    .findFirst()
-                    .orElse(null);
-            if (main == null) {
-                return;
-            }
-            Snippet snippet = main.snippet();
-            int offset = Math.max(piece.offset(), cell.source().indexOf(snippet.source(), piece.offset()));
-            origins.add(snippet, cell, offset);
-            noteLosses(events, snippet);
-            settle(main, piece, offset);
-        }
-
-        private void settle(SnippetEvent main, Piece piece, int offset) {
-            Snippet snippet = main.snippet();
-            Call call = control.lastCall();
-            if (main.status() == Status.REJECTED) {
-                fail(errors.compiling(shell.diagnostics(snippet).toList(), cell, piece, offset));
-            } else if (call != null && (call.isStopped() || interrupter.isRequested())) {
-                fail(interrupted());
-            } else if (main.exception() instanceof UnresolvedReferenceException e) {
-                fail(calledTooEarly(e));
-            } else if (call != null && call.thrown() != null) {
-                fail(errors.thrown(call.thrown()));
-            } else if (main.status() == Status.RECOVERABLE_NOT_DEFINED || main.status() == Status.RECOVERABLE_DEFINED) {
-                unresolved((DeclarationSnippet) snippet, offset);
-            } else {
-                keep(snippet, call);
-            }
-            if (error != null && snippet.kind() == Snippet.Kind.VAR && main.status() == Status.VALID) {
-                shell.drop(snippet); // rather no variable than one that silently holds 0 or null
-            }
-        }
-
-        private void keep(Snippet snippet, Call call) {
-            hasValue = SHOWN.contains(snippet.subKind());
-            value = hasValue && call != null ? call.value() : null;
-            if (value == System.out || value == System.err) { // what printf gives back is no result
-                hasValue = false;
-                value = null;
-            }
-            results.add(snippet);
-            boolean repeatable = snippet.kind() == Snippet.Kind.METHOD
-                    || snippet.kind() == Snippet.Kind.TYPE_DECL
-                    || snippet.kind() == Snippet.Kind.IMPORT;
-            if (repeatable) {
-                declared.put(snippet.source().strip(), snippet);
-            }
-        }
-
-        private void unresolved(DeclarationSnippet snippet, int offset) {
-            List<String> missing = shell.unresolvedDependencies(snippet).toList();
-            String sentence = snippet.name() + " needs " + String.join(", ", missing) + ", not declared yet";
-            if (snippet.kind() == Snippet.Kind.METHOD) {
-                notes.add(sentence + "; it can be called once that is declared.");
-                return;
-            }
-            List<String> lines = new ArrayList<>();
-            Place place = cell.placeAt(offset);
-            lines.add(place.heading() + ": " + sentence + ".");
-            lines.addAll(place.excerpt());
-            Stream<String> details = shell.diagnostics(snippet).map(d -> "  " + d.getMessage(Locale.ROOT));
-            details.forEach(lines::add);
-            fail(new CellError("CompileError", sentence, lines, null));
-        }
-
-        private void noteLosses(List<SnippetEvent> events, Snippet main) {
-            for (String name : control.finishCarrying(
-                    shell.sourceCodeAnalysis().wrapper(main).fullClassName())) {
-                notes.add("The value of " + name + " is lost: it was made from an earlier version of what this cell"
-                        + " declares. Run the cell that makes " + name + " again.");
-            }
-            for (SnippetEvent event : events) {
-                boolean gone = event.causeSnippet() != null
-                        && event.snippet().kind() == Snippet.Kind.VAR
-                        && event.previousStatus() == Status.VALID
-                        && event.status() != Status.VALID
-                        && event.status() != Status.OVERWRITTEN
-                        && event.status() != Status.DROPPED;
-                if (gone) {
-                    String name = ((DeclarationSnippet) event.snippet()).name();
-                    notes.add(name + " does not fit what this cell declares and cannot be used any more."
-                            + " Run the cell that makes " + name + " again.");
-                }
-            }
-        }
-
-        private CellError calledTooEarly(UnresolvedReferenceException e) {
-            List<String> missing = shell.unresolvedDependencies(e.getSnippet()).toList();
-            String sentence = e.getSnippet().name() + " cannot be used yet: it needs " + String.join(", ", missing)
-                    + ", which no cell has declared.";
-            return ErrorText.plain("CompileError", sentence, null);
-        }
-
-        private CellError interrupted() {
-            return ErrorText.plain("Interrupted", "Stopped on request; the cell did not finish.", null);
-        }
+    static String inCompiler(Throwable e) {
+        return "The cell could not be compiled: " + e.getClass().getSimpleName() + " " + ErrorText.safeMessage(e);
     }
 }

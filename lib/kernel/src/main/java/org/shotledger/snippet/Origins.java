@@ -14,9 +14,11 @@ final class Origins {
 
     private final Map<String, Origin> bySnippet = new HashMap<>();
     private final JShell shell;
+    private final Linker linker;
 
-    Origins(JShell shell) {
+    Origins(JShell shell, Linker linker) {
         this.shell = shell;
+        this.linker = linker;
     }
 
     /** Notes that a snippet starts at an offset of a cell. */
@@ -24,12 +26,20 @@ final class Origins {
         bySnippet.put(snippet.id(), new Origin(cell, cell.lineAt(offset)));
     }
 
+    /** Notes that a snippet is what another was under an earlier compiler. */
+    void adopt(Snippet snippet, Snippet earlier, Origins known) {
+        Origin origin = known.bySnippet.get(earlier.id());
+        if (origin != null) {
+            bySnippet.put(snippet.id(), origin);
+        }
+    }
+
     /** The place of a stack frame, if it lies in a cell. */
     Optional<Place> place(StackTraceElement frame) {
         if (!isInCell(frame)) {
             return Optional.empty();
         }
-        String outer = outerClass(frame.getClassName());
+        String outer = Linker.outer(frame.getClassName());
         return shell.snippets()
                 .filter(s -> bySnippet.containsKey(s.id()))
                 .map(s -> locate(s, outer, frame))
@@ -41,17 +51,12 @@ final class Origins {
         return frame.getClassName().startsWith("REPL.$JShell$");
     }
 
-    private static String outerClass(String className) {
-        int inner = className.indexOf('$', "REPL.$JShell$".length());
-        return inner < 0 ? className : className.substring(0, inner);
-    }
-
     private Optional<Place> locate(Snippet snippet, String className, StackTraceElement frame) {
         SnippetWrapper wrapper = shell.sourceCodeAnalysis().wrapper(snippet);
-        if (!wrapper.fullClassName().equals(className)) {
+        if (!linker.actualName(wrapper.fullClassName()).equals(className)) {
             return Optional.empty();
         }
-        int line = sourceLine(wrapper, frame.getLineNumber());
+        int line = sourceLine(wrapper, frame.getLineNumber() + linker.lineShift(className));
         if (line < 0) {
             return Optional.empty();
         }

@@ -36,7 +36,7 @@ final class RecentResults {
             VarSnippet result = oldest.next();
             if (shell.sourceCodeAnalysis().dependents(result).isEmpty()) {
                 oldest.remove();
-                control.clearVariable(shell.sourceCodeAnalysis().wrapper(result).fullClassName(), result.name());
+                control.variables().reset(result.name());
                 shell.drop(result);
             }
         }

@@ -25,12 +25,12 @@ final class Splitter {
                     return pieces;
                 }
                 case COMPLETE, COMPLETE_WITH_SEMI -> {
-                    pieces.add(new Piece(info.source(), at, true));
+                    pieces.add(OpenRecords.opened(new Piece(info.source(), at, true)));
                     rest = info.remaining();
                 }
                 case CONSIDERED_INCOMPLETE -> {
                     // could go on, but stands for itself as well; it is always the last
-                    pieces.add(new Piece(info.source(), at, true));
+                    pieces.add(OpenRecords.opened(new Piece(info.source(), at, true)));
                     return pieces;
                 }
                 case DEFINITELY_INCOMPLETE, UNKNOWN -> {

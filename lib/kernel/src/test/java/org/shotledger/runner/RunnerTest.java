@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.google.gson.Gson;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -131,5 +133,69 @@ class RunnerTest {
         assertTrue(refusal.getMessage().startsWith("text.ipynb is not a notebook"), refusal.getMessage());
         assertThrows(NotebookException.class, () -> run(folder.resolve("missing.ipynb"), Map.of()));
         assertFalse(Files.exists(folder.resolve("out")));
+    }
+
+    private Path withCells(String markdown, String code) throws IOException {
+        Path file = folder.resolve("made.ipynb");
+        Files.writeString(file, """
+                {"cells": [
+                 {"cell_type": "markdown", "id": "a", "metadata": {}, "source": %s},
+                 {"cell_type": "code", "id": "b", "metadata": {}, "execution_count": null, "outputs": [],
+                  "source": %s}],
+                 "metadata": {}, "nbformat": 4, "nbformat_minor": 5}
+                """.formatted(new Gson().toJson(markdown), new Gson().toJson(code)));
+        return file;
+    }
+
+    @Test
+    void aPageIsCompleteInItselfAndSaysWhatItLeavesOut() throws IOException {
+        assertTrue(run(
+                withCells(
+                        "![a turbine](http://example.org/t.png) ![local](../x.png) [in](#a) [web](https://example.org)"
+                                + " [file](file:///etc) ![dot](data:image/png;base64,iVBORw0KGgo=)",
+                        "Display.show(new Displayable() { public String toText() { return \"t\"; } public String toHtml() {"
+                                + " return \"<script>1</script><b onclick='x()'>bold</b><img src=x.svg alt=drawing>\"; } });"),
+                Map.of()));
+        String html = Files.readString(folder.resolve("out/made.html"));
+        assertTrue(html.contains("http-equiv=\"Content-Security-Policy\" content=\"default-src 'none';"), html);
+        assertFalse(html.contains("t.png\"") || html.contains("x.svg\"") || html.contains("<script"), html);
+        assertFalse(html.contains("<b onclick") || html.contains("file:///etc\""), html);
+        assertTrue(html.contains("[image: a turbine]") && html.contains("[image: drawing]"), html);
+        assertTrue(html.contains("href=\"https://example.org\"") && html.contains("href=\"#a\""), html);
+        assertTrue(html.contains("src=\"data:image/png;base64,"), html);
+        assertTrue(said.stream().anyMatch(line -> line.contains("http://example.org/t.png")), said::toString);
+    }
+
+    @Test
+    void aPdfIsMadeWhateverItsImagesHold() throws IOException {
+        String odd = Base64.getEncoder()
+                .encodeToString(
+                        "<svg xmlns=\"http://www.w3.org/2000/svg\"><path d=\"M oops\"/><rect width=\"-5%%\"/></svg>"
+                                .getBytes(StandardCharsets.UTF_8));
+        assertTrue(run(
+                withCells(
+                        "![odd](data:image/svg+xml;base64," + odd + ") ![none](data:image/svg+xml;base64,AAAA)"
+                                + " ![broken](data:image/png;base64,AAAA)",
+                        "1"),
+                Map.of()));
+        byte[] pdf = Files.readAllBytes(folder.resolve("out/made.pdf"));
+        assertEquals("%PDF", new String(pdf, 0, 4, StandardCharsets.US_ASCII));
+        assertTrue(said.stream().anyMatch(line -> line.contains("none")), said::toString);
+    }
+
+    @Test
+    void aPlaceThatCannotBeWrittenIsNamedBeforeAnyCellRuns() throws IOException {
+        Files.writeString(folder.resolve("out"), "a file");
+        IOException refusal = assertThrows(IOException.class, () -> run(notebook("good.ipynb"), Map.of()));
+        assertTrue(refusal.getMessage().contains("is a file"), refusal.getMessage());
+        assertEquals(List.of(), said);
+    }
+
+    @Test
+    void anExitOfACellStopsTheRunWhichIsWritten() throws IOException {
+        assertFalse(run(withCells("# Exit", "System.exit(5);"), Map.of()));
+        assertTrue(said.stream().anyMatch(line -> line.contains("System.exit(5)")), said::toString);
+        assertEquals(
+                "error", written("made.ipynb").cells().get(3).outputs().get(0).type());
     }
 }

@@ -10,7 +10,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -92,10 +91,85 @@ class JavaSessionTest {
         CellResult changed = run("record Hose(int size, int length) {}");
         assertTrue(changed.notes().stream().anyMatch(note -> note.contains("hose")), changed.notes()::toString);
         value("var kind = 5; var twice = kind * 2;");
-        CellResult retyped = run("var kind = \"five\";");
-        assertTrue(retyped.notes().stream().anyMatch(note -> note.contains("twice")), retyped.notes()::toString);
-        value("var kind = 6;");
+        assertTrue(report("hose").get(0).contains("hose"));
+        value("var kind = \"five\";");
         assertEquals(10, value("twice"));
+    }
+
+    @Test
+    void aClosureSeesWhatItCapturedChange() {
+        value("double target = 780; java.util.function.DoubleUnaryOperator need = b -> target * b;");
+        assertEquals(1560.0, value("need.applyAsDouble(2)"));
+        assertEquals(List.of(), run("double target = 700;").notes());
+        assertEquals(1400.0, value("need.applyAsDouble(2)"));
+        CellResult retyped = run("int target = 5;");
+        assertTrue(retyped.notes().get(0).startsWith("need "), retyped.notes()::toString);
+        value("int share() { return 7; } java.util.function.IntSupplier ask = () -> share();");
+        value("int share() { return 8; }");
+        assertEquals(8, value("ask.getAsInt()"));
+    }
+
+    @Test
+    void valuesOfARecordSurviveWhenWhatItsMethodsUseChanges() {
+        value(
+                "double factor = 2; double twice(double x) { return 2 * x; }\n"
+                        + "record Nozzle(int thou) { double flow() { return twice(thou * factor); } } var nozzle = new Nozzle(3);");
+        value("double factor = 3;");
+        value("double twice(double x) { return 20 * x; }");
+        assertEquals(180.0, value("nozzle.flow()"));
+    }
+
+    @Test
+    void typesOfACellMayNameEachOther() {
+        value("""
+                sealed interface Shape permits Disc, Bar {}
+                record Disc(int r) implements Shape {}
+                record Bar(int a, int b) implements Shape { Bar { if (a < 0) throw new IllegalArgumentException(); } }
+                Shape shape = new Disc(3);
+                """);
+        value("class Front { Back back; int n = 1; } class Back { Front front = new Front(); }");
+        assertEquals(1, value("new Back().front.n"));
+        assertEquals("Disc[r=3]", value("shape.toString()"));
+        assertTrue(report("record Lost(Nowhere n) {}").get(0).contains("Nowhere"));
+    }
+
+    @Test
+    void whatNoLongerFitsIsNamedWithItsReason() {
+        value("int kilos() { return 3; }\nint both() { return kilos() + 1; }");
+        List<String> notes = run("String kilos() { return \"x\"; }").notes();
+        assertTrue(notes.get(0).contains("both") && notes.get(0).contains("incompatible types"), notes::toString);
+        assertTrue(report("both()").get(0).contains("incompatible types"));
+        value("int kilos() { return 5; }");
+        assertEquals(6, value("both()"));
+    }
+
+    @Test
+    void aDeclarationThatFailsLeavesWhatWasThere() {
+        value("int level = 5; record Rail(int bar) {} var rail = new Rail(4);");
+        report("int level = 1 / 0;");
+        report("String level = \"a\" + 1 / 0;");
+        report("int level = \"a\";");
+        assertEquals(5, value("level"));
+        report("record Rail(int bar) { Strng name() { return null; } }");
+        assertEquals(4, value("rail.bar()"));
+    }
+
+    @Test
+    void whatIsTooLargeForAClassIsRefusedAndHarmsNothing() {
+        List<String> text = report("String big = \"" + "x".repeat(65_536) + "\";");
+        assertTrue(text.get(0).contains("65535"), text::toString);
+        report("int[] many = {" + "100000, ".repeat(20_000) + "1};");
+        report("String[] texts() { return new String[] {" + "\"" + "y".repeat(60_000) + "\" + " + "\""
+                + "z".repeat(6_000) + "\"}; }");
+        assertEquals(2, value("1 + 1"));
+        assertEquals(3, value("int three() { return 3; }\nthree()"));
+    }
+
+    @Test
+    void anImportKeepsAllValues() {
+        value("var kept1 = 5; int keeps() { return kept1; } record Kept(int x) {} var kept2 = new Kept(keeps());");
+        assertEquals(List.of(), run("import java.util.stream.*;").notes());
+        assertEquals(10, value("kept1 + kept2.x()"));
     }
 
     @Test
@@ -164,22 +238,82 @@ class JavaSessionTest {
                 "while (true) { try { Thread.sleep(1_000); } catch (InterruptedException e) { } }",
                 "for (;;) { try { Math.sin(1); } catch (Throwable t) { } }",
             })
-    void aRunningCellStopsOnRequest(String source) {
-        assertTimeoutPreemptively(Duration.ofSeconds(20), () -> {
-            CompletableFuture<Void> stop = CompletableFuture.runAsync(
-                    () -> {
-                        try {
-                            session.interrupt(sentence -> {});
-                        } catch (InterruptedException e) {
-                            throw new IllegalStateException(e);
-                        }
-                    },
-                    CompletableFuture.delayedExecutor(400, TimeUnit.MILLISECONDS));
-            CellResult result = run(source);
-            stop.get();
-            assertEquals("Interrupted", result.error().name());
-        });
+    void aRunningCellStopsOnRequest(String source) throws Exception {
+        assertEquals("Interrupted", stoppedWhileRunning(source).error().name());
         assertEquals(2, value("1 + 1"));
+    }
+
+    @Test
+    void aCellThatNothingStopsIsLeftBehind() throws Exception {
+        List<String> said = stoppedWhileRunning("new java.net.ServerSocket(0).accept();")
+                .error()
+                .report();
+        assertTrue(said.get(0).contains("left behind"), said::toString);
+        assertEquals(2, value("1 + 1"));
+    }
+
+    /** What comes of a cell that is asked to stop some time after it has begun, however long it took to be compiled. */
+    private static CellResult stoppedWhileRunning(String source) throws Exception {
+        String mark = "shotledger.test.runs";
+        CompletableFuture<Void> stop = CompletableFuture.runAsync(() -> {
+            try {
+                while (System.getProperty(mark) == null) {
+                    Thread.sleep(10);
+                }
+                Thread.sleep(400);
+                session.interrupt();
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        });
+        try {
+            CellResult result = assertTimeoutPreemptively(
+                    Duration.ofSeconds(60),
+                    () -> run("{ System.setProperty(\"" + mark + "\", \"\"); " + source + " }"));
+            stop.get();
+            return result;
+        } finally {
+            System.clearProperty(mark);
+        }
+    }
+
+    @Test
+    void aTimedCellSaysHowLongItTook() {
+        CellResult whole = run("%%time\nint timed = 4;\ntimed");
+        assertEquals(4, whole.value());
+        assertTrue(whole.notes().get(0).matches("This cell took [0-9.]+ (µs|ms|s)\\."), whole.notes()::toString);
+        CellResult line = run("int untimed = 1;\n%time untimed = 7 % 4;");
+        assertNull(line.error());
+        assertTrue(line.notes().get(0).startsWith("Line 2 took "), line.notes()::toString);
+        assertEquals(1, line.notes().size());
+    }
+
+    @Test
+    void theVariablesCanBeLookedAt() {
+        value("int listed = 5; var jets = new int[] {62, 71};");
+        String table = value("vars()").toString();
+        assertTrue(table.matches("(?s).*listed +int +5\n?.*"), table);
+        assertTrue(table.matches("(?s).*jets +int\\[\\] +\\[62, 71\\].*"), table);
+    }
+
+    @Test
+    void anExitEndsTheCellAndNotTheSession() {
+        value("int before = 3;");
+        assertTrue(report("if (before == 3) System.exit(5);").get(0).contains("System.exit(5)"));
+        assertEquals(3, value("before"));
+    }
+
+    @Test
+    void whatAThreadThrowsIsToldWithItsPlace() {
+        StringBuilder printed = new StringBuilder();
+        try (OutputRouter router = new OutputRouter((stream, text) -> {})) {
+            router.begin((stream, text) -> printed.append(text));
+            value("var thrower = new Thread(() -> { int zero = 0; System.out.println(1 / zero); }); thrower.start();"
+                    + " thrower.join();");
+            router.flush();
+        }
+        assertTrue(printed.toString().contains("ArithmeticException: / by zero"), printed::toString);
+        assertTrue(printed.toString().contains("In [" + number + "], line 1"), printed::toString);
     }
 
     @Test
@@ -258,7 +392,7 @@ class JavaSessionTest {
                 Thread.onSpinWait();
             }
             try {
-                session.interrupt(sentence -> {});
+                session.interrupt();
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
             }

@@ -1,0 +1,141 @@
+package org.shotledger.comm;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BiConsumer;
+
+/** All comms of one kernel: opens them to the page, and answers those that the page opens. */
+public final class Comms {
+
+    private static final AtomicReference<Comms> CURRENT = new AtomicReference<>();
+
+    private final Map<String, BiConsumer<Comm, CommMessage>> targets = new ConcurrentHashMap<>();
+    private final Map<String, Comm> open = new ConcurrentHashMap<>();
+    private final CommWay way;
+
+    /**
+     * No comms yet.
+     *
+     * @param way how messages reach the page
+     */
+    public Comms(CommWay way) {
+        this.way = way;
+    }
+
+    /**
+     * The comms of the kernel that runs the notebook.
+     *
+     * @return nothing in a headless run or a plain program, where no page listens
+     */
+    public static Optional<Comms> current() {
+        return Optional.ofNullable(CURRENT.get());
+    }
+
+    /**
+     * Called by a kernel when it starts and ends.
+     *
+     * @param comms its comms, or null at its end
+     */
+    public static void install(Comms comms) {
+        CURRENT.set(comms);
+    }
+
+    /**
+     * Says who answers when the page opens a comm.
+     *
+     * @param target the name the page asks for
+     * @param opened given the new comm and the page's first message; an older one for the same target is replaced
+     */
+    public void register(String target, BiConsumer<Comm, CommMessage> opened) {
+        targets.put(target, opened);
+    }
+
+    /**
+     * Opens a comm to the page.
+     *
+     * @param target the name under which the page knows what to do with it
+     * @param first what the page is told first
+     * @return the open comm
+     */
+    public Comm open(String target, CommMessage first) {
+        Comm comm = new Comm(this, UUID.randomUUID().toString().replace("-", ""), target);
+        open.put(comm.id(), comm);
+        way.send("comm_open", comm, first);
+        return comm;
+    }
+
+    /**
+     * The page opens a comm. Where nobody answers for the target it is closed again, as the protocol asks.
+     *
+     * @param id what the page calls it
+     * @param target what it is for
+     * @param message the page's first message
+     */
+    public void opened(String id, String target, CommMessage message) {
+        Comm comm = new Comm(this, id, target);
+        BiConsumer<Comm, CommMessage> answer = targets.get(target);
+        if (answer == null) {
+            way.send("comm_close", comm, CommMessage.of(Map.of()));
+            return;
+        }
+        open.put(id, comm);
+        answer.accept(comm, message);
+    }
+
+    /**
+     * A message of the page; ignored if no such comm is open, as after a restart of the kernel.
+     *
+     * @param id the comm
+     * @param message the message
+     */
+    public void received(String id, CommMessage message) {
+        Comm comm = open.get(id);
+        if (comm != null) {
+            comm.receive(message);
+        }
+    }
+
+    /**
+     * The page has closed a comm, or knows nothing of its target.
+     *
+     * @param id the comm
+     */
+    public void closed(String id) {
+        Comm comm = open.remove(id);
+        if (comm != null) {
+            comm.closed();
+        }
+    }
+
+    /**
+     * The open comms, for a page that was loaded anew.
+     *
+     * @param target only those for this target; all if empty
+     * @return target by id
+     */
+    public Map<String, String> list(String target) {
+        Map<String, String> found = new LinkedHashMap<>();
+        open.values().stream()
+                .filter(comm -> target.isEmpty() || comm.target().equals(target))
+                .forEach(comm -> found.put(comm.id(), comm.target()));
+        return found;
+    }
+
+    void send(String type, Comm comm, CommMessage message) {
+        way.send(type, comm, message);
+    }
+
+    void close(Comm comm) {
+        if (open.remove(comm.id(), comm)) {
+            way.send("comm_close", comm, CommMessage.of(Map.of()));
+        }
+    }
+
+    boolean isOpen(Comm comm) {
+        return open.get(comm.id()) == comm;
+    }
+}

@@ -1,0 +1,72 @@
+package org.shotledger.snippet;
+
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
+
+/**
+ * Notices that a cell has used up the memory. The JVM itself gives up only after it has searched for a few free bytes many times, which
+ * takes the better part of a minute.
+ */
+final class MemoryWatch {
+
+    private static final long LOOK_MILLIS = 250;
+
+    /** Memory counts as used up above this share of the largest heap, for this long: our choice, a cell that works on stays below. */
+    private static final double FULL = 0.95;
+
+    private static final long LASTS_NANOS = 3_000_000_000L;
+
+    private static final ScheduledExecutorService CLOCK = Executors.newSingleThreadScheduledExecutor(task -> {
+        Thread thread = new Thread(task, "memory");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    /** Kept so that there is something to give back when the memory is used up: the way out needs a little as well. */
+    private static final AtomicReference<byte[]> RESERVE = new AtomicReference<>(new byte[4_000_000]);
+
+    private final Runnable usedUp;
+    private long fullSince;
+
+    private MemoryWatch(Runnable usedUp) {
+        this.usedUp = usedUp;
+    }
+
+    /** Watches until the result is cancelled. */
+    static ScheduledFuture<?> start(Runnable usedUp) {
+        MemoryWatch watch = new MemoryWatch(usedUp);
+        return CLOCK.scheduleWithFixedDelay(watch::look, LOOK_MILLIS, LOOK_MILLIS, TimeUnit.MILLISECONDS);
+    }
+
+    private void look() {
+        if (!isFull()) {
+            fullSince = 0;
+        } else if (fullSince == 0) {
+            fullSince = System.nanoTime();
+        } else if (System.nanoTime() - fullSince > LASTS_NANOS) {
+            fullSince = 0;
+            usedUp.run();
+        }
+    }
+
+    /** Gives back the reserve. */
+    static void release() {
+        RESERVE.set(null);
+    }
+
+    /** Keeps a reserve again. */
+    static void keepReserve() {
+        if (RESERVE.get() == null && !isFull()) {
+            RESERVE.set(new byte[4_000_000]);
+        }
+    }
+
+    /** Whether hardly any memory is left. */
+    static boolean isFull() {
+        Runtime runtime = Runtime.getRuntime();
+        return runtime.totalMemory() - runtime.freeMemory() > FULL * runtime.maxMemory();
+    }
+}
