@@ -1,5 +1,6 @@
 """Faults a kernel must survive, each tried through a real Jupyter client. Run by .ci/run under Debian's python3."""
 
+import glob
 import hashlib
 import hmac
 import json
@@ -109,6 +110,81 @@ class Probe(unittest.TestCase):
         self.assertEqual(self.reply(msg_id, 15)["status"], "error")
         self.outputs(msg_id)
         self.alive()
+
+    def test_a_cell_that_waits_where_nothing_stops_it_is_left_behind(self):
+        msg_id = self.kc.execute("new java.net.ServerSocket(0).accept();")
+        time.sleep(1)
+        self.km.interrupt_kernel()
+        self.assertIn("left behind", self.reply(msg_id, 15)["evalue"])
+        errors = [m for m in self.outputs(msg_id) if m["msg_type"] == "error"]
+        self.assertIn("left behind", errors[0]["content"]["evalue"], "said under the cell itself")
+        self.alive()
+
+    def test_an_exit_ends_the_cell_only(self):
+        self.run_cell("int stays = 4;")
+        reply, _ = self.run_cell("if (stays == 4) System.exit(5);")
+        self.assertIn("System.exit(5)", reply["evalue"])
+        self.assertEqual(self.value("stays"), "4")
+
+    def test_a_full_memory_is_said_within_ten_seconds(self):
+        start = time.time()
+        reply, _ = self.run_cell(
+            "var full = new ArrayList<byte[]>(); while (true) full.add(new byte[1_000_000]);")
+        elapsed = time.time() - start
+        print("out of memory: said after %.1f s" % elapsed, file=sys.stderr)
+        self.assertEqual(reply["ename"], "OutOfMemory", reply)
+        self.assertLess(elapsed, 10 * float(os.environ.get("SHOTLEDGER_PATIENCE", "1")))
+        self.alive()
+
+    # what an edit does
+
+    def test_a_closure_sees_what_it_captured_change(self):
+        self.run_cell("double goal = 780; java.util.function.DoubleUnaryOperator need = b -> goal * b;")
+        _, out = self.run_cell("double goal = 700;")
+        self.assertEqual(self.text(out, "stderr"), "")
+        self.assertEqual(self.value("need.applyAsDouble(2)"), "1400.0")
+
+    def test_what_a_thread_throws_is_shown_under_its_cell(self):
+        msg_id = self.kc.execute(
+            "var t = new Thread(() -> { throw new IllegalStateException(\"far away\"); }); t.start(); t.join();")
+        self.assertIn("far away", self.text(self.outputs(msg_id), "stderr"))
+
+    def test_a_picture_is_one(self):
+        _, out = self.run_cell(
+            "new java.awt.image.BufferedImage(8, 8, java.awt.image.BufferedImage.TYPE_INT_RGB)")
+        data = [m["content"]["data"] for m in out if m["msg_type"] == "execute_result"][0]
+        self.assertTrue(data["image/png"].startswith("iVBORw0KGgo"))
+
+    def test_no_code_is_offered_inside_a_text(self):
+        for code, matches in (('Path.of("no', ["notebooks/"]), ('"Math.hy', []), ("// Math.hy", [])):
+            with self.subTest(code):
+                self.assertEqual(self.reply(self.kc.complete(code, len(code)))["matches"], matches)
+
+    # comms
+
+    def comm(self, kind, content):
+        msg = self.kc.session.msg(kind, content)
+        self.kc.shell_channel.send(msg)
+        return self.outputs(msg["header"]["msg_id"])
+
+    def test_a_comm_goes_to_its_target(self):
+        self.run_cell(
+            "org.shotledger.comm.Comms.current().get().register(\"echo\", (comm, first) -> comm.onMessage(comm::send));")
+        self.comm("comm_open", {"comm_id": "a1", "target_name": "echo", "data": {}})
+        msg = self.kc.session.msg("comm_info_request", {"target_name": "echo"})
+        self.kc.shell_channel.send(msg)
+        self.assertEqual(self.reply(msg["header"]["msg_id"])["comms"], {"a1": {"target_name": "echo"}})
+        self.outputs(msg["header"]["msg_id"])
+        out = self.comm("comm_msg", {"comm_id": "a1", "data": {"said": "hello"}})
+        sent = [m["content"] for m in out if m["msg_type"] == "comm_msg"]
+        self.assertEqual(sent[0]["data"], {"said": "hello"})
+        self.comm("comm_close", {"comm_id": "a1", "data": {}})
+        self.assertEqual([m for m in self.comm("comm_msg", {"comm_id": "a1", "data": {"said": "late"}})
+                          if m["msg_type"] == "comm_msg"], [])
+
+    def test_a_comm_that_nobody_answers_is_closed(self):
+        out = self.comm("comm_open", {"comm_id": "b1", "target_name": "no such target", "data": {}})
+        self.assertEqual([m["content"]["comm_id"] for m in out if m["msg_type"] == "comm_close"], ["b1"])
 
     # order of cells
 
@@ -326,6 +402,37 @@ class Probe(unittest.TestCase):
         while time.time() < end and os.path.exists("/proc/%d" % pid):
             time.sleep(0.2)
         self.assertFalse(os.path.exists("/proc/%d" % pid), "the kernel outlives its client")
+
+
+class OtherLibrary(unittest.TestCase):
+    """The kernel serves a library that is not ours, with none of ours on its class path."""
+
+    def test_a_library_gets_a_kernel_of_its_own(self):
+        top = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
+        jars = glob.glob(os.path.join(top, "lib/app/target/app/commons-csv-*.jar")) + glob.glob(
+            os.path.join(top, "lib/app/target/app/commons-io-*.jar"))
+        prefix = os.environ["JUPYTER_PATH"].removesuffix("/share/jupyter")
+        done = subprocess.run(
+            [os.path.join(top, "shotledger"), "kernel", "install", "--prefix", prefix, "--name", "csv",
+             "--class-path", ":".join(jars), "--imports", "org.apache.commons.csv.*,java.util.*"],
+            capture_output=True, text=True)
+        self.assertEqual(done.returncode, 0, done.stderr)
+        start = time.time()
+        km, kc = start_new_kernel(kernel_name="csv", startup_timeout=WAIT)
+        try:
+            for code, expected in (
+                    ('CSVParser.parse("a,b", CSVFormat.DEFAULT).getRecords().get(0).get(1)', "b"),
+                    ('org.shotledger.plan.Plan.find(null)', None)):
+                result = []
+                reply = kc.execute_interactive(code, output_hook=result.append, timeout=WAIT)
+                self.assertEqual(reply["content"]["status"], "ok" if expected else "error")
+                shown = [m["content"]["data"]["text/plain"] for m in result if m["msg_type"] == "execute_result"]
+                self.assertEqual(shown, [expected] if expected else [])
+                if expected:
+                    print("another library: started and answered in %.2f s" % (time.time() - start), file=sys.stderr)
+        finally:
+            kc.stop_channels()
+            km.shutdown_kernel(now=True)
 
 
 class Restarts(unittest.TestCase):

@@ -28,7 +28,9 @@ final class DoctorCommand implements Callable<Integer> {
         out = spec.commandLine().getOut();
         good("Java", System.getProperty("java.version") + " in " + System.getProperty("java.home"));
         session();
-        maven();
+        if (Files.exists(Folders.home().resolve("pom.xml"))) { // a release is built already
+            maven();
+        }
         archive();
         kernel();
         jupyter();
@@ -76,7 +78,7 @@ final class DoctorCommand implements Callable<Integer> {
     }
 
     private void kernel() throws IOException {
-        Path own = KernelSpec.folder(null);
+        Path own = JupyterPlace.userData().resolve("kernels").resolve(KernelSpec.NAME);
         if (!Files.exists(own.resolve("kernel.json"))) {
             note("kernel", "not registered for this user. ./shotledger kernel install; ./shotledger lab needs none");
             return;

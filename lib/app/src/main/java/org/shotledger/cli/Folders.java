@@ -27,6 +27,18 @@ final class Folders {
         return Path.of(home);
     }
 
+    /** Where the launcher keeps what it makes for this machine: the user's own cache if nothing may be written beside the program. */
+    static Path state() {
+        return Path.of(System.getProperty(
+                "shotledger.state", home().resolve("lib/app/target").toString()));
+    }
+
+    /** The user's own folder; who sets another for a process means it. */
+    static Path ofUser() {
+        String set = System.getenv("HOME");
+        return Path.of(set == null || set.isEmpty() ? System.getProperty("user.home") : set);
+    }
+
     static Path fromCommandLine(Path given) {
         return Path.of(System.getProperty(GIVEN_IN, ""))
                 .resolve(given)

@@ -38,7 +38,7 @@ record Jupyter(Path python, String module) {
 
     /** Where a private Jupyter is or would be put. */
     static Path privateEnvironment() {
-        return Folders.home().resolve("lib").resolve("kernel").resolve("target").resolve("jupyter");
+        return Folders.state().resolve("jupyter");
     }
 
     static Path python(Path environment) {

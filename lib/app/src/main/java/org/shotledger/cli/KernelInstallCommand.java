@@ -3,29 +3,96 @@ package org.shotledger.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Registers the kernel. */
-@Command(name = "install", description = "Registers the kernel with Jupyter, for this user or below a prefix.")
+@Command(
+        name = "install",
+        description = "Registers the kernel with Jupyter; with --class-path, one for another library.")
 final class KernelInstallCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--prefix", paramLabel = "DIR", description = "An environment's folder instead of the user's own.")
-    private Path prefix;
+    @ArgGroup
+    private JupyterPlace place = new JupyterPlace();
+
+    @ArgGroup(exclusive = false)
+    private OtherLibrary library;
 
     @Override
-    public Integer call() throws IOException {
-        Path folder = KernelSpec.folder(prefix == null ? null : Folders.fromCommandLine(prefix));
-        KernelSpec.write(folder, Folders.home());
+    public Integer call() throws IOException, InterruptedException {
+        String name = library == null ? KernelSpec.NAME : library.name();
+        Path folder = place.folder(name);
+        if (library == null) {
+            KernelSpec.ofLauncher(Folders.home()).write(folder);
+        } else {
+            library.install(folder);
+        }
         PrintWriter out = spec.commandLine().getOut();
         out.println("registered in " + folder);
-        out.println("Choose the kernel \"Java (Shotledger)\" in Jupyter, or start one with ./shotledger lab.");
+        out.println("Choose the kernel \"" + (library == null ? KernelSpec.TITLE : library.title()) + "\" in Jupyter"
+                + (library == null ? ", or start one with ./shotledger lab." : "."));
         return 0;
+    }
+
+    /** What another library's kernel is made of. */
+    static final class OtherLibrary {
+
+        @Option(
+                names = "--class-path",
+                required = true,
+                paramLabel = "JARS",
+                description = "The library's jars and folders, as for java.")
+        private String classPath;
+
+        @Option(
+                names = "--imports",
+                split = ",",
+                paramLabel = "NAME",
+                description = "What each cell may name, such as com.example.*,static com.example.Units.*")
+        private List<String> imports = List.of();
+
+        @Option(
+                names = "--library",
+                paramLabel = "PACKAGE",
+                defaultValue = "",
+                description = "The library's package: what it refuses is told as a sentence, without a trace.")
+        private String library = "";
+
+        @Option(names = "--name", required = true, paramLabel = "NAME", description = "What Jupyter calls the kernel.")
+        private String name;
+
+        @Option(names = "--title", paramLabel = "TEXT", description = "What people see; default: Java (NAME).")
+        private String title;
+
+        String name() {
+            if (!name.matches("[a-z0-9._-]+") || name.equals(KernelSpec.NAME)) {
+                throw new IllegalArgumentException(
+                        "--name " + name + " cannot be a kernel's name: small letters, digits,"
+                                + " '.', '_' and '-' are allowed, and " + KernelSpec.NAME + " is taken.");
+            }
+            return name;
+        }
+
+        String title() {
+            return title == null ? "Java (" + name + ")" : title;
+        }
+
+        void install(Path folder) throws IOException, InterruptedException {
+            new LibraryKernel(
+                            name(),
+                            title(),
+                            classPath,
+                            imports.stream().map(String::strip).toList(),
+                            library)
+                    .install(folder);
+        }
     }
 }

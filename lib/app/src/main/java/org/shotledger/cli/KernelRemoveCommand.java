@@ -3,6 +3,7 @@ package org.shotledger.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -15,12 +16,19 @@ final class KernelRemoveCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--prefix", paramLabel = "DIR", description = "The prefix given to install.")
-    private Path prefix;
+    @ArgGroup
+    private JupyterPlace place = new JupyterPlace();
+
+    @Option(
+            names = "--name",
+            paramLabel = "NAME",
+            defaultValue = KernelSpec.NAME,
+            description = "The name given to install; default: ${DEFAULT-VALUE}.")
+    private String name = KernelSpec.NAME;
 
     @Override
-    public Integer call() throws IOException {
-        Path folder = KernelSpec.folder(prefix == null ? null : Folders.fromCommandLine(prefix));
+    public Integer call() throws IOException, InterruptedException {
+        Path folder = place.folder(name);
         boolean removed = KernelSpec.remove(folder);
         spec.commandLine().getOut().println(removed ? "removed " + folder : "there was none in " + folder);
         return 0;

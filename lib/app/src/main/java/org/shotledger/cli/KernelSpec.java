@@ -10,53 +10,42 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.shotledger.files.AtomicFile;
 
-/** The entry by which Jupyter knows the kernel. */
-final class KernelSpec {
+/**
+ * The entry by which Jupyter knows a kernel.
+ *
+ * @param title what people see
+ * @param command what starts it
+ */
+record KernelSpec(String title, List<String> command) {
 
     static final String NAME = "shotledger";
+    static final String TITLE = "Java (Shotledger)";
 
     /** What is read back of an entry. */
     private record Entry(List<String> argv, Map<String, String> env) {}
 
-    private KernelSpec() {}
-
-    /** Jupyter's folder for kernels: below the given prefix, or the user's own. */
-    static Path folder(Path prefix) {
-        Path data = prefix == null ? userData() : prefix.resolve("share").resolve("jupyter");
-        return data.resolve("kernels").resolve(NAME);
+    /** Copies the command. */
+    KernelSpec {
+        command = List.copyOf(command);
     }
 
-    private static Path userData() {
-        String set = System.getenv("JUPYTER_DATA_DIR");
-        if (set != null && !set.isEmpty()) {
-            return Path.of(set);
-        }
-        Path home = Path.of(System.getProperty("user.home"));
-        String system = System.getProperty("os.name").toLowerCase(Locale.ROOT);
-        if (system.contains("mac")) {
-            return home.resolve("Library").resolve("Jupyter");
-        }
-        if (system.contains("win")) {
-            return Path.of(System.getenv("APPDATA")).resolve("jupyter");
-        }
-        String shared = System.getenv("XDG_DATA_HOME");
-        return (shared == null || shared.isEmpty() ? home.resolve(".local").resolve("share") : Path.of(shared))
-                .resolve("jupyter");
+    /** The project's own kernel, started by the launcher. */
+    static KernelSpec ofLauncher(Path home) {
+        return new KernelSpec(
+                TITLE, List.of("bash", home.resolve("shotledger").toString(), "kernel", "serve", "{connection_file}"));
     }
 
-    static void write(Path folder, Path home) throws IOException {
-        JsonArray command = new JsonArray();
-        List.of("bash", home.resolve("shotledger").toString(), "kernel", "serve", "{connection_file}")
-                .forEach(command::add);
+    void write(Path folder) throws IOException {
+        JsonArray words = new JsonArray();
+        command.forEach(words::add);
         JsonObject spec = new JsonObject();
-        spec.add("argv", command);
-        spec.addProperty("display_name", "Java (Shotledger)");
+        spec.add("argv", words);
+        spec.addProperty("display_name", title);
         spec.addProperty("language", "java");
         spec.addProperty("interrupt_mode", "message");
         spec.add("env", environment());

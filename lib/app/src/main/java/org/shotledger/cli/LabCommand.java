@@ -78,12 +78,9 @@ final class LabCommand implements Callable<Integer> {
     }
 
     private int start(Jupyter jupyter, Path opened) throws IOException, InterruptedException {
-        Path registered = Folders.home()
-                .resolve("lib")
-                .resolve("kernel")
-                .resolve("target")
-                .resolve("jupyter-kernels");
-        KernelSpec.write(registered.resolve("share/jupyter/kernels").resolve(KernelSpec.NAME), Folders.home());
+        Path registered = Folders.state().resolve("jupyter-kernels");
+        KernelSpec.ofLauncher(Folders.home())
+                .write(registered.resolve("share/jupyter/kernels").resolve(KernelSpec.NAME));
         List<String> command = new ArrayList<>(List.of(
                 jupyter.python().toString(),
                 "-m",

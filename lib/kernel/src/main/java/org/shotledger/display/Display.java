@@ -42,10 +42,7 @@ public final class Display {
             return ofDisplayable(d);
         }
         Map<String, Object> out = new LinkedHashMap<>();
-        boolean plain = value == null
-                || (value.getClass().getPackageName().equals("java.lang")
-                        && !value.getClass().isArray());
-        if (!plain) {
+        if (value != null && !isPlain(value)) {
             DisplayRenderer<?> renderer = mostSpecial(value);
             out.putAll(renderer == null ? JavaValues.forms(value) : apply(renderer, value));
         }
@@ -120,6 +117,16 @@ public final class Display {
             }
         }
         return out.toString();
+    }
+
+    /** Whether a value knows how it looks, by itself or by a renderer. */
+    static boolean hasForms(Object value) {
+        return value instanceof Displayable || (value != null && !isPlain(value) && mostSpecial(value) != null);
+    }
+
+    private static boolean isPlain(Object value) {
+        return value.getClass().getPackageName().equals("java.lang")
+                && !value.getClass().isArray();
     }
 
     private static Map<String, Object> ofDisplayable(Displayable value) {

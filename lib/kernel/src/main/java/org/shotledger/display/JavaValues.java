@@ -12,12 +12,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 
 /** How arrays, pictures, optionals, maps and records of plain Java look, for which no renderer is registered. */
 final class JavaValues {
 
     private static final int MOST_ITEMS = 200;
+    private static final int MOST_RESULTS = 20;
 
     private JavaValues() {}
 
@@ -35,10 +38,42 @@ final class JavaValues {
         if (value instanceof Map<?, ?> map && !map.isEmpty()) {
             return map(map);
         }
-        if (value instanceof Collection<?> items && isOfRecords(items)) {
-            return records(items);
+        if (value instanceof Collection<?> items) {
+            return items(items);
         }
         return value instanceof Record one ? record(one) : Map.of();
+    }
+
+    private static Map<String, Object> items(Collection<?> items) {
+        if (!items.isEmpty() && items.stream().allMatch(Display::hasForms)) {
+            return oneByOne(items);
+        }
+        return isOfRecords(items) ? records(items) : Map.of(Display.TEXT, StableText.of(items));
+    }
+
+    /** Results that know how they look, one below the other. */
+    private static Map<String, Object> oneByOne(Collection<?> items) {
+        List<Map<String, Object>> shown =
+                items.stream().limit(MOST_RESULTS).map(Display::bundle).toList();
+        String rest = items.size() > MOST_RESULTS ? "first " + MOST_RESULTS + " of " + items.size() : "";
+        Map<String, Object> forms = new LinkedHashMap<>();
+        forms.put(
+                Display.TEXT,
+                Stream.concat(shown.stream().map(form -> String.valueOf(form.get(Display.TEXT))), Stream.of(rest))
+                        .filter(text -> !text.isEmpty())
+                        .collect(Collectors.joining("\n\n")));
+        forms.put(
+                Display.HTML,
+                shown.stream().map(JavaValues::html).collect(Collectors.joining("\n"))
+                        + (rest.isEmpty() ? "" : "<p>" + rest + "</p>"));
+        return forms;
+    }
+
+    private static String html(Map<String, Object> forms) {
+        Object html = forms.get(Display.HTML);
+        return html == null
+                ? "<pre>" + Display.escapeHtml(String.valueOf(forms.get(Display.TEXT))) + "</pre>"
+                : html.toString();
     }
 
     private static String array(Object array) {
@@ -68,11 +103,11 @@ final class JavaValues {
 
     private static Map<String, Object> map(Map<?, ?> map) {
         List<List<String>> rows = new ArrayList<>();
-        map.entrySet().stream().limit(MOST_ITEMS).forEach(e -> rows.add(List.of(text(e.getKey()), text(e.getValue()))));
+        StableText.entries(map).limit(MOST_ITEMS).forEach(e -> rows.add(List.of(text(e.getKey()), text(e.getValue()))));
         return SimpleTable.forms(List.of("key", "value"), rows, map.size());
     }
 
-    /** Records of one type, without a form of their own: those that have one are shown by it, one after the other. */
+    /** Records of one type. */
     private static boolean isOfRecords(Collection<?> items) {
         Class<?> type = items.isEmpty() ? null : first(items).getClass();
         return type != null
@@ -106,11 +141,12 @@ final class JavaValues {
         List<List<String>> rows = new ArrayList<>();
         components(item).forEach((name, value) -> rows.add(List.of(words(name), text(value))));
         Map<String, Object> forms = new LinkedHashMap<>(SimpleTable.forms(List.of("part", "value"), rows, rows.size()));
-        forms.put(Display.TEXT, String.valueOf(item));
+        forms.put(Display.TEXT, StableText.of(item));
         return forms;
     }
 
-    private static boolean hasOwnText(Record item) {
+    /** Whether a record says more of itself than what every record says. */
+    static boolean hasOwnText(Record item) {
         try {
             return item.getClass().getRecordComponents().length == 0
                     || item.getClass().getMethod("toString").getDeclaringClass() != item.getClass()
@@ -120,7 +156,7 @@ final class JavaValues {
         }
     }
 
-    private static Map<String, Object> components(Object item) {
+    static Map<String, Object> components(Object item) {
         Map<String, Object> found = new LinkedHashMap<>();
         for (var component : item.getClass().getRecordComponents()) {
             try {
@@ -141,8 +177,16 @@ final class JavaValues {
         if (value == null || value instanceof Number || value instanceof CharSequence) {
             return String.valueOf(value);
         }
-        String text = value.getClass().isArray() ? array(value) : String.valueOf(value);
+        if (Display.hasForms(value)) {
+            return firstLine(String.valueOf(Display.bundle(value).get(Display.TEXT)));
+        }
+        String text = value.getClass().isArray() ? array(value) : StableText.of(value);
         String line = text.replaceAll("\\s*\n\\s*", " ");
+        return firstLine(line);
+    }
+
+    private static String firstLine(String text) {
+        String line = text.strip().lines().findFirst().orElse("");
         return line.length() <= 120 ? line : line.substring(0, 119) + "…";
     }
 

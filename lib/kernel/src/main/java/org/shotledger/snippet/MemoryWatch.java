@@ -1,5 +1,11 @@
 package org.shotledger.snippet;
 
+import java.lang.management.GarbageCollectorMXBean;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
@@ -14,7 +20,7 @@ final class MemoryWatch {
 
     private static final long LOOK_MILLIS = 250;
 
-    /** Memory counts as used up above this share of the largest heap, for this long: our choice, a cell that works on stays below. */
+    /** Memory counts as used up above this share of the largest heap, for this long or after two searches: our choice, a cell that works on stays below. */
     private static final double FULL = 0.95;
 
     private static final long LASTS_NANOS = 3_000_000_000L;
@@ -30,6 +36,7 @@ final class MemoryWatch {
 
     private final Runnable usedUp;
     private long fullSince;
+    private long collectionsThen;
 
     private MemoryWatch(Runnable usedUp) {
         this.usedUp = usedUp;
@@ -46,9 +53,41 @@ final class MemoryWatch {
             fullSince = 0;
         } else if (fullSince == 0) {
             fullSince = System.nanoTime();
-        } else if (System.nanoTime() - fullSince > LASTS_NANOS) {
+            collectionsThen = Collections.number();
+        } else if (isHopeless() || System.nanoTime() - fullSince > LASTS_NANOS) {
             fullSince = 0;
             usedUp.run();
+        }
+    }
+
+    /** Whether all of the memory was searched for what is not used any more since it was found full, and little was found. */
+    private boolean isHopeless() {
+        return Collections.number() > collectionsThen + 1 && Collections.left() > FULL;
+    }
+
+    /** What the JVM says of its collections of the memory in which things stay; asked only when memory is short, as that takes a while to load. */
+    private static final class Collections {
+        private static final Optional<MemoryPoolMXBean> LASTING = ManagementFactory.getMemoryPoolMXBeans().stream()
+                .filter(pool -> pool.getType() == MemoryType.HEAP && pool.getCollectionUsage() != null)
+                .filter(pool -> pool.getName().contains("Tenured") || pool.getName().contains("Old"))
+                .findFirst();
+
+        /** How many there were so far. */
+        static long number() {
+            return ManagementFactory.getGarbageCollectorMXBeans().stream()
+                    .filter(one -> LASTING.isPresent()
+                            && List.of(one.getMemoryPoolNames())
+                                    .contains(LASTING.get().getName()))
+                    .mapToLong(GarbageCollectorMXBean::getCollectionCount)
+                    .sum();
+        }
+
+        /** The share of that memory that was in use after the newest. */
+        static double left() {
+            return LASTING.map(MemoryPoolMXBean::getCollectionUsage)
+                    .filter(usage -> usage.getMax() > 0)
+                    .map(usage -> (double) usage.getUsed() / usage.getMax())
+                    .orElse(0.0);
         }
     }
 

@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
@@ -51,5 +54,38 @@ class JavaValuesTest {
         assertTrue(html.contains("<th scope=\"col\">mass flow</th>") && html.contains("<td>12</td>"), html);
         assertTrue(
                 ((String) Display.bundle(new TreeMap<>(Map.of("a", "<1>"))).get(Display.HTML)).contains("&lt;1&gt;"));
+    }
+
+    /** {@code Set.of} and {@code Map.of} give another order in each run of Java, as their documentation says. */
+    @Test
+    void whatHasNoOrderIsShownInOne() {
+        record Held(Set<String> names, Map<String, Integer> counts) {}
+        assertEquals("[a, b, c, d]", text(Set.of("c", "a", "d", "b")));
+        assertEquals("[d, a]", text(new LinkedHashSet<>(List.of("d", "a"))));
+        assertEquals(
+                "Held[names=[a, b, c], counts={a=1, b=2, c=3}]",
+                text(Optional.of(new Held(Set.of("c", "b", "a"), Map.of("c", 3, "a", 1, "b", 2)))));
+        assertEquals("key  value\na    1\nb    2\nc    3", text(Map.of("c", 3, "b", 2, "a", 1)));
+    }
+
+    @Test
+    void resultsThatKnowHowTheyLookAreShownOneBelowTheOther() {
+        Map<String, Object> forms = Display.bundle(List.of(new Looks("x"), new Looks("y")));
+        assertEquals("looks x\n\nlooks y", forms.get(Display.TEXT));
+        assertEquals("<i>x</i>\n<i>y</i>", forms.get(Display.HTML));
+        assertEquals("key  value\n1    looks z", text(new TreeMap<>(Map.of(1, new Looks("z")))));
+        assertTrue(text(Collections.nCopies(30, new Looks("x"))).endsWith("first 20 of 30"));
+    }
+
+    private record Looks(String name) implements Displayable {
+        @Override
+        public String toText() {
+            return "looks " + name;
+        }
+
+        @Override
+        public String toHtml() {
+            return "<i>" + name + "</i>";
+        }
     }
 }

@@ -269,7 +269,7 @@ final class EditModel {
 
     private Object shown(Object instance) {
         try {
-            Method shown = instance.getClass().getMethod("shown");
+            Method shown = instance.getClass().getDeclaredMethod("shown");
             shown.setAccessible(true);
             return shown.invoke(instance);
         } catch (ReflectiveOperationException e) {

@@ -14,16 +14,17 @@ import org.junit.jupiter.api.Test;
  */
 class EditSequencesTest {
 
-    private static final int SEQUENCES = Integer.getInteger("shotledger.edits", 12);
+    private static final int SEQUENCES = Integer.getInteger("shotledger.edits", 25);
     private static final int CELLS = 10;
     private static final long SEED = Long.getLong("shotledger.seed", 20_260_101L);
 
     @Test
     void everyNameIsWhatTheCellsSay() {
         int cells = 0;
+        SessionOptions options = SessionOptions.of(List.of("import java.util.*;"));
         for (int sequence = 0; sequence < SEQUENCES; sequence++) {
             Random random = new Random(SEED + sequence);
-            try (JavaSession session = new JavaSession(SessionOptions.of(List.of("import java.util.*;")))) {
+            try (JavaSession session = new JavaSession(options)) {
                 EditModel model = new EditModel(session, random, "sequence " + sequence);
                 for (int cell = 0; cell < CELLS; cell++) {
                     model.step();
