@@ -69,7 +69,8 @@ final class MemoryWatch {
     private static final class Collections {
         private static final Optional<MemoryPoolMXBean> LASTING = ManagementFactory.getMemoryPoolMXBeans().stream()
                 .filter(pool -> pool.getType() == MemoryType.HEAP && pool.getCollectionUsage() != null)
-                .filter(pool -> pool.getName().contains("Tenured") || pool.getName().contains("Old"))
+                .filter(pool ->
+                        pool.getName().contains("Tenured") || pool.getName().contains("Old"))
                 .findFirst();
 
         /** How many there were so far. */

@@ -153,8 +153,9 @@ class RunnerTest {
                 withCells(
                         "![a turbine](http://example.org/t.png) ![local](../x.png) [in](#a) [web](https://example.org)"
                                 + " [file](file:///etc) ![dot](data:image/png;base64,iVBORw0KGgo=)",
-                        "Display.show(new Displayable() { public String toText() { return \"t\"; } public String toHtml() {"
-                                + " return \"<script>1</script><b onclick='x()'>bold</b><img src=x.svg alt=drawing>\"; } });"),
+                        "Display.show(new Displayable() { public String toText() { return \"t\"; } public String"
+                                + " toHtml() { return \"<script>1</script><b onclick='x()'>bold</b><img src=x.svg"
+                                + " alt=drawing>\"; } });"),
                 Map.of()));
         String html = Files.readString(folder.resolve("out/made.html"));
         assertTrue(html.contains("http-equiv=\"Content-Security-Policy\" content=\"default-src 'none';"), html);
