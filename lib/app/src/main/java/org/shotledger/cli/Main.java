@@ -23,6 +23,7 @@ import picocli.CommandLine.Command;
             KernelCommand.class,
             NewCommand.class,
             CheckCommand.class,
+            ExplainCommand.class,
             DiffCommand.class,
             DoctorCommand.class
         },

@@ -55,7 +55,7 @@ class BadSheetTest {
                 "layout: rear drive, manual|layout: {words: rear drive}|driveline.layout: \"driveline.layout\" has no value; write a few words.",
                 "compressor:|compresor:|turbo.compressor: The section \"turbo.compressor\" is missing; add it.",
                 "inlet-loss:|inlet-loss: 15 mbar#  other:|turbo.inlet-loss: \"turbo.inlet-loss\" is not a section; write its values on the lines below, indented.",
-                "from: crankshaft drawing}|because: drawing}|engine.stroke: \"because\" is not known beside a value; known are value, from, provenance, note.",
+                "from: crankshaft drawing}|because: drawing}|engine.stroke: \"because\" is not known beside a value; known are value, from, provenance, sure, note.",
                 "bore: {value: 85.3 mm +/- 0.02 mm,|bore: {value: [85.3 mm],|engine.bore: \"value\" must be a plain figure or word.",
                 "curve: main-pump.csv|curve: |injection.pumps.curve: \"injection.pumps.curve\" has no value; name a CSV file beside the sheet.",
                 "relief-pressure: {value: 3000 psi gauge|relief-pressure: {val: 3000 psi gauge|bottle.relief-pressure: \"bottle.relief-pressure\" has no value; write a pressure from 80 to 300 bar abs.",
