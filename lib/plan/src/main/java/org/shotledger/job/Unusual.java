@@ -18,8 +18,10 @@ import org.shotledger.units.QuantityKind;
 final class Unusual {
     private static final double WIDE = 0.25;
     private static final double WIDE_ESTIMATE = 0.8;
-    /** Half-width of a temperature, K, from which it says nothing. */
+    /** Half-width of a temperature near freezing, K, from which it says nothing. */
     private static final double WIDE_TEMPERATURE = 30;
+
+    private static final double FREEZING = 273.15;
 
     private final Job job;
     private final List<Problem> found = new ArrayList<>();
@@ -60,7 +62,7 @@ final class Unusual {
             return;
         }
         boolean wide = origin.kind() == QuantityKind.TEMPERATURE
-                ? half > WIDE_TEMPERATURE
+                ? half > Math.max(WIDE_TEMPERATURE, WIDE * (origin.value() - FREEZING))
                 : half > (origin.provenance().equals("estimated") ? WIDE_ESTIMATE : WIDE) * Math.abs(origin.value());
         if (wide) {
             add(
