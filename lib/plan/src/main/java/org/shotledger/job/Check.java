@@ -65,7 +65,7 @@ public final class Check {
         try {
             if (Files.isDirectory(file) || lower.endsWith(".yaml") || lower.endsWith(".yml")) {
                 Job job = Job.load(file);
-                return new Result(planned(job), job.notices(), job.unusual());
+                return new Result(plannable(job), job.notices(), job.unusual());
             }
             if (lower.endsWith(".csv")) {
                 table(file, file.getFileName().toString());
@@ -78,8 +78,13 @@ public final class Check {
         }
     }
 
-    /** What stands in the way of a plan, though the sheet can be read. */
-    static List<Problem> planned(Job job) {
+    /**
+     * What stands in the way of a plan, though the sheet can be read: a filling nobody may allow, and what one evaluation finds.
+     *
+     * @param job the job
+     * @return the problems; empty when the job can be planned
+     */
+    public static List<Problem> plannable(Job job) {
         List<Problem> filling = filling(job);
         return filling.isEmpty() ? Trial.of(job) : filling;
     }

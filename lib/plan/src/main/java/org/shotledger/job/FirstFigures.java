@@ -65,7 +65,8 @@ record FirstFigures(
         double mass,
         String drive,
         double nitrousJet,
-        double fuelJet) {
+        double fuelJet,
+        double setBoost) {
 
     /** One point of the pull: engine speed in rev/min, boost in Pa above ambient, power at the wheels in W. */
     record Pulled(double rpm, double boost, double wheelPower) {}
@@ -111,6 +112,7 @@ record FirstFigures(
         names.put("drive", "rear, front or all");
         names.put("nitrous-jet", "jets to analyse instead of finding some, such as \"44 thou\"");
         names.put("fuel-jet", "the fuel jet beside it");
+        names.put("set-boost", "the boost to analyse them at; that of the pull otherwise");
         return names;
     }
 
@@ -187,7 +189,8 @@ record FirstFigures(
                 maybe(s, "mass", MASS, 100, 10_000),
                 drive,
                 jets ? s.figure("nitrous-jet", BORE, 1e-4, 0.01) : Double.NaN,
-                jets ? s.figure("fuel-jet", BORE, 1e-4, 0.01) : Double.NaN);
+                jets ? s.figure("fuel-jet", BORE, 1e-4, 0.01) : Double.NaN,
+                maybe(s, "set-boost", GAUGE_PRESSURE, 0, 6e5));
         return s.make(() -> figures);
     }
 

@@ -12,6 +12,8 @@ import org.shotledger.engine.MoistAir;
 import org.shotledger.evaluate.Calibration;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.files.AtomicFile;
+import org.shotledger.sheet.Problem;
+import org.shotledger.sheet.SheetException;
 
 /**
  * A whole job sheet from the few figures a shop knows. What is not known is estimated by relations that stand beside each figure,
@@ -35,6 +37,7 @@ final class FirstSheet {
     private static final double JET_FLUX = 11_500;
     /** Share of the exhaust that passes by the turbine on the pull. */
     private static final double WASTEGATE = 1.0 / 7;
+    private static final double SEA_LEVEL = 101_325;
     /** Shape of a breathing table over the share of the red line. */
     private static final double[] SHARE = {0.2, 0.35, 0.5, 0.65, 0.8, 0.9, 1.0};
 
@@ -80,8 +83,18 @@ final class FirstSheet {
         FirstSheet sheet = new FirstSheet(figures, folder, generic);
         sheet.tables().forEach((name, text) -> AtomicFile.write(folder.resolve(name), text));
         Fitted first = new Fitted(3400 * sheet.air * 1e-6, 100e5, 1000);
-        Fitted fitted = sheet.fitted(Job.read(sheet.text(first), folder), first);
+        Fitted fitted = sheet.fitted(sheet.begun(first), first);
         return sheet.text(sheet.fitted(Job.read(sheet.text(fitted), folder), fitted));
+    }
+
+    private Job begun(Fitted first) {
+        try {
+            return Job.read(text(first), folder);
+        } catch (SheetException e) {
+            Problem problem = e.problems().get(0);
+            throw new IllegalArgumentException("The figures that were told do not make a car that runs: "
+                    + problem.sentence() + " (" + problem.field() + ")");
+        }
     }
 
     private Map<String, String> tables() {
@@ -114,7 +127,7 @@ final class FirstSheet {
             return f.compressorFlow();
         }
         return Double.isNaN(f.inducer())
-                ? 1.2 * air
+                ? 1.2 * air * SEA_LEVEL / homePressure()
                 : INLET_SHARE * CHOKED_AIR * Math.PI / 4 * f.inducer() * f.inducer();
     }
 
@@ -442,7 +455,7 @@ final class FirstSheet {
     private void setup(SheetPen pen) {
         if (!Double.isNaN(f.nitrousJet())) {
             pen.section("setup")
-                    .told("boost", best.boost() / 1e5, "bar gauge")
+                    .told("boost", (Double.isNaN(f.setBoost()) ? best.boost() : f.setBoost()) / 1e5, "bar gauge")
                     .told("nitrous-jet", f.nitrousJet() * 1e3, "mm")
                     .told("fuel-jet", f.fuelJet() * 1e3, "mm");
         }

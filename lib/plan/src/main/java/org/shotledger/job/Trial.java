@@ -31,16 +31,24 @@ final class Trial {
         try {
             outcome = Evaluate.of(job.car(), setup, job.stated());
         } catch (IllegalArgumentException refused) {
-            say("setup", "This sheet cannot be run: " + refused.getMessage());
+            say("setup", "This sheet cannot be run: " + refused.getMessage() + suspect());
             return;
         }
-        if (outcome.off().isEmpty()) {
+        if (outcome.limits().find("answer").isPresent()) {
             say(
                     "turbo.compressor.map",
                     "Nowhere between the ends of the breathing table has the engine an answer on boost alone in '"
                             + job.stated().name()
                             + "'; check map, turbine, breathing table and boost ceiling against the base pull.");
         }
+    }
+
+    /** What in the sheet is unusual is the first thing to look at. */
+    private String suspect() {
+        return job.unusual().stream()
+                .findFirst()
+                .map(problem -> " Look first at " + problem.field() + ", " + problem.found() + ".")
+                .orElse("");
     }
 
     private JetPair middling() {

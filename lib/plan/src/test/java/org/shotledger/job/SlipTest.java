@@ -100,7 +100,7 @@ class SlipTest {
                 refused++;
                 return;
             }
-            boolean said = !job.unusual().isEmpty() || !Check.planned(job).isEmpty();
+            boolean said = !job.unusual().isEmpty() || !Check.plannable(job).isEmpty();
             noticed += said ? 1 : 0;
             if (!said) {
                 unnoticed.add(what);
