@@ -10,7 +10,8 @@ import picocli.CommandLine.Spec;
 /** Explains what a job sheet can state. */
 @Command(
         name = "explain",
-        description = "Explains a field of a job sheet: what it is, its unit and usual range, how to get it, what it changes.")
+        description =
+                "Explains a field of a job sheet: what it is, its unit and usual range, how to get it, what it changes.")
 final class ExplainCommand implements Callable<Integer> {
 
     @Spec
@@ -19,8 +20,9 @@ final class ExplainCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "FIELD",
             arity = "0..1",
-            description = "A place in the sheet such as bottle.charge, its last part alone, or a section such as bottle;"
-                    + " without it, what there is.")
+            description =
+                    "A place in the sheet such as bottle.charge, its last part alone, or a section such as bottle;"
+                            + " without it, what there is.")
     private String field;
 
     @Override

@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
         description = {
             "Writes a folder to begin a job with: a commented job sheet and its tables.",
             "With about a dozen figures, as options or in a file, it writes a sheet of that car: what is not known is estimated, marked so,"
-                + " with a wide band and how to measure it. Without any, a sheet of invented figures."
+                    + " with a wide band and how to measure it. Without any, a sheet of invented figures."
         },
         footer = {
             "",
@@ -42,10 +42,14 @@ final class NewCommand implements Callable<Integer> {
     @Option(
             names = "--like",
             paramLabel = "CAR",
-            description = "Begin like one of the invented cars five-cylinder, v8, given-jets; figures that are told replace its own.")
+            description =
+                    "Begin like one of the invented cars five-cylinder, v8, given-jets; figures that are told replace its own.")
     private String like = "";
 
-    @Option(names = "--from", paramLabel = "FILE", description = "A file with lines of \"name: figure\", names as the options below.")
+    @Option(
+            names = "--from",
+            paramLabel = "FILE",
+            description = "A file with lines of \"name: figure\", names as the options below.")
     private Path from;
 
     private final Map<String, String> told = new LinkedHashMap<>();
@@ -53,21 +57,22 @@ final class NewCommand implements Callable<Integer> {
     /** An option for each figure a sheet can be made from. */
     static void addFigures(CommandLine line) {
         NewCommand command = line.getCommand();
-        Starter.figures().forEach((name, what) -> line.getCommandSpec()
-                .addOption(OptionSpec.builder("--" + name)
-                        .type(String.class)
-                        .paramLabel("FIGURE")
-                        .description(what.replace("%", "%%"))
-                        .setter(new CommandLine.Model.ISetter() {
-                            @Override
-                            public <T> T set(T value) {
-                                if (value != null) {
-                                    command.told.put(name, String.valueOf(value));
-                                }
-                                return null;
-                            }
-                        })
-                        .build()));
+        Starter.figures()
+                .forEach((name, what) -> line.getCommandSpec()
+                        .addOption(OptionSpec.builder("--" + name)
+                                .type(String.class)
+                                .paramLabel("FIGURE")
+                                .description(what.replace("%", "%%"))
+                                .setter(new CommandLine.Model.ISetter() {
+                                    @Override
+                                    public <T> T set(T value) {
+                                        if (value != null) {
+                                            command.told.put(name, String.valueOf(value));
+                                        }
+                                        return null;
+                                    }
+                                })
+                                .build()));
     }
 
     @Override
@@ -90,12 +95,11 @@ final class NewCommand implements Callable<Integer> {
         boolean invented = said.isEmpty() && like.isEmpty();
         List<Path> files = invented ? Starter.write(goal) : Starter.write(goal, like, said, beside);
         files.forEach(file -> out.println("wrote " + Folders.shown(file)));
-        out.println(
-                (invented || said.isEmpty()
-                                ? "Every figure in it is invented: put in your own"
-                                : "What was not told is estimated and marked so: replace it by what you measure (./shotledger explain FIELD"
-                                        + " says how)")
-                        + ", then ./shotledger check " + folder);
+        out.println((invented || said.isEmpty()
+                        ? "Every figure in it is invented: put in your own"
+                        : "What was not told is estimated and marked so: replace it by what you measure (./shotledger explain FIELD"
+                                + " says how)")
+                + ", then ./shotledger check " + folder);
         return 0;
     }
 }

@@ -48,15 +48,21 @@ class SheetCommandsTest {
     @Test
     void a_dozen_figures_begin_a_sheet_and_what_is_unusual_is_said() throws IOException {
         String job = folder.resolve("own").toString();
-        assertEquals(0, run("new", job, "--like", "given-jets", "--mass", "1200 kg", "--boost", "1.3 bar gauge"), err.toString());
+        assertEquals(
+                0,
+                run("new", job, "--like", "given-jets", "--mass", "1200 kg", "--boost", "1.3 bar gauge"),
+                err.toString());
         assertTrue(out.toString().contains("What was not told is estimated and marked so"), out.toString());
         assertEquals(0, run("check", job), out.toString());
         assertEquals(job + ": good\n", out.toString());
         Path sheet = Path.of(job, "job.yaml");
-        Files.writeString(sheet, Files.readString(sheet).replaceFirst("mass: \\{value: 1200 kg, from: [^}]*}", "mass: 154 kg"));
+        Files.writeString(
+                sheet, Files.readString(sheet).replaceFirst("mass: \\{value: 1200 kg, from: [^}]*}", "mass: 154 kg"));
         assertEquals(0, run("check", job), out.toString());
         assertTrue(
-                out.toString().contains("vehicle.mass: \"154 kg\" is unusual for \"vehicle.mass\"; usual is 600 to 2800 kg (common practice, no source)"),
+                out.toString()
+                        .contains(
+                                "vehicle.mass: \"154 kg\" is unusual for \"vehicle.mass\"; usual is 600 to 2800 kg (common practice, no source)"),
                 out.toString());
         assertEquals(1, run("new", folder.resolve("none").toString(), "--boost", "20 psi"));
         assertTrue(err.toString().contains("\"cylinders\" is missing"), err.toString());

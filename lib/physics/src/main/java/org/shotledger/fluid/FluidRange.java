@@ -66,7 +66,8 @@ final class FluidRange {
     /** Five significant digits: what a reader can take in. */
     static String shown(double value) {
         return Double.isFinite(value)
-                ? Double.toString(new BigDecimal(value).round(new MathContext(5)).doubleValue())
+                ? Double.toString(
+                        new BigDecimal(value).round(new MathContext(5)).doubleValue())
                 : Double.toString(value);
     }
 

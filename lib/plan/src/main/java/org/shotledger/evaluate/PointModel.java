@@ -114,7 +114,12 @@ public final class PointModel {
     public OperatingPoint at(double rpm, double plenum, Mode mode) {
         return answer(() -> mode.nitrousFlows() && setup.jets().isPresent()
                 ? point(rpm, plenum, mode, feed(plenum), nitrousFuel(plenum))
-                : point(rpm, plenum, mode, Closed.feed(bottle), Closed.fuel(at.air().pressure())));
+                : point(
+                        rpm,
+                        plenum,
+                        mode,
+                        Closed.feed(bottle),
+                        Closed.fuel(at.air().pressure())));
     }
 
     /**

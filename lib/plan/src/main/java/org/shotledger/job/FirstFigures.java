@@ -90,7 +90,9 @@ record FirstFigures(
         names.put("boost", "of the pull, such as \"1.3 bar gauge\"");
         names.put("pull-power", "at the wheels and not corrected, such as \"330 hp\"");
         names.put("pull-rpm", "engine speed of that power, such as \"6200 rpm\"");
-        names.put("pull", "the whole pull instead: a CSV file with engine speed and power or torque, and boost if it was logged");
+        names.put(
+                "pull",
+                "the whole pull instead: a CSV file with engine speed and power or torque, and boost if it was logged");
         names.put("boost-ceiling", "highest boost the builder allows; that of the pull otherwise");
         names.put("injectors", "how many; one for each cylinder otherwise");
         names.put("injector-flow", "of one held open at 3 bar, such as \"1050 cc/min\"");
@@ -211,7 +213,8 @@ record FirstFigures(
             double rpm = s.figure("pull-rpm", ROTATION, 500, 20_000);
             return List.of(new Pulled(rpm, boost, s.figure("pull-power", POWER, 10e3, 3e6)));
         }
-        return s.table("pull", Tables.PULL)
+        return s
+                .table("pull", Tables.PULL)
                 .map(table -> PullSection.points(s, table, boost, new Driveline("as told", 0, loss)))
                 .orElse(List.of())
                 .stream()

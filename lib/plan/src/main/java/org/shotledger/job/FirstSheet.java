@@ -37,6 +37,7 @@ final class FirstSheet {
     private static final double JET_FLUX = 11_500;
     /** Share of the exhaust that passes by the turbine on the pull. */
     private static final double WASTEGATE = 1.0 / 7;
+
     private static final double SEA_LEVEL = 101_325;
     /** Shape of a breathing table over the share of the red line. */
     private static final double[] SHARE = {0.2, 0.35, 0.5, 0.65, 0.8, 0.9, 1.0};
@@ -107,7 +108,8 @@ final class FirstSheet {
         tables.put("fuel-pump.csv", FirstTables.pump(generic.apply("fuel-pump.csv"), pumpFlow() / GENERIC_PUMP));
         tables.put(
                 "nitrous-fuel-pump.csv",
-                FirstTables.pump(generic.apply("nitrous-fuel-pump.csv"), Math.max(1, 2.5 * nitrousFuel() / GENERIC_PUMP)));
+                FirstTables.pump(
+                        generic.apply("nitrous-fuel-pump.csv"), Math.max(1, 2.5 * nitrousFuel() / GENERIC_PUMP)));
         tables.put("injector-dead-time.csv", generic.apply("injector-dead-time.csv"));
         tables.put("jets.csv", generic.apply("jets.csv"));
         tables.put("volumetric-efficiency.csv", breathing());
@@ -150,7 +152,8 @@ final class FirstSheet {
     }
 
     private double nitrousFuel() {
-        boolean methanol = f.nitrousFuel().equals("methanol") || (f.nitrousFuel().equals("same") && f.fuel().equals("methanol"));
+        boolean methanol = f.nitrousFuel().equals("methanol")
+                || (f.nitrousFuel().equals("same") && f.fuel().equals("methanol"));
         return nitrousFlow() / (methanol ? 3.2 : 5) / 770;
     }
 
@@ -191,7 +194,8 @@ final class FirstSheet {
         double high = 4 * before.turbineArea;
         for (int i = 0; i < 30; i++) {
             double middle = Math.sqrt(low * high);
-            double wastegate = pulled(job, middle).map(p -> p.shaft().wastegateShare()).orElse(1.0);
+            double wastegate =
+                    pulled(job, middle).map(p -> p.shaft().wastegateShare()).orElse(1.0);
             if (wastegate > WASTEGATE) {
                 low = middle;
             } else {
@@ -201,8 +205,9 @@ final class FirstSheet {
         double area = Math.sqrt(low * high);
         OperatingPoint point = pulled(job, area)
                 .or(() -> pulled(job, before.turbineArea))
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "The pull lies outside what the compressor can give; check its rated flow and pressure ratio, or its inducer."));
+                .orElseThrow(
+                        () -> new IllegalArgumentException(
+                                "The pull lies outside what the compressor can give; check its rated flow and pressure ratio, or its inducer."));
         return new Fitted(area, point.cylinder().peakPressure(), point.crankTorque());
     }
 
@@ -221,9 +226,12 @@ final class FirstSheet {
 
     private String text(Fitted fitted) {
         SheetPen pen = new SheetPen();
-        pen.comment("A first sheet from the figures that were told; all others are estimates by habits of the trade, with wide bands.")
-                .comment("Replace them one after the other by measured figures; ./shotledger explain FIELD says how to get each.")
-                .comment("Nitrous oxide can kill an engine and a person. What comes out of this sheet is an estimate, to be proven in small steps.")
+        pen.comment(
+                        "A first sheet from the figures that were told; all others are estimates by habits of the trade, with wide bands.")
+                .comment(
+                        "Replace them one after the other by measured figures; ./shotledger explain FIELD says how to get each.")
+                .comment(
+                        "Nitrous oxide can kill an engine and a person. What comes out of this sheet is an estimate, to be proven in small steps.")
                 .plain("format", String.valueOf(SheetFormat.CURRENT))
                 .plain("name", "\"" + f.name().replace("\\", " ").replace("\"", "'") + "\"")
                 .plain("invented", f.invented() ? "yes" : "no");
@@ -263,14 +271,22 @@ final class FirstSheet {
         pen.section("engine").plain("cylinders", String.valueOf(f.cylinders()));
         if (f.square()) {
             pen.guess("bore", f.bore() * 1e3, "mm", 0.05, "from the displacement, bore and stroke taken as equal")
-                    .guess("stroke", f.stroke() * 1e3, "mm", 0.1, "from the displacement, bore and stroke taken as equal");
+                    .guess(
+                            "stroke",
+                            f.stroke() * 1e3,
+                            "mm",
+                            0.1,
+                            "from the displacement, bore and stroke taken as equal");
         } else {
             pen.told("bore", f.bore() * 1e3, "mm").told("stroke", f.stroke() * 1e3, "mm");
         }
         pen.guess("rod-length", 1.7e3 * f.stroke(), "mm", 0.12, "1.7 times the stroke")
                 .told("compression-ratio", f.compression(), "");
         if (Double.isNaN(f.redLine())) {
-            pen.guess("red-line", SheetPen.figure(redLine, "rpm"), "a mean piston speed of 21 m/s, or just above the highest speed told");
+            pen.guess(
+                    "red-line",
+                    SheetPen.figure(redLine, "rpm"),
+                    "a mean piston speed of 21 m/s, or just above the highest speed told");
         } else {
             pen.told("red-line", redLine, "rpm");
         }
@@ -329,25 +345,36 @@ final class FirstSheet {
     private void turbo(SheetPen pen, Fitted fitted) {
         String rated = Double.isNaN(f.compressorFlow()) && Double.isNaN(f.inducer())
                 ? "the air of the pull and a fifth"
-                : Double.isNaN(f.compressorFlow()) ? "0.75 of the choked flow through the inducer" : "the rated flow told";
+                : Double.isNaN(f.compressorFlow())
+                        ? "0.75 of the choked flow through the inducer"
+                        : "the rated flow told";
         pen.section("turbo.compressor")
-                .comment("a generic map scaled to " + SheetPen.figure(ratedFlow(), "kg/s") + " (" + rated + ") at a pressure ratio of "
-                        + SheetPen.figure(f.compressorRatio(), ""))
+                .comment("a generic map scaled to " + SheetPen.figure(ratedFlow(), "kg/s") + " (" + rated
+                        + ") at a pressure ratio of " + SheetPen.figure(f.compressorRatio(), ""))
                 .plain("map", "compressor-map.csv")
                 .plain("reference-temperature", "298 K")
                 .plain("reference-pressure", "1.00 bar abs")
                 .guess("max-speed", 150_000 * wheelSpeed(), "rpm", 0.1, "the fastest line of the scaled map");
         pen.section("turbo.turbine")
-                .guess("effective-area", fitted.turbineArea * 1e6, "mm2", 0.25, "so that the pull closes with a seventh through the wastegate")
+                .guess(
+                        "effective-area",
+                        fitted.turbineArea * 1e6,
+                        "mm2",
+                        0.25,
+                        "so that the pull closes with a seventh through the wastegate")
                 .guess("efficiency", 68, "%", 0.08, "usual")
                 .guess("mechanical-efficiency", 96, "%", 0.02, "usual");
         loss(pen, "turbo.turbine.exhaust-loss", 0.15, "0.35 kg/m3");
         loss(pen, "turbo.inlet-loss", 0.015, "1.15 kg/m3");
         pen.section("turbo.charge-cooler").guess("effectiveness", 70, "%", 0.12, "usual of air to air");
         loss(pen, "turbo.charge-cooler.loss", 0.12, "3 kg/m3");
-        pen.section("turbo").guess("exhaust-temperature", temperature, "degC", 0.05, "usual under boost with this fuel");
+        pen.section("turbo")
+                .guess("exhaust-temperature", temperature, "degC", 0.05, "usual under boost with this fuel");
         if (Double.isNaN(f.ceiling())) {
-            pen.guess("boost-ceiling", SheetPen.figure(best.boost() / 1e5, "bar gauge"), "the boost of the pull, which the engine bore");
+            pen.guess(
+                    "boost-ceiling",
+                    SheetPen.figure(best.boost() / 1e5, "bar gauge"),
+                    "the boost of the pull, which the engine bore");
         } else {
             pen.told("boost-ceiling", f.ceiling() / 1e5, "bar gauge");
         }
@@ -356,7 +383,10 @@ final class FirstSheet {
     private void loss(SheetPen pen, String section, double bar, String density) {
         pen.section(section)
                 .guess("pressure", bar, "bar", 0.5, "usual at the air of the pull")
-                .guess("at-flow", SheetPen.figure(air, "kg/s"), "the air of the pull: a kilogram a second for a megawatt at the crankshaft")
+                .guess(
+                        "at-flow",
+                        SheetPen.figure(air, "kg/s"),
+                        "the air of the pull: a kilogram a second for a megawatt at the crankshaft")
                 .guess("at-density", density, "usual there");
     }
 
@@ -370,16 +400,31 @@ final class FirstSheet {
                 .plain("nozzles", String.valueOf(f.nozzles()))
                 .plain("jet-ladder", "jets.csv");
         pen.section("nitrous-system.nitrous")
-                .guess("valve-kv", Math.max(1.2 * hose * hose / 75.7, 0.5), "m3/h", 0.3, "a valve that passes about what its hose does")
+                .guess(
+                        "valve-kv",
+                        Math.max(1.2 * hose * hose / 75.7, 0.5),
+                        "m3/h",
+                        0.3,
+                        "a valve that passes about what its hose does")
                 .guess("hose-bore", hose, "mm", 0.05, sized)
                 .guess("hose-length", 3.5, "m", 0.25, "bottle in the boot")
                 .guess("filter-loss", 2, "", 0.5, "usual");
         solenoid(pen, "nitrous-system.nitrous", solenoid);
         pen.section("nitrous-system.nitrous")
-                .guess("line-bore", f.nozzles() > 1 ? 4 : Math.max(4, 1.4 * solenoid * 1e3), "mm", 0.1, "usual behind a solenoid of this size")
+                .guess(
+                        "line-bore",
+                        f.nozzles() > 1 ? 4 : Math.max(4, 1.4 * solenoid * 1e3),
+                        "mm",
+                        0.1,
+                        "usual behind a solenoid of this size")
                 .guess("line-length", 0.35, "m", 0.4, "usual");
         pen.section("nitrous-system.fuel")
-                .guess("cell-volume", Math.max(2, 2 * nitrousFuel() * 10 * f.passes() * 1e3), "L", 0.25, "twice what the passes need")
+                .guess(
+                        "cell-volume",
+                        Math.max(2, 2 * nitrousFuel() * 10 * f.passes() * 1e3),
+                        "L",
+                        0.25,
+                        "twice what the passes need")
                 .guess("jet-discharge-coefficient", 0.8, "", 0.08, "usual");
         pen.section("nitrous-system.fuel.pumps")
                 .plain("count", "1")
@@ -390,7 +435,10 @@ final class FirstSheet {
                 .guess("boost-reference", "1", "the hose goes to the plenum");
         solenoid(pen, "nitrous-system.fuel", 0.75 * solenoid);
         pen.section("nitrous-system.arming")
-                .guess("rpm-low", SheetPen.figure(Math.max(f.rpmLow(), 0.55 * redLine), "rpm"), "the lower end of the target, not below 0.55 of the red line")
+                .guess(
+                        "rpm-low",
+                        SheetPen.figure(Math.max(f.rpmLow(), 0.55 * redLine), "rpm"),
+                        "the lower end of the target, not below 0.55 of the red line")
                 .told("rpm-high", f.rpmHigh(), "rpm");
     }
 
@@ -406,7 +454,12 @@ final class FirstSheet {
         double litres = f.charge() / 0.54;
         pen.section("bottle")
                 .told("charge", f.charge() / 0.45359237, "lb")
-                .guess("water-capacity", litres, "L", 0.15, "so that the full bottle stays below its relief disc at 50 degC: 0.54 kg for each litre")
+                .guess(
+                        "water-capacity",
+                        litres,
+                        "L",
+                        0.15,
+                        "so that the full bottle stays below its relief disc at 50 degC: 0.54 kg for each litre")
                 .guess("shell-mass", litres, "kg", 0.4, "an aluminium bottle: a kilogram for each litre")
                 .guess("shell-specific-heat", "900 J/(kg K)", "aluminium")
                 .guess("start-temperature", 30, "degC", 0.1, "with a heater")
@@ -430,7 +483,9 @@ final class FirstSheet {
                 .plain("gears", "[3.62, 2.19, 1.54, 1.18, 1.00, 0.83]")
                 .guess("final-drive", 3.46, "", 0.15, "a usual car")
                 .guess("tyres", "245/40R18", "usual");
-        pen.section("electrical").guess("alternator", 140, "A", 0.2, "a usual car").guess("battery", 70, "A h", 0.2, "a usual car");
+        pen.section("electrical")
+                .guess("alternator", 140, "A", 0.2, "a usual car")
+                .guess("battery", 70, "A h", 0.2, "a usual car");
         pen.section("controller")
                 .guess("inputs", "16", "a usual controller")
                 .guess("inputs-used", "10", "a usual turbocharged engine")
@@ -443,9 +498,20 @@ final class FirstSheet {
 
     private void limits(SheetPen pen, Fitted fitted) {
         pen.section("limits")
-                .comment("Nobody can tell from outside what an engine bears. These stand for the builder's own limits until he has given them.")
-                .guess("peak-pressure", 1.35 * fitted.peakPressure / 1e5, "bar abs", 0.15, "a third above the pull: ask the builder")
-                .guess("crank-torque", Math.max(1.35, 1.2 * f.target() / best.wheelPower()) * fitted.crankTorque, "N m", 0.15, "the pull's torque and what the target adds: ask the builder")
+                .comment(
+                        "Nobody can tell from outside what an engine bears. These stand for the builder's own limits until he has given them.")
+                .guess(
+                        "peak-pressure",
+                        1.35 * fitted.peakPressure / 1e5,
+                        "bar abs",
+                        0.15,
+                        "a third above the pull: ask the builder")
+                .guess(
+                        "crank-torque",
+                        Math.max(1.35, 1.2 * f.target() / best.wheelPower()) * fitted.crankTorque,
+                        "N m",
+                        0.15,
+                        "the pull's torque and what the target adds: ask the builder")
                 .guess("lambda-low", "0.70", "usual")
                 .guess("lambda-high", "0.85", "usual")
                 .guess("bottle-pressure-low", "650 psi gauge", "usual")

@@ -14,7 +14,8 @@ final class FirstTables {
     static String compressor(String generic, double flow, double rise, double speed) {
         return scaled(
                 generic,
-                NOTE + "a generic map scaled to the rated flow and pressure ratio; replace it by points read off the real one.",
+                NOTE
+                        + "a generic map scaled to the rated flow and pressure ratio; replace it by points read off the real one.",
                 new double[] {speed, flow, rise, 1},
                 2);
     }
@@ -75,8 +76,8 @@ final class FirstTables {
     static String pull(List<FirstFigures.Pulled> points) {
         StringBuilder text = new StringBuilder("# The pull as it was given.\n")
                 .append("engine speed [rpm],wheel power [kW],boost [bar gauge]\n");
-        points.forEach(p -> text.append(String.format(
-                Locale.ROOT, "%.0f,%.2f,%.3f%n", p.rpm(), p.wheelPower() / 1e3, p.boost() / 1e5)));
+        points.forEach(p -> text.append(
+                String.format(Locale.ROOT, "%.0f,%.2f,%.3f%n", p.rpm(), p.wheelPower() / 1e3, p.boost() / 1e5)));
         return text.toString();
     }
 }

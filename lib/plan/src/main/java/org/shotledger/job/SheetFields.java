@@ -41,14 +41,11 @@ public final class SheetFields {
         String plain = path.replaceAll("\\[\\d+\\]", "");
         List<SheetField> exact =
                 ALL.stream().filter(f -> f.path().equals(plain)).toList();
-        return exact.isEmpty()
-                ? ALL.stream().filter(f -> fits(f.path(), plain)).toList()
-                : exact;
+        return exact.isEmpty() ? ALL.stream().filter(f -> fits(f.path(), plain)).toList() : exact;
     }
 
     private static boolean fits(String pattern, String path) {
-        return pattern.contains("*")
-                && Pattern.matches(Pattern.quote(pattern).replace("*", "\\E[^.]+\\Q"), path);
+        return pattern.contains("*") && Pattern.matches(Pattern.quote(pattern).replace("*", "\\E[^.]+\\Q"), path);
     }
 
     /**
@@ -114,7 +111,8 @@ public final class SheetFields {
     }
 
     private static String paragraph(SheetField field) {
-        StringBuilder text = new StringBuilder(field.path()).append("\n  what it is: ").append(field.what());
+        StringBuilder text =
+                new StringBuilder(field.path()).append("\n  what it is: ").append(field.what());
         if (field.hasRange()) {
             text.append("\n  usual: ")
                     .append(field.range())
@@ -143,8 +141,8 @@ public final class SheetFields {
                 if (c.size() != COLUMNS) {
                     throw new IllegalStateException(TABLE + ", line " + row.line() + ": " + c.size() + " cells");
                 }
-                fields.add(new SheetField(
-                        c.get(0), c.get(1), c.get(2), c.get(3), c.get(4), c.get(5), c.get(6), c.get(7)));
+                fields.add(
+                        new SheetField(c.get(0), c.get(1), c.get(2), c.get(3), c.get(4), c.get(5), c.get(6), c.get(7)));
             }
         }
         return List.copyOf(fields);

@@ -41,19 +41,25 @@ final class SheetPen {
     /** A figure that stands until it is measured, with its band as a share of it. */
     SheetPen guess(String key, double number, String unit, double band, String relation) {
         String value = figure(number, unit) + " +/- " + figure(number * band, unit);
-        return measurable(key).reasoned(key, value, "estimated: " + relation + "; common practice, no source", "estimated");
+        return measurable(key)
+                .reasoned(key, value, "estimated: " + relation + "; common practice, no source", "estimated");
     }
 
     /** A figure without a band: a count, a setting. */
     SheetPen guess(String key, String value, String relation) {
-        return measurable(key).reasoned(key, value, "estimated: " + relation + "; common practice, no source", "estimated");
+        return measurable(key)
+                .reasoned(key, value, "estimated: " + relation + "; common practice, no source", "estimated");
     }
 
     private SheetPen measurable(String key) {
         String full = path.isEmpty() ? key : path + "." + key;
         SheetFields.at(full).stream()
                 .findFirst()
-                .ifPresent(field -> indent().append("# ").append(field.what()).append("; to get it: ").append(field.how()).append('\n'));
+                .ifPresent(field -> indent().append("# ")
+                        .append(field.what())
+                        .append("; to get it: ")
+                        .append(field.how())
+                        .append('\n'));
         return this;
     }
 

@@ -68,19 +68,21 @@ public final class Starter {
     public static Map<String, String> figures(String text, String file) {
         Problems problems = new Problems();
         Map<String, String> said = new LinkedHashMap<>();
-        YamlSheet.read(text, file, problems).ifPresent(root -> root.entries().forEach(entry -> {
-            if (entry.value() instanceof SheetNode.Scalar scalar) {
-                said.put(entry.key(), scalar.text());
-            } else {
-                problems.add(new Problem(
-                        file,
-                        entry.keyAt().line(),
-                        entry.keyAt().column(),
-                        entry.key(),
-                        "",
-                        "A plain figure or word is wanted here; known are " + String.join(", ", FirstFigures.NAMES.keySet()) + "."));
-            }
-        }));
+        YamlSheet.read(text, file, problems)
+                .ifPresent(root -> root.entries().forEach(entry -> {
+                    if (entry.value() instanceof SheetNode.Scalar scalar) {
+                        said.put(entry.key(), scalar.text());
+                    } else {
+                        problems.add(new Problem(
+                                file,
+                                entry.keyAt().line(),
+                                entry.keyAt().column(),
+                                entry.key(),
+                                "",
+                                "A plain figure or word is wanted here; known are "
+                                        + String.join(", ", FirstFigures.NAMES.keySet()) + "."));
+                    }
+                }));
         problems.throwIfAny();
         return said;
     }
@@ -107,7 +109,8 @@ public final class Starter {
             }
             all.putAll(said);
             boolean own = said.containsKey("pull") || like.isEmpty();
-            if (said.keySet().stream().anyMatch(List.of("pull-power", "pull-rpm")::contains) && !said.containsKey("pull")) {
+            if (said.keySet().stream().anyMatch(List.of("pull-power", "pull-rpm")::contains)
+                    && !said.containsKey("pull")) {
                 all.remove("pull");
             }
             if (!own && all.containsKey("pull")) {
@@ -170,7 +173,9 @@ public final class Starter {
     private static List<Path> written(Path goal) {
         Comparator<Path> sheetLast = Comparator.comparing(path -> path.endsWith(JobReader.USUAL_NAME));
         try (Stream<Path> files = Files.list(goal)) {
-            return files.map(Path::getFileName).sorted(sheetLast.thenComparing(Path::toString)).toList();
+            return files.map(Path::getFileName)
+                    .sorted(sheetLast.thenComparing(Path::toString))
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

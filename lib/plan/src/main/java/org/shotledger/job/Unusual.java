@@ -49,11 +49,13 @@ final class Unusual {
         }
         QuantityKind kind = origin.kind();
         Optional<SheetField> field = SheetFields.ranged(origin.path(), kind);
-        field.flatMap(f -> f.usual(kind)).filter(usual -> !usual.holds(origin.value())).ifPresent(usual -> add(
-                origin,
-                Excerpt.quoted(origin.text()) + " is unusual for \"" + origin.path() + "\"; usual is "
-                        + field.get().rangeLike(origin.text(), kind) + " (" + SheetFields.source(field.get())
-                        + "); mend it, or say \"from: ...\" or \"sure: yes\" beside it if it is meant."));
+        field.flatMap(f -> f.usual(kind))
+                .filter(usual -> !usual.holds(origin.value()))
+                .ifPresent(usual -> add(
+                        origin,
+                        Excerpt.quoted(origin.text()) + " is unusual for \"" + origin.path() + "\"; usual is "
+                                + field.get().rangeLike(origin.text(), kind) + " (" + SheetFields.source(field.get())
+                                + "); mend it, or say \"from: ...\" or \"sure: yes\" beside it if it is meant."));
     }
 
     private void band(Origin origin) {

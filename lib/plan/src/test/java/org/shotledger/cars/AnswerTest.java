@@ -48,7 +48,8 @@ class AnswerTest {
                 }
             }
         }
-        System.out.println(CARS + " drawn cars, " + alarms + " with more than one false alarm; " + answered + " mutants answered; " + broken.size() + " laws broken");
+        System.out.println(CARS + " drawn cars, " + alarms + " with more than one false alarm; " + answered
+                + " mutants answered; " + broken.size() + " laws broken");
         assertTrue(broken.isEmpty(), () -> String.join("\n", broken));
         assertTrue(alarms == 0, alarms + " cars with more than one false alarm");
     }

@@ -17,7 +17,8 @@ import org.shotledger.job.Starter;
  * weathers; and mutants of good sheets, in which one or two figures are another, mostly a nonsense.
  */
 final class CarLot {
-    private static final List<String> FUELS = List.of("gasoline", "ethanol-blend", "ethanol-blend", "ethanol", "methanol");
+    private static final List<String> FUELS =
+            List.of("gasoline", "ethanol-blend", "ethanol-blend", "ethanol", "methanol");
 
     private final SplittableRandom random;
 
@@ -94,7 +95,10 @@ final class CarLot {
     /** One or two figures of a sheet changed. */
     List<Change> changes(Job good) {
         List<Origin> figures = good.car().origins().values().stream()
-                .filter(o -> o.kind() != null && !o.from().startsWith("default: ") && !o.path().startsWith("wiring") && !o.path().equals("format"))
+                .filter(o -> o.kind() != null
+                        && !o.from().startsWith("default: ")
+                        && !o.path().startsWith("wiring")
+                        && !o.path().equals("format"))
                 .toList();
         List<Change> changes = new ArrayList<>();
         for (int i = 1 + random.nextInt(2); i > 0; i--) {

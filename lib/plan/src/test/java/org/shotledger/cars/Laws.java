@@ -82,18 +82,21 @@ final class Laws {
                 .allMatch(limit -> limit.verdict() != Verdict.BROKEN);
         hold(
                 (plan.verdict() != Verdict.BROKEN) == (kept && plan.reached()),
-                "the verdict is " + plan.verdict() + " where every limit is " + (kept ? "" : "not ") + "kept and the power is "
-                        + (plan.reached() ? "" : "not ") + "reached");
+                "the verdict is " + plan.verdict() + " where every limit is " + (kept ? "" : "not ")
+                        + "kept and the power is " + (plan.reached() ? "" : "not ") + "reached");
         if (plan.verdict() == Verdict.BROKEN) {
             options(plan);
         }
         for (Limit limit : plan.limits().all()) {
             hold(Double.isFinite(limit.bound()) && limit.scale() > 0, limit.key() + " has the bound " + limit.bound());
-            hold(Double.isFinite(limit.value()) || limit.verdict() == Verdict.BROKEN, limit.key() + " is kept without a value");
+            hold(
+                    Double.isFinite(limit.value()) || limit.verdict() == Verdict.BROKEN,
+                    limit.key() + " is kept without a value");
         }
         String line = plan.verdictLine();
         hold(
-                line.contains(QuantityKind.POWER.text(plan.stated().power(), UnitSystem.US)) && !RAW.matcher(line).find(),
+                line.contains(QuantityKind.POWER.text(plan.stated().power(), UnitSystem.US))
+                        && !RAW.matcher(line).find(),
                 "the verdict does not say the power, or says it raw: " + line);
         hold(Plan.of(job, plan.setup()).verdictLine().equals(line), "the same setup again gets another verdict");
         if (plan.setup().jets().isPresent() && !plan.stated().withNitrous().isEmpty()) {
@@ -131,14 +134,17 @@ final class Laws {
         worse("a smaller charge", outcome, Evaluate.of(job.car(), less, outcome.at()), "passes");
         var air = outcome.at().air();
         var hotter = outcome.at()
-                .withAir(new org.shotledger.engine.MoistAir(air.pressure(), air.temperature() + 8, air.relativeHumidity()));
+                .withAir(new org.shotledger.engine.MoistAir(
+                        air.pressure(), air.temperature() + 8, air.relativeHumidity()));
         Outcome hot = Evaluate.of(job.car(), setup, hotter);
-        if (hot.withNitrous().size() == outcome.withNitrous().size() && hot.off().size() == outcome.off().size()) {
+        if (hot.withNitrous().size() == outcome.withNitrous().size()
+                && hot.off().size() == outcome.off().size()) {
             worse("hotter air", outcome, hot, "knock");
         }
-        outcome.pass().ifPresent(pass -> hold(
-                pass.wholePasses() == 0 || pass.moments().stream().allMatch(m -> m.liquid() > 0),
-                "a pass is counted without liquid"));
+        outcome.pass()
+                .ifPresent(pass -> hold(
+                        pass.wholePasses() == 0 || pass.moments().stream().allMatch(m -> m.liquid() > 0),
+                        "a pass is counted without liquid"));
     }
 
     private void worse(String what, Outcome before, Outcome after, String key) {
@@ -147,7 +153,8 @@ final class Laws {
         if (a.isPresent() && b.isPresent()) {
             hold(
                     b.get().relativeMargin() <= a.get().relativeMargin() + 1e-6,
-                    what + " make " + key + " better: " + a.get().relativeMargin() + " to " + b.get().relativeMargin());
+                    what + " make " + key + " better: " + a.get().relativeMargin() + " to "
+                            + b.get().relativeMargin());
         }
     }
 }

@@ -99,7 +99,8 @@ class EvaluateTest {
     @Test
     void a_limit_that_the_builder_may_leave_out_is_held_where_it_is_stated() throws IOException {
         Path sheet = Path.of("../../data/whimbrel/job.yaml");
-        String text = Files.readString(sheet).replaceFirst("(?m)^limits:$", "limits:\n  exhaust-temperature: 1020 degC");
+        String text =
+                Files.readString(sheet).replaceFirst("(?m)^limits:$", "limits:\n  exhaust-temperature: 1020 degC");
         Job stated = Job.read(text, sheet.getParent());
         Limit limit = Evaluate.of(stated.car(), SETUP, stated.stated())
                 .limits()

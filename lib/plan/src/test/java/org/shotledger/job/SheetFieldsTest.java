@@ -23,7 +23,8 @@ class SheetFieldsTest {
 
     @Test
     void every_field_of_the_schema_is_explained_and_no_other() throws IOException {
-        JsonNode schema = new ObjectMapper().readTree(Files.readString(Path.of("../../data/schema/job-sheet.schema.json")));
+        JsonNode schema =
+                new ObjectMapper().readTree(Files.readString(Path.of("../../data/schema/job-sheet.schema.json")));
         Set<String> paths = new TreeSet<>();
         collect(schema, schema, "", paths);
         for (String path : paths) {
@@ -31,14 +32,20 @@ class SheetFieldsTest {
         }
         for (SheetField field : SheetFields.all()) {
             assertTrue(paths.stream().anyMatch(path -> SheetFields.at(path).contains(field)), field.path());
-            assertFalse(field.what().isBlank() || field.how().isBlank() || field.moves().isBlank(), field.path());
+            assertFalse(
+                    field.what().isBlank()
+                            || field.how().isBlank()
+                            || field.moves().isBlank(),
+                    field.path());
             assertEquals(field.hasRange(), !field.source().isBlank(), field.path());
         }
     }
 
     private static void collect(JsonNode schema, JsonNode node, String path, Set<String> paths) {
         String ref = node.path("$ref").asText();
-        JsonNode at = ref.equals("#/$defs/conditions") || ref.equals("#/$defs/load") || ref.matches("#/\\$defs/(?!figure|plain|table|from|provenance).*")
+        JsonNode at = ref.equals("#/$defs/conditions")
+                        || ref.equals("#/$defs/load")
+                        || ref.matches("#/\\$defs/(?!figure|plain|table|from|provenance).*")
                 ? schema.at(ref.substring(1))
                 : node;
         if (!at.path("type").asText().equals("object")) {
@@ -47,7 +54,8 @@ class SheetFieldsTest {
         }
         at.path("properties").properties().stream()
                 .filter(e -> !OWN.contains(e.getKey()))
-                .forEach(e -> collect(schema, e.getValue(), path.isEmpty() ? e.getKey() : path + "." + e.getKey(), paths));
+                .forEach(e ->
+                        collect(schema, e.getValue(), path.isEmpty() ? e.getKey() : path + "." + e.getKey(), paths));
         if (at.path("additionalProperties").isObject()) {
             collect(schema, at.path("additionalProperties"), path + ".*", paths);
         }

@@ -47,7 +47,9 @@ class SlipTest {
     @EnabledIfSystemProperty(named = "shotledger.slips", matches = "all")
     void nine_tenfold_slips_in_ten_that_move_the_answer_are_noticed(@TempDir Path folder) {
         Tally tally = tally(folder, true);
-        assertTrue(tally.movedUnnoticed.size() <= 0.1 * (tally.movedUnnoticed.size() + tally.movedNoticed), tally.toString());
+        assertTrue(
+                tally.movedUnnoticed.size() <= 0.1 * (tally.movedUnnoticed.size() + tally.movedNoticed),
+                tally.toString());
         assertEquals(List.of(), tally.raw);
         System.out.println(tally);
     }
@@ -127,7 +129,9 @@ class SlipTest {
             double least = Math.max(a.parts().leastMargin(), b.parts().leastMargin());
             return off(a.stated().power(), b.stated().power())
                     || off(flow(a), flow(b))
-                    || off(1 + a.setup().boost().armed().highest() / 1e5, 1 + b.setup().boost().armed().highest() / 1e5)
+                    || off(
+                            1 + a.setup().boost().armed().highest() / 1e5,
+                            1 + b.setup().boost().armed().highest() / 1e5)
                     || Math.abs(a.parts().leastMargin() - b.parts().leastMargin()) > MOVED && least < 0.3;
         }
 
@@ -141,7 +145,8 @@ class SlipTest {
 
         @Override
         public String toString() {
-            return all + " slips: " + refused + " refused, " + noticed + " noticed (" + movedNoticed + " of them move the answer), "
+            return all + " slips: " + refused + " refused, " + noticed + " noticed (" + movedNoticed
+                    + " of them move the answer), "
                     + unnoticed.size() + " not noticed, of which " + movedUnnoticed.size() + " move it:\n"
                     + String.join("\n", planned ? movedUnnoticed : unnoticed);
         }

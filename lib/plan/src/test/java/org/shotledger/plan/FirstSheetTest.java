@@ -37,7 +37,10 @@ class FirstSheetTest {
         Job job = Job.load(place);
         assertTrue(job.car().wiring().isPresent() && job.car().invented());
         Plan plan = job.setup().jets().isPresent() ? Plan.of(job, job.setup()) : Plan.find(job);
-        assertNotEquals(Verdict.BROKEN, plan.verdict(), plan.verdictLine() + plan.limits().broken());
+        assertNotEquals(
+                Verdict.BROKEN,
+                plan.verdict(),
+                plan.verdictLine() + plan.limits().broken());
     }
 
     @Test
@@ -46,7 +49,8 @@ class FirstSheetTest {
         Starter.write(place, "", dozen(), folder);
         assertEquals(List.of(), Check.file(place).problems());
         Job job = Job.load(place);
-        assertEquals("estimated", job.car().origin("engine.rod-length").orElseThrow().provenance());
+        assertEquals(
+                "estimated", job.car().origin("engine.rod-length").orElseThrow().provenance());
         assertTrue(job.car().reason("nitrous-system.nitrous.valve-kv").contains("common practice, no source"));
         assertEquals("assumed", job.car().origin("bottle.charge").orElseThrow().provenance());
         assertEquals(2.0e-3, job.car().engine().displacement(), 0.01e-3);
