@@ -39,6 +39,10 @@ final class FirstSheet {
     private static final double WASTEGATE = 1.0 / 7;
 
     private static final double SEA_LEVEL = 101_325;
+    /** How far from the first guess a turbine area is looked for, and in which steps. */
+    private static final double WIDEST = 4;
+
+    private static final double STEP = 1.02;
     /** Shape of a breathing table over the share of the red line. */
     private static final double[] SHARE = {0.2, 0.35, 0.5, 0.65, 0.8, 0.9, 1.0};
 
@@ -188,27 +192,28 @@ final class FirstSheet {
         return SHAPE[i - 1] + part * (SHAPE[i] - SHAPE[i - 1]);
     }
 
-    /** Turbine area at which a seventh of the pull's exhaust passes by, and what the pull loads the engine with. */
+    /** The largest turbine area at which a seventh of the pull's exhaust passes by, or the best there is, and what the pull loads the engine with. */
     private Fitted fitted(Job job, Fitted before) {
-        double low = 0.3 * before.turbineArea;
-        double high = 4 * before.turbineArea;
-        for (int i = 0; i < 30; i++) {
-            double middle = Math.sqrt(low * high);
-            double wastegate =
-                    pulled(job, middle).map(p -> p.shaft().wastegateShare()).orElse(1.0);
-            if (wastegate > WASTEGATE) {
-                low = middle;
-            } else {
-                high = middle;
+        Fitted best = null;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double times = WIDEST; times > 1 / WIDEST; times /= STEP) {
+            double area = times * before.turbineArea;
+            Optional<OperatingPoint> point = pulled(job, area);
+            double share = point.map(p -> Math.min(WASTEGATE, p.shaft().wastegateShare()))
+                    .orElse(Double.NEGATIVE_INFINITY);
+            if (share > most) {
+                most = share;
+                OperatingPoint p = point.orElseThrow();
+                best = new Fitted(area, p.cylinder().peakPressure(), p.crankTorque());
             }
         }
-        double area = Math.sqrt(low * high);
-        OperatingPoint point = pulled(job, area)
-                .or(() -> pulled(job, before.turbineArea))
-                .orElseThrow(
-                        () -> new IllegalArgumentException(
-                                "The pull lies outside what the compressor can give; check its rated flow and pressure ratio, or its inducer."));
-        return new Fitted(area, point.cylinder().peakPressure(), point.crankTorque());
+        if (most < 0) {
+            throw new IllegalArgumentException(
+                    "By the figures that were told the exhaust of the pull cannot drive the compressor to its boost;"
+                            + " check boost and power of the pull, and the compressor's rated flow and pressure ratio or"
+                            + " its inducer.");
+        }
+        return best;
     }
 
     private Optional<OperatingPoint> pulled(Job job, double area) {
@@ -226,12 +231,12 @@ final class FirstSheet {
 
     private String text(Fitted fitted) {
         SheetPen pen = new SheetPen();
-        pen.comment(
-                        "A first sheet from the figures that were told; all others are estimates by habits of the trade, with wide bands.")
-                .comment(
-                        "Replace them one after the other by measured figures; ./shotledger explain FIELD says how to get each.")
-                .comment(
-                        "Nitrous oxide can kill an engine and a person. What comes out of this sheet is an estimate, to be proven in small steps.")
+        pen.comment("A first sheet from the figures that were told; all others are estimates by habits of the"
+                        + " trade, with wide bands.")
+                .comment("Replace them one after the other by measured figures; ./shotledger explain FIELD says how to"
+                        + " get each.")
+                .comment("Nitrous oxide can kill an engine and a person. What comes out of this sheet is an estimate,"
+                        + " to be proven in small steps.")
                 .plain("format", String.valueOf(SheetFormat.CURRENT))
                 .plain("name", "\"" + f.name().replace("\\", " ").replace("\"", "'") + "\"")
                 .plain("invented", f.invented() ? "yes" : "no");
@@ -498,8 +503,8 @@ final class FirstSheet {
 
     private void limits(SheetPen pen, Fitted fitted) {
         pen.section("limits")
-                .comment(
-                        "Nobody can tell from outside what an engine bears. These stand for the builder's own limits until he has given them.")
+                .comment("Nobody can tell from outside what an engine bears. These stand for the builder's own limits"
+                        + " until he has given them.")
                 .guess(
                         "peak-pressure",
                         1.35 * fitted.peakPressure / 1e5,

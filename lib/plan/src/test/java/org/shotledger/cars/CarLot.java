@@ -1,5 +1,7 @@
 package org.shotledger.cars;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -119,7 +121,11 @@ final class CarLot {
         double number = Double.parseDouble(text.substring(0, end));
         double factor = List.of(0.1, 0.3, 0.7, 0.9, 1.1, 1.4, 3.0, 10.0).get(random.nextInt(8));
         String unit = text.substring(end).replaceFirst("\\s*\\+/-.*", "");
-        return Optional.of(String.format(Locale.ROOT, "%.6g", number * factor) + unit);
+        return Optional.of(new BigDecimal(number * factor)
+                        .round(new MathContext(5))
+                        .stripTrailingZeros()
+                        .toPlainString()
+                + unit);
     }
 
     private double between(double low, double high) {

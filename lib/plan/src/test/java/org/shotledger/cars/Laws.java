@@ -66,7 +66,7 @@ final class Laws {
         return laws.broken;
     }
 
-    private static boolean isSentence(String message) {
+    static boolean isSentence(String message) {
         return message != null && message.length() > 20 && !RAW.matcher(message).find();
     }
 
@@ -137,14 +137,22 @@ final class Laws {
                 .withAir(new org.shotledger.engine.MoistAir(
                         air.pressure(), air.temperature() + 8, air.relativeHumidity()));
         Outcome hot = Evaluate.of(job.car(), setup, hotter);
-        if (hot.withNitrous().size() == outcome.withNitrous().size()
-                && hot.off().size() == outcome.off().size()) {
-            worse("hotter air", outcome, hot, "knock");
+        if (hot.withNitrous().size() == outcome.withNitrous().size()) {
+            hold(
+                    knock(hot) >= knock(outcome) - 1e-6,
+                    "hotter air makes knock with nitrous less: " + knock(outcome) + " to " + knock(hot));
         }
         outcome.pass()
                 .ifPresent(pass -> hold(
                         pass.wholePasses() == 0 || pass.moments().stream().allMatch(m -> m.liquid() > 0),
                         "a pass is counted without liquid"));
+    }
+
+    private static double knock(Outcome outcome) {
+        return outcome.withNitrous().stream()
+                .mapToDouble(point -> point.cylinder().knock())
+                .max()
+                .orElseThrow();
     }
 
     private void worse(String what, Outcome before, Outcome after, String key) {
