@@ -83,6 +83,15 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
     }
 
     /**
+     * Which estimated figures of the sheet move the answer most; the first is what to measure next. Takes about as long as the plan.
+     *
+     * @return the estimates that have a band, the one that moves power and least margin most first; empty where nothing is estimated
+     */
+    public List<Estimate> estimates() {
+        return Estimate.of(this);
+    }
+
+    /**
      * The reasoning of the point of most power in the case of the target.
      *
      * @return every figure with equation, source and inputs

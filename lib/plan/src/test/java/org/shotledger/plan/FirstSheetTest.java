@@ -57,6 +57,20 @@ class FirstSheetTest {
     }
 
     @Test
+    void the_plan_says_which_estimate_moves_the_answer_most() {
+        Path place = folder.resolve("given");
+        Starter.write(place, "given-jets", Map.of(), folder);
+        Job job = Job.load(place);
+        List<Estimate> estimates = Plan.of(job, job.setup()).estimates();
+        assertTrue(estimates.size() > 30, estimates.toString());
+        Estimate first = estimates.get(0);
+        Estimate last = estimates.get(estimates.size() - 1);
+        assertTrue(!(Math.abs(first.power()) + Math.abs(first.margin()) < 0.005), estimates.toString());
+        assertEquals(0, last.power() + last.margin(), 1e-3, last.toString());
+        assertTrue(first.toString().contains(first.path()), first.toString());
+    }
+
+    @Test
     void what_is_missing_or_wrong_is_said_at_once_and_nothing_is_left() {
         var said = new java.util.TreeMap<>(dozen());
         said.remove("charge");
