@@ -43,6 +43,8 @@ final class FirstSheet {
     private static final double WIDEST = 4;
 
     private static final double STEP = 1.02;
+    /** Largest area a sheet may state, m2. */
+    private static final double LARGEST = 0.01;
     /** Shape of a breathing table over the share of the red line. */
     private static final double[] SHARE = {0.2, 0.35, 0.5, 0.65, 0.8, 0.9, 1.0};
 
@@ -197,7 +199,7 @@ final class FirstSheet {
         Fitted best = null;
         double most = Double.NEGATIVE_INFINITY;
         for (double times = WIDEST; times > 1 / WIDEST; times /= STEP) {
-            double area = times * before.turbineArea;
+            double area = Math.min(LARGEST, times * before.turbineArea);
             Optional<OperatingPoint> point = pulled(job, area);
             double share = point.map(p -> Math.min(WASTEGATE, p.shaft().wastegateShare()))
                     .orElse(Double.NEGATIVE_INFINITY);
