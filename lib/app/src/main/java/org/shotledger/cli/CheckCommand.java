@@ -40,6 +40,7 @@ final class CheckCommand implements Callable<Integer> {
             int count = result.problems().size();
             out.println(file + ": " + (count == 0 ? "good" : count == 1 ? "one problem" : count + " problems"));
             result.notices().forEach(notice -> out.println("  note: " + notice));
+            result.unusual().forEach(unusual -> out.println("  unusual: " + unusual));
             result.problems().forEach(problem -> out.println("  " + problem));
         }
         return wrong == 0 ? 0 : 1;
@@ -54,6 +55,6 @@ final class CheckCommand implements Callable<Integer> {
         String name = String.valueOf(file.getFileName());
         List<Problem> notes =
                 log.findings().stream().map(f -> Problem.of(name, f.sentence())).toList();
-        return new Check.Result(log.problems(), notes);
+        return new Check.Result(log.problems(), notes, List.of());
     }
 }

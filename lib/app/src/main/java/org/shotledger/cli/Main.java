@@ -23,6 +23,7 @@ import picocli.CommandLine.Command;
             KernelCommand.class,
             NewCommand.class,
             CheckCommand.class,
+            ExplainCommand.class,
             DiffCommand.class,
             DoctorCommand.class
         },
@@ -114,6 +115,7 @@ public final class Main {
     static CommandLine commands(PrintWriter out, PrintWriter err) {
         CommandLine line =
                 new CommandLine(new Main()).setOut(out).setErr(err).setExecutionExceptionHandler(new FailureSentence());
+        NewCommand.addFigures(line.getSubcommands().get("new"));
         withHelp(line);
         line.addSubcommand("help", new CommandLine.HelpCommand());
         line.setUsageHelpAutoWidth(false);

@@ -46,6 +46,39 @@ class SheetCommandsTest {
     }
 
     @Test
+    void a_dozen_figures_begin_a_sheet_and_what_is_unusual_is_said() throws IOException {
+        String job = folder.resolve("own").toString();
+        assertEquals(
+                0,
+                run("new", job, "--like", "given-jets", "--mass", "1200 kg", "--boost", "1.3 bar gauge"),
+                err.toString());
+        assertTrue(out.toString().contains("What was not told is estimated and marked so"), out.toString());
+        assertEquals(0, run("check", job), out.toString());
+        assertEquals(job + ": good\n", out.toString());
+        Path sheet = Path.of(job, "job.yaml");
+        Files.writeString(
+                sheet, Files.readString(sheet).replaceFirst("mass: \\{value: 1200 kg, from: [^}]*}", "mass: 154 kg"));
+        assertEquals(0, run("check", job), out.toString());
+        assertTrue(
+                out.toString()
+                        .contains(
+                                "vehicle.mass: \"154 kg\" is unusual for \"vehicle.mass\"; usual is 600 to 2800 kg (common practice, no source)"),
+                out.toString());
+        assertEquals(1, run("new", folder.resolve("none").toString(), "--boost", "20 psi"));
+        assertTrue(err.toString().contains("\"cylinders\" is missing"), err.toString());
+    }
+
+    @Test
+    void a_field_is_explained() {
+        assertEquals(0, run("explain", "valve-kv"));
+        assertTrue(out.toString().contains("usual: 0.4 to 3 m3/h"), out.toString());
+        assertEquals(0, run("explain"));
+        assertTrue(out.toString().contains("bottle: charge, water-capacity"), out.toString());
+        assertEquals(1, run("explain", "valve-kw"));
+        assertTrue(err.toString().contains("the nearest name is \"valve-kv\""), err.toString());
+    }
+
+    @Test
     void a_log_is_checked_with_the_mapping_beside_it() throws IOException {
         Path log = Files.writeString(folder.resolve("pull.csv"), "T;N\n0,0;3000\n0,1;\n0,2;3100\n");
         Path mapping = Files.writeString(

@@ -12,6 +12,11 @@ public final class Help implements Displayable {
                     "var job = Job.load(file(\"data/whimbrel/job.yaml\"));\nvar plan = Plan.find(job);",
                     "setup, verdict and limits over all cases; type plan in a cell to see them"),
             new Topic(
+                    "Begin with your own car",
+                    "help(\"bottle.charge\")\nhelp(\"bottle\")\njob.unusual()",
+                    "what a field of the sheet is, its usual range, how to get it, what it changes; what in a sheet is unusual;"
+                            + " ./shotledger new DIR writes a sheet to begin with"),
+            new Topic(
                     "Look at one part",
                     "plan.setup()\nplan.stated()\nplan.limits()\nplan.stated().pass().get()\nplan.attainable()",
                     "each shows itself as a table, with a chart where that says more"),

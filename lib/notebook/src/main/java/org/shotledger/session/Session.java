@@ -85,6 +85,17 @@ public final class Session {
     }
 
     /**
+     * Explains a field of the job sheet.
+     *
+     * @param field its place, such as {@code "bottle.charge"}, the last part of it alone, or a section such as {@code "bottle"}
+     * @return what it is, its unit and usual range, how to get it and what it changes
+     * @throws IllegalArgumentException when there is no such field; the message names the nearest
+     */
+    public static FieldHelp help(String field) {
+        return FieldHelp.of(field);
+    }
+
+    /**
      * Finds a file of the data folder, whichever folder the notebook stands in.
      *
      * @param path path below the folder that holds {@code data}, for example {@code "data/whimbrel/job.yaml"}

@@ -2,6 +2,7 @@ package org.shotledger.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.shotledger.document.Cautions;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
@@ -10,6 +11,7 @@ import org.shotledger.limits.Verdict;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.Setup;
+import org.shotledger.sheet.Problem;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
@@ -27,6 +29,10 @@ final class DecisionPage {
         Listing.Builder rows = Listing.titled("In short").words("Point").words("What there is to say");
         rows.row("Asked", asked(plan));
         rows.row("Proposed", proposed(plan));
+        List<Problem> unusual = plan.job().unusual();
+        if (!unusual.isEmpty()) {
+            rows.row("Unusual in the sheet", said(unusual));
+        }
         rows.row("It needs", String.join("; ", needs(plan)) + ".");
         rows.row("Next step", next(plan));
         builder.rows(Section.DECISION, rows.build());
@@ -38,6 +44,15 @@ final class DecisionPage {
         if (burnsMethanol(plan)) {
             builder.points(Section.CAUTIONS, List.of(Cautions.METHANOL));
         }
+    }
+
+    /** The unusual figures with their sentences; a page has room for a few. */
+    private static String said(List<Problem> unusual) {
+        String some = unusual.stream().limit(CLOSEST).map(Problem::sentence).collect(Collectors.joining(" "));
+        return unusual.size() <= CLOSEST
+                ? some
+                : some + " And " + (unusual.size() - CLOSEST) + " more: "
+                        + unusual.stream().skip(CLOSEST).map(Problem::field).collect(Collectors.joining(", ")) + ".";
     }
 
     /** What is asked, in one sentence. */

@@ -109,8 +109,10 @@ public record FillingLimit(Kind kind, double value, double bound, boolean beyond
                 "the cylinders listed in 49 CFR 173.304a(a)(2) for this filling are marked " + limit + " or more";
             case PRESSURE_AT_21 -> "49 CFR 173.301a(c) allows the service pressure, " + limit;
             case DISC_RATING -> "a disc bursts at the latest at the cylinder's test pressure, " + limit;
-            case START_TEMPERATURE -> "liquid fills the bottle from " + limit + " on";
-            case HEATER_OFF -> "liquid fills the bottle from " + limit + " on";
+            case START_TEMPERATURE, HEATER_OFF ->
+                Double.isInfinite(bound)
+                        ? "so small a charge never fills the bottle with liquid"
+                        : "liquid fills the bottle from " + limit + " on";
             case START_PRESSURE_HIGH -> "the highest working pressure is " + limit;
             case START_PRESSURE_LOW -> "the lowest working pressure is " + limit;
             case START_PRESSURE_DISC, SOAK_PRESSURE_DISC -> "the disc may open from " + limit + " on";

@@ -1,5 +1,8 @@
 package org.shotledger.fluid;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+
 /** Range checks of the fluid package: one sentence with the value, the range and its reason. */
 final class FluidRange {
 
@@ -60,6 +63,14 @@ final class FluidRange {
         }
     }
 
+    /** Five significant digits: what a reader can take in. */
+    static String shown(double value) {
+        return Double.isFinite(value)
+                ? Double.toString(
+                        new BigDecimal(value).round(new MathContext(5)).doubleValue())
+                : Double.toString(value);
+    }
+
     static void number(String name, double value, String unit) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(
@@ -70,8 +81,8 @@ final class FluidRange {
     static IllegalArgumentException unreachable(
             String given, double value, String unit, String at, double bound, double boundTemperature) {
         String side = value < bound ? "below" : "above";
-        return new IllegalArgumentException("Nitrous oxide " + given + " " + value + " " + unit + " at " + at + " is "
-                + side + " " + bound + " " + unit + ", its value at " + boundTemperature
+        return new IllegalArgumentException("Nitrous oxide " + given + " " + shown(value) + " " + unit + " at " + at
+                + " is " + side + " " + shown(bound) + " " + unit + ", its value at " + shown(boundTemperature)
                 + " K, the end of the equation of state (182.33 to 525 K).");
     }
 }

@@ -115,7 +115,8 @@ final class IsobarSolver {
             density(guess);
             double next = search.next(t, given.of(point) - wanted, given.alongIsobar(point), rounding);
             if (search.beyond()) {
-                throw FluidRange.unreachable(given.text, wanted, given.unit, pressure + " Pa", given.of(point), t);
+                throw FluidRange.unreachable(
+                        given.text, wanted, given.unit, FluidRange.shown(pressure) + " Pa", given.of(point), t);
             }
             double step = next - t;
             if (Math.abs(step) <= NEAR * t) {

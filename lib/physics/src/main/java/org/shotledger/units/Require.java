@@ -1,7 +1,12 @@
 package org.shotledger.units;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+
 /** Checks of numbers on their way into a record; each failure is one sentence with the name, the value and the limits. */
 public final class Require {
+    private static final MathContext DIGITS = new MathContext(5);
+
     private Require() {}
 
     /**
@@ -119,6 +124,18 @@ public final class Require {
     }
 
     private static String with(double value, String unit) {
-        return unit.isEmpty() ? Double.toString(value) : value + " " + unit;
+        return unit.isEmpty() ? shown(value) : shown(value) + " " + unit;
+    }
+
+    /**
+     * A calculated number as a reader can take it in.
+     *
+     * @param value any number
+     * @return at most five significant digits
+     */
+    public static String shown(double value) {
+        return Double.isFinite(value)
+                ? Double.toString(new BigDecimal(value).round(DIGITS).doubleValue())
+                : Double.toString(value);
     }
 }

@@ -18,6 +18,7 @@ import org.shotledger.units.UnitException;
  *     or {@code assumed}
  * @param file name of the file
  * @param line line in it, from 1
+ * @param meant what the builder says, at the figure itself, about its being meant
  */
 public record Origin(
         String path,
@@ -28,7 +29,8 @@ public record Origin(
         String from,
         String provenance,
         String file,
-        int line) {
+        int line,
+        Found.Meant meant) {
     /** Figures closer than this are the same figure in two units. */
     private static final double SAME = 1e-9;
 
@@ -49,7 +51,8 @@ public record Origin(
                 found.from(),
                 provenance,
                 found.file(),
-                found.line());
+                found.line(),
+                found.meant());
     }
 
     /**

@@ -28,6 +28,8 @@ final class DayRules {
     private static final double WARMEST_LIQUID = NitrousOxide.saturationPressure(NitrousOxide.CRITICAL_TEMPERATURE - 1);
     /** Difference of temperature that counts as much as a whole bound, K: our choice, so that less than 3 K is called tight. */
     private static final double TEMPERATURE_SCALE = 60;
+    /** Highest temperature of the equation of state, K: Lemmon and Span, 2006. */
+    private static final double HOTTEST = 525;
     /** Share of the fuel cell that the pump can take out: common practice, no source. */
     private static final double USABLE_CELL = 0.9;
 
@@ -98,7 +100,7 @@ final class DayRules {
                     limit.kind().words(),
                     kind(limit.kind()),
                     limit.beyond() ? Double.NaN : limit.value(),
-                    limit.bound(),
+                    bound(limit),
                     limit.kind().upper() ? Side.AT_MOST : Side.AT_LEAST,
                     true,
                     "the bottle can burst, or empty itself into the car",
@@ -110,12 +112,17 @@ final class DayRules {
         }
     }
 
+    /** A charge so small that it never fills the bottle with liquid is held against the end of the equation of state. */
+    private static double bound(FillingLimit limit) {
+        return Double.isInfinite(limit.bound()) ? HOTTEST : limit.bound();
+    }
+
     /** A marking suffices or does not; a temperature has no zero of its own; all else is compared with its bound. */
     private static double scale(FillingLimit limit) {
         return switch (limit.kind()) {
             case SERVICE_PRESSURE, DISC_RATING -> Math.max(Math.abs(limit.margin()), Double.MIN_NORMAL);
             case START_TEMPERATURE, HEATER_OFF -> TEMPERATURE_SCALE;
-            default -> Math.abs(limit.bound());
+            default -> Math.abs(bound(limit));
         };
     }
 

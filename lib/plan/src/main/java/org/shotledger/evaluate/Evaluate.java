@@ -282,6 +282,9 @@ public final class Evaluate {
         points.addAll(armed);
         points.addAll(changeover);
         List<Limit> all = new ArrayList<>();
+        if (points.isEmpty()) {
+            all.add(noAnswer());
+        }
         for (PointRule rule : PointRules.ALL) {
             points.stream()
                     .filter(point -> rule.concerns(car, point))
@@ -321,6 +324,32 @@ public final class Evaluate {
                 place,
                 at.name(),
                 1));
+    }
+
+    /** A setup of which the models can say nothing at any engine speed keeps no limit. */
+    private Limit noAnswer() {
+        double[] speeds = Speeds.all(car, setup.arming());
+        double rpm = speeds[speeds.length / 2];
+        String why = "nothing is known of it";
+        try {
+            model.at(rpm, plenum(setup.boost().off().at(rpm)), Mode.BOOST_ALONE);
+        } catch (NoAnswerException none) {
+            why = none.getMessage();
+        }
+        return new Limit(
+                "answer",
+                "engine speeds of which the models can tell anything",
+                QuantityKind.COUNT,
+                0,
+                1,
+                Side.AT_LEAST,
+                true,
+                "no figure of this setup can be told: " + why,
+                Provenance.CALCULATED,
+                "the models of this program",
+                "every engine speed",
+                at.name(),
+                1);
     }
 
     private double fuelVolume(List<OperatingPoint> armed) {

@@ -1,5 +1,6 @@
 package org.shotledger.evaluate;
 
+import java.util.function.Supplier;
 import org.shotledger.boost.Compressor;
 import org.shotledger.boost.CompressorPoint;
 import org.shotledger.boost.ExhaustGas;
@@ -111,11 +112,14 @@ public final class PointModel {
      * @throws NoAnswerException where the models have none
      */
     public OperatingPoint at(double rpm, double plenum, Mode mode) {
-        if (!mode.nitrousFlows() || setup.jets().isEmpty()) {
-            return at(
-                    rpm, plenum, mode, Closed.feed(bottle), Closed.fuel(at.air().pressure()));
-        }
-        return at(rpm, plenum, mode, feed(plenum), nitrousFuel(plenum));
+        return answer(() -> mode.nitrousFlows() && setup.jets().isPresent()
+                ? point(rpm, plenum, mode, feed(plenum), nitrousFuel(plenum))
+                : point(
+                        rpm,
+                        plenum,
+                        mode,
+                        Closed.feed(bottle),
+                        Closed.fuel(at.air().pressure())));
     }
 
     /**
@@ -130,8 +134,12 @@ public final class PointModel {
      * @throws NoAnswerException where the models have none
      */
     public OperatingPoint at(double rpm, double plenum, Mode mode, FeedFlow feed, FuelFlow extra) {
+        return answer(() -> point(rpm, plenum, mode, feed, extra));
+    }
+
+    private static OperatingPoint answer(Supplier<OperatingPoint> point) {
         try {
-            return point(rpm, plenum, mode, feed, extra);
+            return point.get();
         } catch (OutsideMapException outside) {
             throw new NoAnswerException(outside.edge().words() + " of the compressor map", outside);
         } catch (NoAnswerException none) {

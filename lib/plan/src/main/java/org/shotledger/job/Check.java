@@ -26,13 +26,19 @@ public final class Check {
      *
      * @param problems everything that is wrong; empty when the file can be used
      * @param notices what was renamed or converted because a sheet is of an older format
+     * @param unusual what can be, but seldom is, and what the sheet does not say to be meant
      */
-    public record Result(List<Problem> problems, List<Problem> notices) {
+    public record Result(List<Problem> problems, List<Problem> notices, List<Problem> unusual) {
 
         /** Copies the lists. */
         public Result {
             problems = List.copyOf(problems);
             notices = List.copyOf(notices);
+            unusual = List.copyOf(unusual);
+        }
+
+        private static Result wrong(List<Problem> problems) {
+            return new Result(problems, List.of(), List.of());
         }
     }
 
@@ -59,19 +65,28 @@ public final class Check {
         try {
             if (Files.isDirectory(file) || lower.endsWith(".yaml") || lower.endsWith(".yml")) {
                 Job job = Job.load(file);
-                return new Result(filling(job), job.notices());
+                return new Result(plannable(job), job.notices(), job.unusual());
             }
             if (lower.endsWith(".csv")) {
                 table(file, file.getFileName().toString());
-                return new Result(List.of(), List.of());
+                return Result.wrong(List.of());
             }
-            return new Result(
-                    List.of(Problem.of(
-                            name, "This is neither a job sheet (.yaml) nor a table (.csv); name one of them.")),
-                    List.of());
+            return Result.wrong(List.of(
+                    Problem.of(name, "This is neither a job sheet (.yaml) nor a table (.csv); name one of them.")));
         } catch (SheetException e) {
-            return new Result(e.problems(), List.of());
+            return Result.wrong(e.problems());
         }
+    }
+
+    /**
+     * What stands in the way of a plan, though the sheet can be read: a filling nobody may allow, and what one evaluation finds.
+     *
+     * @param job the job
+     * @return the problems; empty when the job can be planned
+     */
+    public static List<Problem> plannable(Job job) {
+        List<Problem> filling = filling(job);
+        return filling.isEmpty() ? Trial.of(job) : filling;
     }
 
     /** What nobody may loosen about the filling of the bottle; the working band is the builder's own and stands in the plan. */

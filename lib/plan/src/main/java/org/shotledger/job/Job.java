@@ -159,7 +159,7 @@ public record Job(
                 path,
                 text,
                 changed(path, text)
-                        .map(was -> new Rewrite.Reason("assumed", "changed from " + was + ", no reason given")));
+                        .map(was -> new Rewrite.Reason("assumed", "changed from " + was + ", " + Rewrite.NO_REASON)));
     }
 
     /**
@@ -202,6 +202,15 @@ public record Job(
      */
     public List<Problem> notices() {
         return source.notices();
+    }
+
+    /**
+     * What the sheet states that can be, but seldom is: figures outside their usual range, and figures that do not go together.
+     *
+     * @return one sentence each with its line; empty when there is nothing of the kind, or the sheet says that it is meant
+     */
+    public List<Problem> unusual() {
+        return Unusual.of(this);
     }
 
     /**

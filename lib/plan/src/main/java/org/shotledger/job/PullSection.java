@@ -107,7 +107,7 @@ final class PullSection {
                 .orElse(List.of());
     }
 
-    private static List<BasePull.Point> points(Section s, CsvTable table, double boost, Driveline driveline) {
+    static List<BasePull.Point> points(Section s, CsvTable table, double boost, Driveline driveline) {
         Map<Figure, double[]> stated = new LinkedHashMap<>();
         for (Figure figure : Figure.values()) {
             if (table.has(figure.column)) {

@@ -14,6 +14,9 @@ import org.shotledger.sheet.SheetNode.Scalar;
  * 84.5 mm says nothing of 85 mm.
  */
 final class Rewrite {
+    /** How a reason ends that a program wrote because nobody gave one. */
+    static final String NO_REASON = "no reason given";
+
     private final String text;
     private final Map<Integer, Edit> edits = new TreeMap<>(Comparator.reverseOrder());
 

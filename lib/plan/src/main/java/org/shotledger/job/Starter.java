@@ -6,12 +6,23 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.shotledger.files.AtomicFile;
+import org.shotledger.sheet.Problem;
+import org.shotledger.sheet.Problems;
+import org.shotledger.sheet.SheetNode;
+import org.shotledger.sheet.YamlSheet;
+import org.shotledger.units.Excerpt;
 
-/** Writes the folder a new job begins with: a commented sheet and its tables, all figures invented and marked so. */
+/**
+ * Writes the folder a new job begins with: a commented sheet and its tables, either invented and marked so, or from the few figures a
+ * shop knows with the rest estimated and marked so.
+ */
 public final class Starter {
     /** The sheet comes last: a folder is a job only when it holds one. */
     private static final List<String> FILES = List.of(
@@ -23,7 +34,96 @@ public final class Starter {
             "jets.csv",
             JobReader.USUAL_NAME);
 
+    /** The cars there are to begin like, each told by a few invented figures and a pull. */
+    private static final List<String> LIKE = List.of("five-cylinder", "v8", "given-jets");
+
     private Starter() {}
+
+    /**
+     * The figures from which a sheet can be made.
+     *
+     * @return name to what it is, in the order in which they are asked for
+     */
+    public static Map<String, String> figures() {
+        return java.util.Collections.unmodifiableMap(FirstFigures.NAMES);
+    }
+
+    /**
+     * The names of the cars there are to begin like.
+     *
+     * @return the names
+     */
+    public static List<String> likes() {
+        return LIKE;
+    }
+
+    /**
+     * Reads figures from a small file: lines of name and value.
+     *
+     * @param text the file's text
+     * @param file what it is called in messages
+     * @return name to value as written
+     * @throws org.shotledger.sheet.SheetException when it is no such file
+     */
+    public static Map<String, String> figures(String text, String file) {
+        Problems problems = new Problems();
+        Map<String, String> said = new LinkedHashMap<>();
+        YamlSheet.read(text, file, problems)
+                .ifPresent(root -> root.entries().forEach(entry -> {
+                    if (entry.value() instanceof SheetNode.Scalar scalar) {
+                        said.put(entry.key(), scalar.text());
+                    } else {
+                        problems.add(new Problem(
+                                file,
+                                entry.keyAt().line(),
+                                entry.keyAt().column(),
+                                entry.key(),
+                                "",
+                                "A plain figure or word is wanted here; known are "
+                                        + String.join(", ", FirstFigures.NAMES.keySet()) + "."));
+                    }
+                }));
+        problems.throwIfAny();
+        return said;
+    }
+
+    /**
+     * Writes a sheet from a few figures.
+     *
+     * @param folder the folder to make, or an empty one to fill
+     * @param like name of a car whose figures stand where nothing is said; empty for none
+     * @param said figures by the names of {@link #figures()}, as they would be written in a sheet
+     * @param pulls the folder in which the table of the pull lies
+     * @return the files written, the sheet last
+     * @throws IllegalArgumentException when a figure is wrong or missing, or there is something there already; nothing is then written
+     */
+    public static List<Path> write(Path folder, String like, Map<String, String> said, Path pulls) {
+        if (!like.isEmpty() && !LIKE.contains(like)) {
+            throw new IllegalArgumentException("There is no car " + Excerpt.quoted(like) + " to begin like; there are "
+                    + String.join(", ", LIKE) + ".");
+        }
+        return fill(folder, filled -> {
+            Map<String, String> all = new LinkedHashMap<>();
+            if (!like.isEmpty()) {
+                all.putAll(figures(resource("like/" + like + ".yaml"), like + ".yaml"));
+            }
+            all.putAll(said);
+            boolean own = said.containsKey("pull") || like.isEmpty();
+            if (said.keySet().stream().anyMatch(List.of("pull-power", "pull-rpm")::contains)
+                    && !said.containsKey("pull")) {
+                all.remove("pull");
+            }
+            if (!own && all.containsKey("pull")) {
+                AtomicFile.write(filled.resolve(all.get("pull")), resource("like/" + all.get("pull")));
+            }
+            FirstFigures figures = FirstFigures.of(all, own ? pulls : filled);
+            if (!own && all.containsKey("pull")) {
+                delete(filled.resolve(all.get("pull")));
+            }
+            String sheet = FirstSheet.write(figures, filled, name -> resource("starter/" + name));
+            AtomicFile.write(filled.resolve(JobReader.USUAL_NAME), sheet);
+        });
+    }
 
     /**
      * Writes the files, all or none: a new folder is filled under another name and renamed.
@@ -34,6 +134,15 @@ public final class Starter {
      * @throws UncheckedIOException when the disk refuses; nothing then stays
      */
     public static List<Path> write(Path folder) {
+        return fill(folder, filled -> FILES.forEach(file -> AtomicFile.write(filled.resolve(file), starter(file))));
+    }
+
+    private static String starter(String file) {
+        String text = resource("starter/" + file);
+        return file.equals(JobReader.USUAL_NAME) ? text + resource("starter/wiring.yaml") : text;
+    }
+
+    private static List<Path> fill(Path folder, Consumer<Path> writer) {
         Path goal = folder.toAbsolutePath().normalize();
         boolean there = Files.exists(goal);
         if (there && !isEmptyFolder(goal)) {
@@ -45,7 +154,7 @@ public final class Starter {
                 : goal.resolveSibling(
                         "." + goal.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
-            FILES.forEach(file -> AtomicFile.write(filled.resolve(file), resource(file)));
+            writer.accept(filled);
             if (!there) {
                 Files.move(filled, goal);
             }
@@ -53,8 +162,23 @@ public final class Starter {
             remove(filled, there);
             throw new UncheckedIOException(
                     "The folder " + folder + " cannot be written; nothing was left there.", new IOException(e));
+        } catch (IllegalArgumentException e) {
+            remove(filled, there);
+            throw e;
         }
-        return FILES.stream().map(folder::resolve).toList();
+        return written(goal).stream().map(folder::resolve).toList();
+    }
+
+    /** The files of a folder by name, the sheet last. */
+    private static List<Path> written(Path goal) {
+        Comparator<Path> sheetLast = Comparator.comparing(path -> path.endsWith(JobReader.USUAL_NAME));
+        try (Stream<Path> files = Files.list(goal)) {
+            return files.map(Path::getFileName)
+                    .sorted(sheetLast.thenComparing(Path::toString))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static boolean isEmptyFolder(Path path) {
@@ -66,22 +190,26 @@ public final class Starter {
     }
 
     private static void remove(Path folder, boolean keepFolder) {
-        List<Path> parts = new ArrayList<>();
-        FILES.forEach(file -> parts.add(folder.resolve(file)));
-        if (!keepFolder) {
-            parts.add(folder);
+        try (Stream<Path> files = Files.list(folder)) {
+            files.toList().forEach(Starter::delete);
+        } catch (IOException ignored) {
+            // the first failure is the one to report
         }
-        for (Path part : parts) {
-            try {
-                Files.deleteIfExists(part);
-            } catch (IOException ignored) {
-                // the first failure is the one to report
-            }
+        if (!keepFolder) {
+            delete(folder);
+        }
+    }
+
+    private static void delete(Path path) {
+        try {
+            Files.deleteIfExists(path);
+        } catch (IOException ignored) {
+            // the first failure is the one to report
         }
     }
 
     private static String resource(String file) {
-        try (InputStream in = Starter.class.getResourceAsStream("starter/" + file)) {
+        try (InputStream in = Starter.class.getResourceAsStream(file)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

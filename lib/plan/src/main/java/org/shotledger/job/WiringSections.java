@@ -120,7 +120,7 @@ final class WiringSections {
         parts.put("nitrous-pump", () -> pump(kit.fuel().pumps(), nitrousRegulator));
         parts.put("bottle-heater", () -> bottle.heaterPower() / injection.voltage());
         DoubleSupplier part = s.choice("part", parts);
-        if (injection == null || kit == null || bottle == null) {
+        if (injection == null || kit == null || bottle == null || mainRegulator == null || nitrousRegulator == null) {
             return 1; // their own sections have said why there is no job
         }
         try {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.job.Job;
@@ -18,6 +19,7 @@ import org.shotledger.limits.Verdict;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.setup.Setup;
 import org.shotledger.setup.Target;
+import org.shotledger.sheet.Problem;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -31,6 +33,9 @@ import org.shotledger.units.UnitSystem;
  * @param alternatives the setups that were weighed, by boost, ascending
  */
 public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, List<Alternative> alternatives) {
+
+    /** How many unusual figures the verdict names; the first page has them all. */
+    private static final int DOUBTS = 3;
 
     /** Copies the lists. */
     public Plan {
@@ -75,6 +80,15 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
      */
     public Shots shots() {
         return new Shots(this);
+    }
+
+    /**
+     * Which estimated figures of the sheet move the answer most; the first is what to measure next. Takes about as long as the plan.
+     *
+     * @return the estimates that have a band, the one that moves power and least margin most first; empty where nothing is estimated
+     */
+    public List<Estimate> estimates() {
+        return Estimate.of(this);
     }
 
     /**
@@ -206,7 +220,7 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
         return String.format(
                 Locale.ROOT,
                 "%s: %s at the wheels under '%s'%s from %s of boost%s; every limit in %d cases: %s, the closest is %s (%s, case"
-                        + " '%s')%s%s. An estimate, to be proven in small steps.",
+                        + " '%s')%s%s.%s An estimate, to be proven in small steps.",
                 job.name(),
                 QuantityKind.POWER.text(stated().power(), UnitSystem.US),
                 target().conditions(),
@@ -219,7 +233,23 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
                 first.place(),
                 first.caseName(),
                 margin(first),
-                passes());
+                passes(),
+                doubts());
+    }
+
+    /** What in the sheet is unusual, beside the verdict until the sheet says that it is meant. */
+    private String doubts() {
+        List<Problem> unusual = job.unusual();
+        return unusual.isEmpty()
+                ? ""
+                : " Unusual in the sheet: "
+                        + unusual.stream().limit(DOUBTS).map(Plan::doubt).collect(Collectors.joining(", "))
+                        + (unusual.size() > DOUBTS ? " and " + (unusual.size() - DOUBTS) + " more" : "")
+                        + "; see page 1 or ./shotledger check.";
+    }
+
+    private static String doubt(Problem problem) {
+        return problem.field() + (problem.found().isEmpty() ? "" : " " + problem.found());
     }
 
     private static String margin(Limit first) {

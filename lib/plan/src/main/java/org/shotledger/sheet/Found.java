@@ -16,6 +16,7 @@ import org.shotledger.units.UnitSystem;
  * @param file the file as the user named it
  * @param line the line from 1; for a default the line of its section
  * @param given whether the value stands in the file; false for a default
+ * @param meant what the writer says, at this value itself, about its being meant
  */
 public record Found(
         String path,
@@ -27,7 +28,21 @@ public record Found(
         String provenance,
         String file,
         int line,
-        boolean given) {
+        boolean given,
+        Meant meant) {
+
+    /** How the reason of a default begins. */
+    public static final String DEFAULT = "default: ";
+
+    /** What a writer says of a value beside the value itself; a reason of the whole section says nothing of one value. */
+    public enum Meant {
+        /** Nothing. */
+        UNSAID,
+        /** Where it comes from. */
+        REASONED,
+        /** {@code sure: yes}. */
+        SURE
+    }
 
     /** The words a writer may use after {@code provenance:}. */
     public static final java.util.List<String> STANDINGS =

@@ -16,6 +16,7 @@ import org.shotledger.units.QuantityKind;
 /** Where a section stands: what it holds, what was asked of it, the reasons it hands down, and how it reports. */
 final class SectionPlace {
     private static final Set<String> OWN = Set.of("from", "provenance", "note");
+    private static final String SURE = "sure";
 
     private final SheetReading reading;
     private final String path;
@@ -37,7 +38,11 @@ final class SectionPlace {
     }
 
     /** A scalar with its reason. */
-    record Value(Scalar scalar, String from, String provenance) {}
+    record Value(Scalar scalar, String from, String provenance, Found.Meant meant) {
+        Value with(String reason) {
+            return new Value(scalar, reason, provenance, meant);
+        }
+    }
 
     SheetReading reading() {
         return reading;
@@ -88,7 +93,7 @@ final class SectionPlace {
 
     /** A value under this section's own reasons. */
     Value plain(Scalar scalar) {
-        return new Value(scalar, from, provenance);
+        return new Value(scalar, from, provenance, Found.Meant.UNSAID);
     }
 
     /** A single value with its reason; one that is missing is reported with the advice. */
@@ -113,23 +118,41 @@ final class SectionPlace {
 
     private Optional<Value> reasoned(String key, Mapping inner) {
         for (Entry entry : inner.entries()) {
-            if (!entry.key().equals("value") && !OWN.contains(entry.key())) {
+            if (!entry.key().equals("value") && !entry.key().equals(SURE) && !OWN.contains(entry.key())) {
                 report(
                         entry.keyAt(),
                         key,
                         entry.key(),
                         Excerpt.quoted(entry.key())
-                                + " is not known beside a value; known are value, from, provenance, note.");
+                                + " is not known beside a value; known are value, from, provenance, sure, note.");
             }
         }
         if (inner.find("value").orElseThrow().value() instanceof Scalar scalar) {
             return Optional.of(new Value(
                     scalar,
                     own("from", inner).orElse(from),
-                    provenance(key + ".provenance", inner).orElse(provenance)));
+                    provenance(key + ".provenance", inner).orElse(provenance),
+                    meant(key, inner)));
         }
         report(inner.at(), key, "", "\"value\" must be a plain figure or word.");
         return Optional.empty();
+    }
+
+    private Found.Meant meant(String key, Mapping inner) {
+        Optional<String> sure = own(SURE, inner);
+        if (sure.isPresent() && !List.of("yes", "no", "true", "false").contains(sure.get())) {
+            report(
+                    inner.find(SURE).orElseThrow().value().at(),
+                    key + ".sure",
+                    sure.get(),
+                    Excerpt.quoted(sure.get()) + " is no answer here; write yes or no.");
+        }
+        if (sure.filter(word -> word.equals("yes") || word.equals("true")).isPresent()) {
+            return Found.Meant.SURE;
+        }
+        return own("from", inner).filter(reason -> !reason.isEmpty()).isPresent()
+                ? Found.Meant.REASONED
+                : Found.Meant.UNSAID;
     }
 
     private static Optional<String> own(String key, Mapping mapping) {
@@ -163,7 +186,8 @@ final class SectionPlace {
                 value.provenance(),
                 reading.file(),
                 value.scalar().at().line(),
-                true));
+                true,
+                value.meant()));
     }
 
     void noteDefault(String key, String text, QuantityKind kind, double usual, String why) {
@@ -173,11 +197,12 @@ final class SectionPlace {
                 kind,
                 usual,
                 Double.NaN,
-                "default: " + why,
+                Found.DEFAULT + why,
                 "common practice",
                 reading.file(),
                 mapping.at().line(),
-                false));
+                false,
+                Found.Meant.UNSAID));
     }
 
     void reportUnknown() {

@@ -73,7 +73,7 @@ final class Words {
             CsvTable table = CsvTable.read(file, named, columns);
             reading.tables().put(named, file);
             String reason = value.from().isEmpty() ? String.join(" ", table.comments()) : value.from();
-            note(key, new Value(value.scalar(), reason, value.provenance()));
+            note(key, value.with(reason));
             return Optional.of(table);
         } catch (SheetException e) {
             reading.problems().addAll(e);

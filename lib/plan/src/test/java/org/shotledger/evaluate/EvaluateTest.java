@@ -3,6 +3,8 @@ package org.shotledger.evaluate;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -72,7 +74,11 @@ class EvaluateTest {
             Outcome outcome = Evaluate.of(JOB.car(), SETUP, at);
             Set<String> keys =
                     outcome.limits().all().stream().map(Limit::key).collect(Collectors.toCollection(TreeSet::new));
-            assertTrue(keys.containsAll(EXPECTED), at.name() + ": " + keys);
+            assertEquals(new TreeSet<>(EXPECTED), keys, at.name());
+            for (Limit limit : outcome.limits().all()) {
+                assertTrue(
+                        Double.isFinite(limit.value()) && Double.isFinite(limit.bound()), limit.key() + ": " + limit);
+            }
             assertTrue(outcome.limits().all().stream()
                     .allMatch(limit -> limit.caseName().equals(at.name())));
         }
@@ -88,6 +94,20 @@ class EvaluateTest {
         assertTrue(
                 limit.value() >= Speeds.withNitrous(JOB.car(), wide.setup().arming()).length - answered, limit.place());
         assertTrue(OUTCOME.limits().find("no-answer").isEmpty());
+    }
+
+    @Test
+    void a_limit_that_the_builder_may_leave_out_is_held_where_it_is_stated() throws IOException {
+        Path sheet = Path.of("../../data/whimbrel/job.yaml");
+        String text =
+                Files.readString(sheet).replaceFirst("(?m)^limits:$", "limits:\n  exhaust-temperature: 1020 degC");
+        Job stated = Job.read(text, sheet.getParent());
+        Limit limit = Evaluate.of(stated.car(), SETUP, stated.stated())
+                .limits()
+                .find("exhaust-temperature")
+                .orElseThrow();
+        assertEquals(1020 + 273.15, limit.bound(), 1e-9);
+        assertTrue(Double.isFinite(limit.value()), limit.toString());
     }
 
     @Test

@@ -1,0 +1,87 @@
+package org.shotledger.cars;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.shotledger.job.Check;
+import org.shotledger.job.Job;
+
+/**
+ * What an answer must be, whatever the car: held against drawn cars and mutants of their sheets. The usual build draws a few;
+ * {@code -Dshotledger.cars=2000} as many as there is time for, {@code -Dshotledger.cars.seed=N} from another seed. The sheet of a
+ * car that breaks a law is left under {@code target/cars}.
+ */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class AnswerTest {
+    private static final int CARS = Integer.getInteger("shotledger.cars", 5);
+    private static final long SEED = Long.getLong("shotledger.cars.seed", 1);
+    private static final int MUTANTS = 2;
+
+    @Test
+    void a_drawn_car_and_its_mutants_get_an_answer_that_holds(@TempDir Path folder) {
+        List<String> broken = new ArrayList<>();
+        int alarms = 0;
+        int answered = 0;
+        int refused = 0;
+        for (int i = 0; i < CARS; i++) {
+            CarLot lot = new CarLot(SEED + i);
+            Path place = folder.resolve("car" + i);
+            Job job;
+            try {
+                job = lot.car(place);
+            } catch (IllegalArgumentException e) {
+                assertTrue(Laws.isSentence(e.getMessage()), e.getMessage());
+                refused++;
+                continue;
+            }
+            assertEquals(List.of(), Check.file(place).problems(), "seed " + (SEED + i));
+            alarms += job.unusual().size() > 1 ? 1 : 0;
+            broken.addAll(Laws.of(job, "seed " + (SEED + i)));
+            for (int m = 0; m < MUTANTS; m++) {
+                List<CarLot.Change> changes = lot.changes(job);
+                Optional<Job> mutant = Laws.mutant(job, changes, broken);
+                if (mutant.isPresent()) {
+                    answered++;
+                    broken.addAll(Laws.of(mutant.get(), "seed " + (SEED + i) + " " + changes));
+                }
+            }
+        }
+        System.out.println(
+                CARS + " drawn cars, " + refused + " refused, " + alarms + " with more than one false alarm; "
+                        + answered + " mutants answered; " + broken.size() + " laws broken");
+        assertTrue(broken.isEmpty(), () -> String.join("\n", broken));
+        assertTrue(alarms == 0, alarms + " cars with more than one false alarm");
+        assertTrue(refused <= 0.1 * CARS, refused + " of the drawn cars are refused");
+    }
+
+    /** Sheets that once ended in an exception, a false diagnosis or a plan that a kept one of its own options belied. */
+    @ParameterizedTest
+    @CsvSource({
+        "bottle.start-temperature, 34 degC",
+        "injection.injector.flow, 105 cc/min",
+        "bottle.charge, 1 lb",
+        "engine.red-line, 1000 rpm",
+        "conditions.home.altitude, 299 m",
+        "tune.lambda, 1.1",
+        "engine.compression-ratio, 19",
+        "turbo.turbine.effective-area, 120 mm2",
+        "target.wheel-power, 100 hp",
+    })
+    void a_known_counterexample_gets_an_answer(String path, String text, @TempDir Path folder) {
+        org.shotledger.job.Starter.write(folder.resolve("job"));
+        List<String> broken = new ArrayList<>();
+        Laws.mutant(Job.load(folder.resolve("job")), List.of(new CarLot.Change(path, text)), broken)
+                .ifPresent(job -> broken.addAll(Laws.of(job, path + " " + text)));
+        assertEquals(List.of(), broken);
+    }
+}

@@ -1,0 +1,168 @@
+package org.shotledger.cars;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.job.Check;
+import org.shotledger.job.Job;
+import org.shotledger.limits.Limit;
+import org.shotledger.limits.Verdict;
+import org.shotledger.nitrous.JetPair;
+import org.shotledger.plan.Alternative;
+import org.shotledger.plan.Plan;
+import org.shotledger.setup.BottleFill;
+import org.shotledger.setup.Setup;
+import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
+
+/** What must be true of any answer. Each broken law is a sentence that names the car. */
+final class Laws {
+    /** Digits no gauge has, and words no reader understands. */
+    private static final Pattern RAW = Pattern.compile("\\d\\.\\d{7,}|NaN|Infinity|null|Exception|E-?\\d{1,2}\\b");
+
+    private final Job job;
+    private final String which;
+    private final List<String> broken = new ArrayList<>();
+
+    private Laws(Job job, String which) {
+        this.job = job;
+        this.which = which;
+    }
+
+    /** A changed sheet; empty where it is refused, with a sentence, or where the check says why it cannot be planned. */
+    static Optional<Job> mutant(Job good, List<CarLot.Change> changes, List<String> broken) {
+        try {
+            Job job = good;
+            for (CarLot.Change change : changes) {
+                job = job.with(change.path(), change.text());
+            }
+            return Check.plannable(job).isEmpty() ? Optional.of(job) : Optional.empty();
+        } catch (IllegalArgumentException refused) {
+            if (!isSentence(refused.getMessage())) {
+                broken.add(changes + " is refused by no sentence: " + refused);
+            }
+        } catch (RuntimeException raw) {
+            broken.add(changes + " ends in " + raw + " at " + raw.getStackTrace()[0]);
+        }
+        return Optional.empty();
+    }
+
+    static List<String> of(Job job, String which) {
+        Laws laws = new Laws(job, which);
+        try {
+            laws.answer(Plan.find(job));
+        } catch (IllegalArgumentException e) {
+            laws.hold(isSentence(e.getMessage()), "the plan ends in no sentence: " + e.getMessage());
+        } catch (RuntimeException raw) {
+            laws.hold(false, "the plan ends in " + raw + " at " + raw.getStackTrace()[0]);
+        }
+        if (!laws.broken.isEmpty()) {
+            job.save(Path.of("target", "cars", Integer.toHexString(which.hashCode()), "job.yaml"));
+        }
+        return laws.broken;
+    }
+
+    static boolean isSentence(String message) {
+        return message != null && message.length() > 20 && !RAW.matcher(message).find();
+    }
+
+    private void hold(boolean law, String sentence) {
+        if (!law) {
+            broken.add(which + ": " + sentence);
+        }
+    }
+
+    private void answer(Plan plan) {
+        boolean kept = plan.outcomes().stream()
+                .flatMap(outcome -> outcome.limits().all().stream())
+                .allMatch(limit -> limit.verdict() != Verdict.BROKEN);
+        hold(
+                (plan.verdict() != Verdict.BROKEN) == (kept && plan.reached()),
+                "the verdict is " + plan.verdict() + " where every limit is " + (kept ? "" : "not ")
+                        + "kept and the power is " + (plan.reached() ? "" : "not ") + "reached");
+        if (plan.verdict() == Verdict.BROKEN) {
+            options(plan);
+        }
+        for (Limit limit : plan.limits().all()) {
+            hold(Double.isFinite(limit.bound()) && limit.scale() > 0, limit.key() + " has the bound " + limit.bound());
+            hold(
+                    Double.isFinite(limit.value()) || limit.verdict() == Verdict.BROKEN,
+                    limit.key() + " is kept without a value");
+        }
+        String line = plan.verdictLine();
+        hold(
+                line.contains(QuantityKind.POWER.text(plan.stated().power(), UnitSystem.US))
+                        && !RAW.matcher(line).find(),
+                "the verdict does not say the power, or says it raw: " + line);
+        hold(Plan.of(job, plan.setup()).verdictLine().equals(line), "the same setup again gets another verdict");
+        if (plan.setup().jets().isPresent() && !plan.stated().withNitrous().isEmpty()) {
+            directions(plan.setup(), plan.stated());
+        }
+    }
+
+    /** Where the plan is broken, none of the setups it weighed keeps everything. */
+    private void options(Plan plan) {
+        for (Alternative option : plan.alternatives()) {
+            if (option.setup().jets().isPresent()) {
+                Plan other = Plan.of(job, option.setup());
+                boolean onLadder = onLadder(option.setup().jets().get());
+                hold(
+                        other.verdict() == Verdict.BROKEN || !onLadder,
+                        "the plan is broken where its own option keeps everything: " + other.verdictLine());
+            }
+        }
+    }
+
+    private boolean onLadder(JetPair jets) {
+        double[] bores = job.car().nitrous().ladder().bores();
+        return java.util.Arrays.stream(bores).anyMatch(b -> b == jets.nitrousBore())
+                && java.util.Arrays.stream(bores).anyMatch(b -> b == jets.fuelBore());
+    }
+
+    /** What must make things worse does. */
+    private void directions(Setup setup, Outcome outcome) {
+        JetPair jets = setup.jets().orElseThrow();
+        Outcome lean = Evaluate.of(
+                job.car(), setup.withJets(new JetPair(jets.nitrousBore(), 0.93 * jets.fuelBore())), outcome.at());
+        worse("leaner jets", outcome, lean, "lambda-lean");
+        Setup less = setup.withBottle(
+                new BottleFill(0.9 * setup.bottle().charge(), setup.bottle().startTemperature()));
+        worse("a smaller charge", outcome, Evaluate.of(job.car(), less, outcome.at()), "passes");
+        var air = outcome.at().air();
+        var hotter = outcome.at()
+                .withAir(new org.shotledger.engine.MoistAir(
+                        air.pressure(), air.temperature() + 8, air.relativeHumidity()));
+        Outcome hot = Evaluate.of(job.car(), setup, hotter);
+        if (hot.withNitrous().size() == outcome.withNitrous().size()) {
+            hold(
+                    knock(hot) >= knock(outcome) - 1e-6,
+                    "hotter air makes knock with nitrous less: " + knock(outcome) + " to " + knock(hot));
+        }
+        outcome.pass()
+                .ifPresent(pass -> hold(
+                        pass.wholePasses() == 0 || pass.moments().stream().allMatch(m -> m.liquid() > 0),
+                        "a pass is counted without liquid"));
+    }
+
+    private static double knock(Outcome outcome) {
+        return outcome.withNitrous().stream()
+                .mapToDouble(point -> point.cylinder().knock())
+                .max()
+                .orElseThrow();
+    }
+
+    private void worse(String what, Outcome before, Outcome after, String key) {
+        Optional<Limit> a = before.limits().find(key);
+        Optional<Limit> b = after.limits().find(key);
+        if (a.isPresent() && b.isPresent()) {
+            hold(
+                    b.get().relativeMargin() <= a.get().relativeMargin() + 1e-6,
+                    what + " make " + key + " better: " + a.get().relativeMargin() + " to "
+                            + b.get().relativeMargin());
+        }
+    }
+}
