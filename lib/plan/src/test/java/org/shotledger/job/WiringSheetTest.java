@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -13,8 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shotledger.sheet.SheetException;
-import org.shotledger.wiring.Channels;
 import org.shotledger.wiring.Load;
+import org.shotledger.wiring.PinKind;
+import org.shotledger.wiring.PinPlacement;
 import org.shotledger.wiring.Wiring;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -34,12 +36,19 @@ class WiringSheetTest {
     }
 
     @Test
-    void the_scenario_leaves_three_inputs_and_three_outputs_of_which_one_pulses() {
-        Channels channels = wiring.channels();
-        assertEquals(3, channels.inputs());
-        assertEquals(3, channels.outputs());
-        assertEquals(1, channels.pulsing());
-        assertEquals(0, channels.missing().size());
+    void counted_channels_are_pins_of_which_only_the_number_is_known() {
+        assertEquals(3, free(PinKind.ANALOGUE));
+        assertEquals(3, free(PinKind.LOW_SIDE));
+        assertEquals(List.of(), wiring.pins().missing());
+        assertTrue(wiring.pins().proven());
+        PinPlacement fuel = wiring.pins().of("fuel solenoid");
+        assertEquals(List.of("nitrous solenoid"), fuel.sharedWith(), fuel.why());
+    }
+
+    private long free(PinKind kind) {
+        return wiring.pinTask().pins().stream()
+                .filter(pin -> pin.kinds().contains(kind))
+                .count();
     }
 
     @Test
