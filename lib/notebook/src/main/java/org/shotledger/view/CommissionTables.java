@@ -121,7 +121,10 @@ public final class CommissionTables {
         String band = Double.isNaN(expected.band())
                 ? ""
                 : " \u00b1 " + Both.of(SensorTables.difference(expected.kind()), expected.band());
-        return expected.what() + " " + Both.of(expected.kind(), expected.value()) + band;
+        String value = expected.kind() == QuantityKind.TIME && expected.value() < 1
+                ? String.format(Locale.ROOT, "%.0f ms", 1000 * expected.value())
+                : Both.of(expected.kind(), expected.value());
+        return expected.what() + " " + value + band;
     }
 
     /**
@@ -213,7 +216,7 @@ public final class CommissionTables {
                 .words("Circuit")
                 .words("What")
                 .mixed("Size")
-                .mixed("Amount")
+                .words("Amount")
                 .words("Before")
                 .words("Fitted")
                 .words("Cost" + money)
@@ -224,13 +227,20 @@ public final class CommissionTables {
                     item.circuit().words(),
                     item.what(),
                     new Cell.Figure(item.size(), item.sizeKind()),
-                    new Cell.Figure(item.amount(), item.amountKind()),
+                    amount(item),
                     item.before().words(),
                     item.fitted() ? "yes" : "no",
                     money(item.cost()),
                     Double.isNaN(item.hours()) ? "" : String.format(Locale.ROOT, "%.1f", item.hours()));
         }
         return rows.build();
+    }
+
+    /** Lengths to a tenth: a hose that is rounded down is too short. */
+    private static String amount(JobItem item) {
+        return item.amountKind() == QuantityKind.ALTITUDE
+                ? WireList.length(item.amount())
+                : Both.of(item.amountKind(), item.amount());
     }
 
     private static String money(double value) {

@@ -25,8 +25,11 @@ public final class PinTables {
      * @return one row a signal, in the order of the sheet
      */
     public static Listing of(PinPlan plan) {
-        Listing.Builder rows = Listing.titled(
-                        "Signals on the controller's free pins" + (plan.proven() ? "" : " (search cut off, not proven best)"))
+        String bought = plan.price() > 0 || plan.placements().stream().anyMatch(p -> p.option().isPresent())
+                ? ", with the cheapest purchases (" + price(plan.price()) + ")"
+                : ", nothing bought";
+        Listing.Builder rows = Listing.titled("Signals on the controller's free pins" + bought
+                        + (plan.proven() ? "; every way was weighed, none is better" : "; the search was cut off, not proven best"))
                 .words("Signal")
                 .words("Need")
                 .words("Asks for")

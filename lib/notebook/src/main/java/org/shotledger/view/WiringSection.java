@@ -6,6 +6,7 @@ import org.shotledger.plan.Plan;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
+import org.shotledger.wiring.Importance;
 import org.shotledger.wiring.SensorInput;
 import org.shotledger.wiring.Wiring;
 
@@ -50,6 +51,7 @@ final class WiringSection {
         Listing remedies = PinTables.remedies(wiring.pinTask());
         if (!remedies.isEmpty()) {
             builder.rows(Section.WIRING, remedies);
+            builder.rows(Section.WIRING, PinTables.of(wiring.pinTask().cheapest(Importance.COULD)));
         }
         wiring.safety().ifPresent(chain -> builder.rows(Section.WIRING, PinTables.of(chain)));
         builder.rows(Section.WIRING, WiringTables.checks(wiring));

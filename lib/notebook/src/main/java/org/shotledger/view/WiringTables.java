@@ -126,6 +126,9 @@ public final class WiringTables {
 
     /** A thermocouple gives millivolts, where two places of a volt say nothing. */
     static String output(Sensor sensor, double output) {
+        if (sensor.outputKind() == QuantityKind.TIME) {
+            return String.format(Locale.ROOT, "%.3f ms", 1000 * output);
+        }
         if (sensor.outputKind() != QuantityKind.VOLTAGE) {
             return sensor.outputKind().text(output, UnitSystem.SI);
         }

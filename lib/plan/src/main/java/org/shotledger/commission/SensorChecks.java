@@ -15,6 +15,7 @@ import org.shotledger.wiring.SensorCheck;
 import org.shotledger.wiring.SensorInput;
 import org.shotledger.wiring.SensorRole;
 import org.shotledger.wiring.SensorVerdict;
+import org.shotledger.wiring.ThrottleSensor;
 import org.shotledger.wiring.Wiring;
 import org.shotledger.workshop.Readings;
 
@@ -39,6 +40,8 @@ public record SensorChecks(
     private static final double COOLANT_BAND = 12;
     /** Share of a range below which no reading differs: the last digit of a display. */
     private static final double DIGIT = 1e-3;
+    /** How well a throttle finds its stops again, of its travel: common practice, no source. */
+    private static final double THROTTLE_STOP = 0.02;
     /** Wandering of an idle speed, rev/min: common practice, no source. */
     private static final double IDLE_BAND = 150;
 
@@ -76,12 +79,17 @@ public record SensorChecks(
         // the error bar where the value is known: that of the range's middle says little at its end
         return CheckValue.engineOff(sensor, barometer, air, 1).stream()
                 .map(value -> {
-                    double width = sensor.kind() == QuantityKind.TEMPERATURE
-                            ? Math.hypot(error(input, value.expected()), CheckValue.SOAKED)
-                            : error(input, value.expected());
+                    double width = Math.hypot(error(input, value.expected()), state(sensor));
                     return new CheckValue(sensor.name(), value.state(), value.expected(), width, value.why());
                 })
                 .toList();
+    }
+
+    /** How well the state itself is known. */
+    private static double state(Sensor sensor) {
+        return sensor.kind() == QuantityKind.TEMPERATURE
+                ? CheckValue.SOAKED
+                : sensor instanceof ThrottleSensor ? THROTTLE_STOP : 0;
     }
 
     private static double error(SensorInput input, double value) {

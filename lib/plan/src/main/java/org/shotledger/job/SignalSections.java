@@ -85,7 +85,7 @@ final class SignalSections {
         String apart = s.textOr("apart-from", "");
         List<PinOption> options = new ArrayList<>();
         Instead instead = s.choiceOr("instead", INSTEAD, "nothing", "no other way named");
-        instead(instead).ifPresent(options::add);
+        instead(name, instead).ifPresent(options::add);
         if (instead == Instead.SHARED && !s.has("command")) {
             twins.add(name);
         }
@@ -148,12 +148,12 @@ final class SignalSections {
         return o.figureOr("price", RATIO, 0, 1e6, 0, "not given");
     }
 
-    private static Optional<PinOption> instead(Instead instead) {
+    private static Optional<PinOption> instead(String name, Instead instead) {
         return switch (instead) {
             case NOTHING, SHARED -> Optional.empty();
-            case MULTIPLEXED -> Optional.of(PinOption.ownDevice("a switch that lets slow signals take turns on one input", 0));
-            case BUS -> Optional.of(PinOption.bus("a sensor or driver on the data bus", 0, 10));
-            case LOCAL -> Optional.of(PinOption.ownDevice("a device of its own", 0));
+            case MULTIPLEXED -> Optional.of(PinOption.ownDevice("a switch by which " + name + " takes turns on one input", 0));
+            case BUS -> Optional.of(PinOption.bus(name + " on the data bus", 0, 10));
+            case LOCAL -> Optional.of(PinOption.ownDevice("a device for " + name + " alone", 0));
         };
     }
 

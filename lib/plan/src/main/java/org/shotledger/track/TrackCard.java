@@ -38,8 +38,8 @@ public record TrackCard(
     /** Warmest that a bottle is evaluated at, K: just below the critical temperature. */
     private static final double WARMEST = 308;
 
-    private static final double LOWEST = -4_000;
-    private static final double HIGHEST = 11_000;
+    private static final double LOWEST = -1_000;
+    private static final double HIGHEST = 10_900;
 
     /** Copies the list. */
     public TrackCard {

@@ -74,7 +74,7 @@ class WiringSheetTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "bottle-pressure: {channel: input,|bottle-pressure: {channel: inlet,|wiring.signals.bottle-pressure.channel: \"inlet\" is not a choice for \"wiring.signals.bottle-pressure.channel\"; allowed are input, output, pulse.",
+                "bottle-pressure: {channel: input,|bottle-pressure: {channel: inlet,|wiring.signals.bottle-pressure.channel: \"inlet\" is not a choice for \"wiring.signals.bottle-pressure.channel\"; allowed are input, output, pulse, analogue, pull-up, thermocouple, digital, frequency, low-side, high-side, half-bridge.",
                 "fuel-solenoid: {current: 9 A,|fuel-solenoid: {current: 9 V,|wiring.loads.fuel-solenoid.current: \"9 V\" is a voltage; a current is wanted, in A, mA.",
                 "bottle-heater: {part: bottle-heater,|bottle-heater: {part: bottle-heater, current: 9 A,|wiring.loads.bottle-heater.current: Current and part both stand here; the part brings its own current, keep one of them.",
                 "engine-management: {current: 24 A,|engine-management: {current: 240 A,|wiring: The load 'engine management' takes 240.0 A, and 240.0 A at switching on; no blade fuse up to 100 A carries that, so split the load or guard it by a bolted fuse.",
