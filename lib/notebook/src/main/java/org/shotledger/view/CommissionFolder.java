@@ -66,7 +66,9 @@ public record CommissionFolder(Plan plan, Map<String, Listing> tables, Optional<
                 tables.put("sensor-" + input.name().replace(' ', '-'), SensorTables.of(input));
             }
         });
-        tables.put("controller", CommissionTables.of(rpm.length == 0 ? ControllerTables.of(plan) : ControllerTables.of(plan, rpm)));
+        tables.put(
+                "controller",
+                CommissionTables.of(rpm.length == 0 ? ControllerTables.of(plan) : ControllerTables.of(plan, rpm)));
         if (plan.setup().jets().isPresent() && !plan.stated().withNitrous().isEmpty()) {
             tables.put("arming", RiskTables.of(ArmingConditions.of(plan)));
         }
@@ -88,11 +90,13 @@ public record CommissionFolder(Plan plan, Map<String, Listing> tables, Optional<
             Files.createDirectories(folder);
             files.add(Files.writeString(folder.resolve("commissioning.html"), page(shown)));
             if (picture.isPresent()) {
-                files.add(Files.writeString(folder.resolve("wiring.svg"), picture.get().svg()));
+                files.add(Files.writeString(
+                        folder.resolve("wiring.svg"), picture.get().svg()));
             }
             for (Map.Entry<String, Listing> table : tables.entrySet()) {
                 files.add(Files.writeString(
-                        folder.resolve(table.getKey() + ".csv"), table.getValue().in(shown).csv()));
+                        folder.resolve(table.getKey() + ".csv"),
+                        table.getValue().in(shown).csv()));
             }
         } catch (IOException e) {
             throw new UncheckedIOException("The folder " + folder + " cannot be written: " + e.getMessage(), e);
@@ -103,13 +107,18 @@ public record CommissionFolder(Plan plan, Map<String, Listing> tables, Optional<
     private String page(Shown shown) {
         String title = "Commissioning of the " + plan.job().name();
         StringBuilder page = new StringBuilder(HEAD)
-                .append("<title>").append(Display.escapeHtml(title)).append("</title></head><body><h1>")
-                .append(Display.escapeHtml(title)).append("</h1>");
+                .append("<title>")
+                .append(Display.escapeHtml(title))
+                .append("</title></head><body><h1>")
+                .append(Display.escapeHtml(title))
+                .append("</h1>");
         if (plan.car().invented()) {
             paragraph(page, "Invented data, not a real car or part.");
         }
         paragraph(page, plan.verdictLine());
-        paragraph(page, "Every figure is an estimate, to be proven in small steps. Local codes, cylinder regulations and licensed practice go before this page.");
+        paragraph(
+                page,
+                "Every figure is an estimate, to be proven in small steps. Local codes, cylinder regulations and licensed practice go before this page.");
         tables.forEach((name, table) -> {
             page.append(table.in(shown).toHtml());
             if (name.equals("pins")) {

@@ -83,8 +83,8 @@ public final class CommissionRenderer {
         public OfComparison() {
             super(
                     PassComparison.class,
-                    (compared, shown) -> View.of(
-                            TrackTables.of(compared).in(shown), TrackCharts.of(compared, shown.first())));
+                    (compared, shown) ->
+                            View.of(TrackTables.of(compared).in(shown), TrackCharts.of(compared, shown.first())));
         }
     }
 
@@ -107,8 +107,7 @@ public final class CommissionRenderer {
         public OfCard() {
             super(
                     TrackCard.class,
-                    (card, shown) ->
-                            View.of(TrackTables.of(card).in(shown), new Sentence(TrackTables.hotter(card))));
+                    (card, shown) -> View.of(TrackTables.of(card).in(shown), new Sentence(TrackTables.hotter(card))));
         }
     }
 
@@ -121,7 +120,8 @@ public final class CommissionRenderer {
     }
 
     private static Displayable wiring(Wiring wiring, org.shotledger.table.Shown shown) {
-        Displayable pins = View.of(WiringPicture.of(wiring), PinTables.of(wiring.pins()).in(shown));
+        Displayable pins =
+                View.of(WiringPicture.of(wiring), PinTables.of(wiring.pins()).in(shown));
         return wiring.safety()
                 .map(chain -> (Displayable) View.of(pins, PinTables.of(chain).in(shown)))
                 .orElse(pins);

@@ -170,8 +170,9 @@ public final class CommissionTables {
         var setup = tables.plan().setup();
         var coming = tables.plan().job().workshop().track().arming();
         List<String> rules = new ArrayList<>();
-        rules.add("Boost: the armed table from the moment the nitrous is armed, at every engine speed, whether or not it flows; the other"
-                + " table only while it is not armed.");
+        rules.add(
+                "Boost: the armed table from the moment the nitrous is armed, at every engine speed, whether or not it flows; the other"
+                        + " table only while it is not armed.");
         rules.add("The nitrous opens only while the boost is at most "
                 + Both.of(QuantityKind.PRESSURE_DIFFERENCE, setup.boost().tolerance()) + " above the armed table.");
         rules.add(String.format(
@@ -187,18 +188,20 @@ public final class CommissionTables {
                         ? String.format(
                                 Locale.ROOT, "at %.0f %%, whole %.2f s later", 100 * coming.startShare(), coming.ramp())
                         : "whole at once"));
-        rules.add("Fuel: the wet system brings its own fuel; the controller's main fuel stays set for the air alone, and changes only as"
-                + " the air does.");
-        rules.add(tables.carries()
-                ? "Straight lines between these engine speeds run at most "
-                        + Both.of(QuantityKind.PRESSURE_DIFFERENCE, tables.boostAbove())
-                        + " above the armed boost that was evaluated."
-                : String.format(
-                                Locale.ROOT,
-                                "Near %.0f rpm straight lines between these engine speeds run ",
-                                tables.boostAboveAt())
-                        + Both.of(QuantityKind.PRESSURE_DIFFERENCE, tables.boostAbove())
-                        + " above the armed boost that was evaluated: set a break point there, or enter less boost.");
+        rules.add(
+                "Fuel: the wet system brings its own fuel; the controller's main fuel stays set for the air alone, and changes only as"
+                        + " the air does.");
+        rules.add(
+                tables.carries()
+                        ? "Straight lines between these engine speeds run at most "
+                                + Both.of(QuantityKind.PRESSURE_DIFFERENCE, tables.boostAbove())
+                                + " above the armed boost that was evaluated."
+                        : String.format(
+                                        Locale.ROOT,
+                                        "Near %.0f rpm straight lines between these engine speeds run ",
+                                        tables.boostAboveAt())
+                                + Both.of(QuantityKind.PRESSURE_DIFFERENCE, tables.boostAbove())
+                                + " above the armed boost that was evaluated: set a break point there, or enter less boost.");
         return rules;
     }
 

@@ -9,8 +9,8 @@ import org.shotledger.wiring.PinKind;
 import org.shotledger.wiring.PinPlacement;
 import org.shotledger.wiring.PinPlan;
 import org.shotledger.wiring.PinRemedy;
-import org.shotledger.wiring.PinTask;
 import org.shotledger.wiring.PinSignal;
+import org.shotledger.wiring.PinTask;
 import org.shotledger.wiring.SafetyChain;
 import org.shotledger.wiring.SafetyFinding;
 
@@ -25,11 +25,14 @@ public final class PinTables {
      * @return one row a signal, in the order of the sheet
      */
     public static Listing of(PinPlan plan) {
-        String bought = plan.price() > 0 || plan.placements().stream().anyMatch(p -> p.option().isPresent())
+        String bought = plan.price() > 0
+                        || plan.placements().stream().anyMatch(p -> p.option().isPresent())
                 ? ", with the cheapest purchases (" + price(plan.price()) + ")"
                 : ", nothing bought";
         Listing.Builder rows = Listing.titled("Signals on the controller's free pins" + bought
-                        + (plan.proven() ? "; every way was weighed, none is better" : "; the search was cut off, not proven best"))
+                        + (plan.proven()
+                                ? "; every way was weighed, none is better"
+                                : "; the search was cut off, not proven best"))
                 .words("Signal")
                 .words("Need")
                 .words("Asks for")
@@ -37,11 +40,7 @@ public final class PinTables {
                 .words("Why");
         for (PinPlacement one : plan.placements()) {
             rows.row(
-                    one.signal().name(),
-                    one.signal().importance().words(),
-                    kinds(one.signal()),
-                    where(one),
-                    one.why());
+                    one.signal().name(), one.signal().importance().words(), kinds(one.signal()), where(one), one.why());
         }
         return rows.build();
     }
@@ -89,8 +88,10 @@ public final class PinTables {
      * @return one row a rule
      */
     public static Listing of(SafetyChain chain) {
-        Listing.Builder rows =
-                Listing.titled("Safety chain, one fault at a time").words("Rule").words("Holds").words("Because");
+        Listing.Builder rows = Listing.titled("Safety chain, one fault at a time")
+                .words("Rule")
+                .words("Holds")
+                .words("Because");
         for (SafetyFinding finding : chain.findings()) {
             rows.row(finding.rule(), finding.holds() ? "yes" : "no", finding.because());
         }

@@ -37,8 +37,7 @@ public final class TrackTables {
     }
 
     static String speed(double metresPerSecond) {
-        return String.format(
-                Locale.ROOT, "%.1f mph (%.1f km/h)", metresPerSecond * MPH, metresPerSecond * KMH);
+        return String.format(Locale.ROOT, "%.1f mph (%.1f km/h)", metresPerSecond * MPH, metresPerSecond * KMH);
     }
 
     /**
@@ -67,7 +66,9 @@ public final class TrackTables {
                         seconds,
                         Both.of(QuantityKind.MASS, pass.result().nitrousUsed()),
                         counted,
-                        seconds > counted ? "too few: bottle and fuel cell are planned for less than this pass" : "enough")
+                        seconds > counted
+                                ? "too few: bottle and fuel cell are planned for less than this pass"
+                                : "enough")
                 + bottle + " An estimate, to be proven in small steps.";
     }
 
@@ -139,15 +140,49 @@ public final class TrackTables {
      * @return one row a line
      */
     public static Listing of(TrackCard card) {
-        Listing.Builder rows = Listing.titled("Track card").words("What").mixed("Now").mixed("Hotter by 10 \u00b0C (18 \u00b0F)").words("Mind");
+        Listing.Builder rows = Listing.titled("Track card")
+                .words("What")
+                .mixed("Now")
+                .mixed("Hotter by 10 \u00b0C (18 \u00b0F)")
+                .words("Mind");
         var plan = card.plan();
         var hot = card.hotter();
-        figure(rows, "air density", card.density(), hot.at().air().density(), QuantityKind.DENSITY, "by barometer, thermometer and hygrometer");
-        figure(rows, "height at which standard air is as thin", card.densityAltitude(), Double.NaN, QuantityKind.ALTITUDE, "ISO 2533");
-        figure(rows, "bottle temperature to aim at", plan.setup().bottle().startTemperature(), hot.setup().bottle().startTemperature(), QuantityKind.TEMPERATURE, "no heater cools: in hotter air it is as warm as the air");
-        figure(rows, "bottle pressure then", card.bottlePressure(), hot.pass().map(p -> p.moments().get(0).pressure()).orElse(Double.NaN), QuantityKind.ABSOLUTE_PRESSURE, "more means a bottle full of liquid");
+        figure(
+                rows,
+                "air density",
+                card.density(),
+                hot.at().air().density(),
+                QuantityKind.DENSITY,
+                "by barometer, thermometer and hygrometer");
+        figure(
+                rows,
+                "height at which standard air is as thin",
+                card.densityAltitude(),
+                Double.NaN,
+                QuantityKind.ALTITUDE,
+                "ISO 2533");
+        figure(
+                rows,
+                "bottle temperature to aim at",
+                plan.setup().bottle().startTemperature(),
+                hot.setup().bottle().startTemperature(),
+                QuantityKind.TEMPERATURE,
+                "no heater cools: in hotter air it is as warm as the air");
+        figure(
+                rows,
+                "bottle pressure then",
+                card.bottlePressure(),
+                hot.pass().map(p -> p.moments().get(0).pressure()).orElse(Double.NaN),
+                QuantityKind.ABSOLUTE_PRESSURE,
+                "more means a bottle full of liquid");
         figure(rows, "wheel power", plan.stated().power(), hot.power(), QuantityKind.POWER, "same setup");
-        figure(rows, "lambda", lambda(plan.stated().strongest()), lambda(hot.strongest()), QuantityKind.RATIO, "at the speed of most power");
+        figure(
+                rows,
+                "lambda",
+                lambda(plan.stated().strongest()),
+                lambda(hot.strongest()),
+                QuantityKind.RATIO,
+                "at the speed of most power");
         for (TrackCard.Left left : card.left()) {
             rows.row(
                     "passes left with " + Both.of(QuantityKind.MASS, left.charge()) + " on the scale",
@@ -177,6 +212,9 @@ public final class TrackTables {
         var limits = card.hotter().limits();
         var first = limits.first();
         return "Hotter by 10 \u00b0C the same setup " + limits.verdict().word()
-                + first.map(l -> ", the closest is " + l.name() + String.format(Locale.ROOT, " with %.1f %% ", Math.abs(100 * l.relativeMargin())) + (l.relativeMargin() >= 0 ? "left" : "beyond its bound") + ".").orElse(".");
+                + first.map(l -> ", the closest is " + l.name()
+                                + String.format(Locale.ROOT, " with %.1f %% ", Math.abs(100 * l.relativeMargin()))
+                                + (l.relativeMargin() >= 0 ? "left" : "beyond its bound") + ".")
+                        .orElse(".");
     }
 }

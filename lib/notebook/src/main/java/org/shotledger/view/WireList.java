@@ -23,7 +23,10 @@ final class WireList {
     /** Feet and metres to a tenth, rounded up: a wire that is rounded down is too short. */
     static String length(double metres) {
         return String.format(
-                Locale.ROOT, "%.1f ft (%.1f m)", Math.ceil(metres / FOOT * 10) / 10, Math.ceil(metres * 10 - 1e-9) / 10);
+                Locale.ROOT,
+                "%.1f ft (%.1f m)",
+                Math.ceil(metres / FOOT * 10) / 10,
+                Math.ceil(metres * 10 - 1e-9) / 10);
     }
 
     static Listing of(Wiring wiring) {
@@ -51,15 +54,37 @@ final class WireList {
                 continue;
             }
             String rated = "rated " + Math.round(cable.fuse().rating()) + " A or more";
-            rows.row("" + ++number[0], "fuse box", load.name() + ", over its switch", cable.wire().words(), length(load.length()), cable.fuse().rating(), rated);
-            rows.row("" + ++number[0], load.name(), "ground point at the battery", cable.wire().words(), length(load.length()), Double.NaN, rated);
+            rows.row(
+                    "" + ++number[0],
+                    "fuse box",
+                    load.name() + ", over its switch",
+                    cable.wire().words(),
+                    length(load.length()),
+                    cable.fuse().rating(),
+                    rated);
+            rows.row(
+                    "" + ++number[0],
+                    load.name(),
+                    "ground point at the battery",
+                    cable.wire().words(),
+                    length(load.length()),
+                    Double.NaN,
+                    rated);
         }
         for (PinPlacement one : wiring.pins().placements()) {
             if (one.placed() && one.pin().isPresent()) {
                 String what = one.signal().name();
                 boolean output = one.signal().need().kinds().stream().allMatch(org.shotledger.wiring.PinKind::output);
-                String pin = one.expander().map(e -> e.name() + ", ").orElse("controller, ") + one.pin().map(Pin::name).orElse("");
-                rows.row("" + ++number[0], output ? pin : what, output ? what + ", its switch" : pin, SIGNAL, "", Double.NaN, output ? "" : "sensor's own, with its ground back to the controller");
+                String pin = one.expander().map(e -> e.name() + ", ").orElse("controller, ")
+                        + one.pin().map(Pin::name).orElse("");
+                rows.row(
+                        "" + ++number[0],
+                        output ? pin : what,
+                        output ? what + ", its switch" : pin,
+                        SIGNAL,
+                        "",
+                        Double.NaN,
+                        output ? "" : "sensor's own, with its ground back to the controller");
             }
         }
         return rows.build();

@@ -83,16 +83,22 @@ public final class WiringPicture implements Displayable {
             });
             heading("Signals and their pins");
             wiring.pins().placements().forEach(this::signal);
-            String svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"chart\" role=\"img\" aria-label=\"Wiring of the nitrous system\""
-                    + " viewBox=\"0 0 " + WIDTH + " " + (y + 10) + "\" width=\"" + WIDTH + "\" height=\"" + (y + 10)
-                    + "\" font-family=\"Liberation Sans, Arial, sans-serif\" font-size=\"13\"><title>Wiring of the nitrous system</title>"
-                    + "<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>" + body + "</svg>";
+            String svg =
+                    "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"chart\" role=\"img\" aria-label=\"Wiring of the nitrous system\""
+                            + " viewBox=\"0 0 " + WIDTH + " " + (y + 10) + "\" width=\"" + WIDTH + "\" height=\""
+                            + (y + 10)
+                            + "\" font-family=\"Liberation Sans, Arial, sans-serif\" font-size=\"13\"><title>Wiring of the nitrous system</title>"
+                            + "<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>" + body + "</svg>";
             return new WiringPicture(svg, told);
         }
 
         private void heading(String words) {
             y += 12;
-            body.append("<text x=\"20\" y=\"").append(y).append("\" font-weight=\"bold\" font-size=\"16\">").append(Display.escapeHtml(words)).append("</text>");
+            body.append("<text x=\"20\" y=\"")
+                    .append(y)
+                    .append("\" font-weight=\"bold\" font-size=\"16\">")
+                    .append(Display.escapeHtml(words))
+                    .append("</text>");
             told.add(words);
             y += 24;
         }
@@ -119,8 +125,11 @@ public final class WiringPicture implements Displayable {
             for (Cable cable : cables) {
                 load(cable);
             }
-            text(20, last + 40, "Every return wire is as thick as its feed and goes to the battery's own ground point, not to the body near the load."
-                    + " Connectors are rated at least as its fuse.");
+            text(
+                    20,
+                    last + 40,
+                    "Every return wire is as thick as its feed and goes to the battery's own ground point, not to the body near the load."
+                            + " Connectors are rated at least as its fuse.");
             y = last + 64;
         }
 
@@ -133,12 +142,14 @@ public final class WiringPicture implements Displayable {
             String by = switchedBy(load);
             box(400, at, 284, by);
             line(684, at, 850, at);
-            String wire = cable.wire().words() + String.format(Locale.ROOT, ", %.1f ft (%.1f m)", load.length() / 0.3048, load.length());
+            String wire = cable.wire().words()
+                    + String.format(Locale.ROOT, ", %.1f ft (%.1f m)", load.length() / 0.3048, load.length());
             text(690, at - 5, wire);
             box(850, at, 180, load.name() + " " + amps(load.current()));
             line(1030, at, 1060, at);
             ground(1060, at);
-            told.add("  fuse " + amps(cable.fuse().rating()) + " - " + by + " - " + wire + " - " + load.name() + " - ground");
+            told.add("  fuse " + amps(cable.fuse().rating()) + " - " + by + " - " + wire + " - " + load.name()
+                    + " - ground");
             y += ROW;
         }
 
@@ -146,9 +157,13 @@ public final class WiringPicture implements Displayable {
             String pin = wiring.pins().placements().stream()
                     .filter(one -> one.signal().name().equals(load.name()))
                     .findFirst()
-                    .map(one -> one.placed() ? one.pin().map(p -> " by " + p.name()).orElse(" by its own device") : " by no pin")
+                    .map(one -> one.placed()
+                            ? one.pin().map(p -> " by " + p.name()).orElse(" by its own device")
+                            : " by no pin")
                     .orElse("");
-            String how = load.current() <= wiring.outputCurrent() ? "output" : load.pulsed() ? "solid-state switch" : "relay";
+            String how = load.current() <= wiring.outputCurrent()
+                    ? "output"
+                    : load.pulsed() ? "solid-state switch" : "relay";
             return how + pin;
         }
 
@@ -176,7 +191,11 @@ public final class WiringPicture implements Displayable {
 
         private void signal(PinPlacement one) {
             int at = y + BOX / 2;
-            box(20, at, 250, one.signal().name() + " (" + one.signal().importance().words() + ")");
+            box(
+                    20,
+                    at,
+                    250,
+                    one.signal().name() + " (" + one.signal().importance().words() + ")");
             if (one.placed()) {
                 line(270, at, 330, at);
             } else {
@@ -184,7 +203,8 @@ public final class WiringPicture implements Displayable {
             }
             box(330, at, 210, PinTables.where(one));
             text(556, at + 4, shortened(one.why()));
-            told.add("  " + one.signal().name() + " - " + one.pin().map(Pin::name).orElse("no pin") + " (" + one.why() + ")");
+            told.add("  " + one.signal().name() + " - "
+                    + one.pin().map(Pin::name).orElse("no pin") + " (" + one.why() + ")");
             y += ROW - 8;
         }
 
@@ -200,7 +220,13 @@ public final class WiringPicture implements Displayable {
         /** A contact: two ends and a lever; what holds it stands below. */
         private void contact(int x, int at, int width, SafetyContact contact) {
             if (contact.holder() == SafetyContact.Holder.FUSE) {
-                body.append("<rect x=\"").append(x).append("\" y=\"").append(at - 7).append("\" width=\"").append(width).append("\" height=\"14\" fill=\"none\" stroke=\"#000\" stroke-width=\"1.5\"/>");
+                body.append("<rect x=\"")
+                        .append(x)
+                        .append("\" y=\"")
+                        .append(at - 7)
+                        .append("\" width=\"")
+                        .append(width)
+                        .append("\" height=\"14\" fill=\"none\" stroke=\"#000\" stroke-width=\"1.5\"/>");
                 line(x, at, x + width, at);
             } else {
                 int left = x + width / 2 - 14;
@@ -212,8 +238,18 @@ public final class WiringPicture implements Displayable {
         }
 
         private void fuse(int x, int at, String rating) {
-            body.append("<rect x=\"").append(x).append("\" y=\"").append(at - 9).append("\" width=\"60\" height=\"18\" fill=\"#fff\" stroke=\"#000\" stroke-width=\"1.5\"/>");
-            body.append("<text x=\"").append(x + 30).append("\" y=\"").append(at + 5).append("\" text-anchor=\"middle\">").append(rating).append("</text>");
+            body.append("<rect x=\"")
+                    .append(x)
+                    .append("\" y=\"")
+                    .append(at - 9)
+                    .append("\" width=\"60\" height=\"18\" fill=\"#fff\" stroke=\"#000\" stroke-width=\"1.5\"/>");
+            body.append("<text x=\"")
+                    .append(x + 30)
+                    .append("\" y=\"")
+                    .append(at + 5)
+                    .append("\" text-anchor=\"middle\">")
+                    .append(rating)
+                    .append("</text>");
         }
 
         private void ground(int x, int at) {
@@ -224,16 +260,44 @@ public final class WiringPicture implements Displayable {
         }
 
         private void box(int x, int at, int width, String words) {
-            body.append("<rect x=\"").append(x).append("\" y=\"").append(at - BOX / 2).append("\" width=\"").append(width).append("\" height=\"").append(BOX).append("\" rx=\"3\" fill=\"#fff\" stroke=\"#000\" stroke-width=\"1.5\"/>");
-            body.append("<text x=\"").append(x + width / 2).append("\" y=\"").append(at + 5).append("\" text-anchor=\"middle\">").append(Display.escapeHtml(words)).append("</text>");
+            body.append("<rect x=\"")
+                    .append(x)
+                    .append("\" y=\"")
+                    .append(at - BOX / 2)
+                    .append("\" width=\"")
+                    .append(width)
+                    .append("\" height=\"")
+                    .append(BOX)
+                    .append("\" rx=\"3\" fill=\"#fff\" stroke=\"#000\" stroke-width=\"1.5\"/>");
+            body.append("<text x=\"")
+                    .append(x + width / 2)
+                    .append("\" y=\"")
+                    .append(at + 5)
+                    .append("\" text-anchor=\"middle\">")
+                    .append(Display.escapeHtml(words))
+                    .append("</text>");
         }
 
         private void text(int x, int at, String words) {
-            body.append("<text x=\"").append(x).append("\" y=\"").append(at).append("\" font-size=\"12\">").append(Display.escapeHtml(words)).append("</text>");
+            body.append("<text x=\"")
+                    .append(x)
+                    .append("\" y=\"")
+                    .append(at)
+                    .append("\" font-size=\"12\">")
+                    .append(Display.escapeHtml(words))
+                    .append("</text>");
         }
 
         private void line(int x1, int y1, int x2, int y2) {
-            body.append("<line x1=\"").append(x1).append("\" y1=\"").append(y1).append("\" x2=\"").append(x2).append("\" y2=\"").append(y2).append("\" stroke=\"#000\" stroke-width=\"1.5\"/>");
+            body.append("<line x1=\"")
+                    .append(x1)
+                    .append("\" y1=\"")
+                    .append(y1)
+                    .append("\" x2=\"")
+                    .append(x2)
+                    .append("\" y2=\"")
+                    .append(y2)
+                    .append("\" stroke=\"#000\" stroke-width=\"1.5\"/>");
         }
     }
 }

@@ -53,8 +53,11 @@ public record BreakPoints(List<Sensor.Point> points, Spacing spacing, double err
         };
         BreakPoints set = judged(sensor, points, spacing);
         BreakPoints even = judged(sensor, evenOutput(sensor, count), spacing);
-        // on a straight line every choice is as good: points spread over it can be checked, points heaped at one end cannot
-        return even.error <= set.error + NOTHING * (sensor.high() - sensor.low()) && spacing == Spacing.FREE ? even : set;
+        // on a straight line every choice is as good: points spread over it can be checked, points heaped at one end
+        // cannot
+        return even.error <= set.error + NOTHING * (sensor.high() - sensor.low()) && spacing == Spacing.FREE
+                ? even
+                : set;
     }
 
     private static BreakPoints judged(Sensor sensor, List<Sensor.Point> points, Spacing spacing) {

@@ -12,8 +12,7 @@ import org.shotledger.units.Require;
  * @param overSpeed current over engine speed; empty where the sheet does not give the second current of the plate
  * @param idleRpm engine speed at which the car waits, rev/min
  */
-public record PowerSupply(
-        double rated, double share, double battery, Optional<Alternator> overSpeed, double idleRpm) {
+public record PowerSupply(double rated, double share, double battery, Optional<Alternator> overSpeed, double idleRpm) {
     /** Checks the figures. */
     public PowerSupply {
         Require.positive("rated current of the alternator", rated, "A");

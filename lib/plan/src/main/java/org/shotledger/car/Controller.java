@@ -76,8 +76,7 @@ public record Controller(
         }
         List<Pin> list = new ArrayList<>();
         for (int i = inputsUsed; i < inputs; i++) {
-            list.add(new Pin(
-                    "input " + (i + 1), Set.of(PinKind.ANALOGUE, PinKind.DIGITAL), 0, THRESHOLD, ANY_RATE, 0));
+            list.add(new Pin("input " + (i + 1), Set.of(PinKind.ANALOGUE, PinKind.DIGITAL), 0, THRESHOLD, ANY_RATE, 0));
         }
         for (int i = outputsUsed; i < outputs; i++) {
             boolean pulses = i - outputsUsed < pulsingOutputsFree();

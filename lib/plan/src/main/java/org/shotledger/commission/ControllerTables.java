@@ -61,7 +61,8 @@ public record ControllerTables(Plan plan, List<Row> rows, double boostAbove, dou
      */
     public static ControllerTables of(Plan plan) {
         java.util.TreeSet<Double> speeds = new java.util.TreeSet<>();
-        for (BoostTable table : List.of(plan.setup().boost().off(), plan.setup().boost().armed())) {
+        for (BoostTable table :
+                List.of(plan.setup().boost().off(), plan.setup().boost().armed())) {
             table.steps().forEach(step -> speeds.add(step.rpm()));
         }
         speeds.add(plan.setup().arming().rpmLow());

@@ -44,29 +44,17 @@ public record JobItem(
             Part.Circuit circuit,
             Part.Stage before) {
         return new JobItem(
-                key,
-                what,
-                size,
-                sizeKind,
-                amount,
-                QuantityKind.COUNT,
-                circuit,
-                before,
-                Double.NaN,
-                Double.NaN,
-                false);
+                key, what, size, sizeKind, amount, QuantityKind.COUNT, circuit, before, Double.NaN, Double.NaN, false);
     }
 
     /** The same by length, mass or volume. */
     JobItem measured(QuantityKind kind) {
-        return new JobItem(
-                key, what, size, sizeKind, amount, kind, circuit, before, price, hours, fitted);
+        return new JobItem(key, what, size, sizeKind, amount, kind, circuit, before, price, hours, fitted);
     }
 
     /** The same with a price of one. */
     JobItem priced(double each) {
-        return new JobItem(
-                key, what, size, sizeKind, amount, amountKind, circuit, before, each, hours, fitted);
+        return new JobItem(key, what, size, sizeKind, amount, amountKind, circuit, before, each, hours, fitted);
     }
 
     /** The same with what the sheet states of it. */

@@ -55,7 +55,9 @@ public record JobList(List<JobItem> items, String currency, double hour, double 
         });
         plan.car().wiring().ifPresent(wiring -> electrics(wiring, items));
         Parts parts = plan.job().workshop().parts();
-        parts.items().forEach((key, part) -> items.put(key, items.getOrDefault(key, own(key, part)).stated(part)));
+        parts.items()
+                .forEach((key, part) ->
+                        items.put(key, items.getOrDefault(key, own(key, part)).stated(part)));
         return new JobList(new ArrayList<>(items.values()), parts.currency(), parts.hour(), passCost(plan, parts));
     }
 
@@ -72,15 +74,55 @@ public record JobList(List<JobItem> items, String currency, double hour, double 
         WetKit kit = plan.car().nitrous();
         NitrousCircuit side = kit.nitrous();
         Bottle bottle = plan.car().bottle().vessel();
-        add(items, JobItem.sized("bottle", "bottle with siphon, valve and disc, its vent line to the outside", bottle.waterCapacity(), QuantityKind.VOLUME, 1, Circuit.NITROUS, Stage.FIRST_SHOT));
-        add(items, JobItem.sized("nitrous-hose", "hose from bottle to solenoid, its bore", side.hoseBore(), QuantityKind.BORE, side.hoseLength(), Circuit.NITROUS, Stage.FIRST_SHOT).measured(QuantityKind.ALTITUDE));
+        add(
+                items,
+                JobItem.sized(
+                        "bottle",
+                        "bottle with siphon, valve and disc, its vent line to the outside",
+                        bottle.waterCapacity(),
+                        QuantityKind.VOLUME,
+                        1,
+                        Circuit.NITROUS,
+                        Stage.FIRST_SHOT));
+        add(
+                items,
+                JobItem.sized(
+                                "nitrous-hose",
+                                "hose from bottle to solenoid, its bore",
+                                side.hoseBore(),
+                                QuantityKind.BORE,
+                                side.hoseLength(),
+                                Circuit.NITROUS,
+                                Stage.FIRST_SHOT)
+                        .measured(QuantityKind.ALTITUDE));
         add(items, JobItem.part("hose-ends", "ends and fittings of that hose", 2, Circuit.NITROUS, Stage.FIRST_SHOT));
         if (side.filterLoss() > 0) {
-            add(items, JobItem.part("nitrous-filter", "filter before the solenoid", 1, Circuit.NITROUS, Stage.FIRST_SHOT));
+            add(
+                    items,
+                    JobItem.part("nitrous-filter", "filter before the solenoid", 1, Circuit.NITROUS, Stage.FIRST_SHOT));
         }
-        add(items, JobItem.sized("nitrous-solenoid", "nitrous solenoid, its bore", side.solenoid().bore(), QuantityKind.BORE, 1, Circuit.NITROUS, Stage.FIRST_SHOT));
+        add(
+                items,
+                JobItem.sized(
+                        "nitrous-solenoid",
+                        "nitrous solenoid, its bore",
+                        side.solenoid().bore(),
+                        QuantityKind.BORE,
+                        1,
+                        Circuit.NITROUS,
+                        Stage.FIRST_SHOT));
         add(items, JobItem.part("nozzles", "nozzles", kit.nozzles(), Circuit.NITROUS, Stage.FIRST_SHOT));
-        add(items, JobItem.sized("nitrous-lines", "lines from solenoid to nozzles, their bore", side.lineBore(), QuantityKind.BORE, kit.nozzles() * side.lineLength(), Circuit.NITROUS, Stage.FIRST_SHOT).measured(QuantityKind.ALTITUDE));
+        add(
+                items,
+                JobItem.sized(
+                                "nitrous-lines",
+                                "lines from solenoid to nozzles, their bore",
+                                side.lineBore(),
+                                QuantityKind.BORE,
+                                kit.nozzles() * side.lineLength(),
+                                Circuit.NITROUS,
+                                Stage.FIRST_SHOT)
+                        .measured(QuantityKind.ALTITUDE));
         jets("nitrous-jets", "nitrous jets", jets.nitrousBore(), kit, Circuit.NITROUS, items);
     }
 
@@ -91,21 +133,73 @@ public record JobList(List<JobItem> items, String currency, double hour, double 
         double above = kit.ladder().above(bore * (1 + 1e-6));
         add(items, JobItem.sized(key, what, bore, QuantityKind.BORE, kit.nozzles(), circuit, Stage.FIRST_SHOT));
         if (below < bore) {
-            add(items, JobItem.sized(key + "-smaller", what + ", next smaller", below, QuantityKind.BORE, kit.nozzles(), circuit, Stage.FIRST_SHOT));
+            add(
+                    items,
+                    JobItem.sized(
+                            key + "-smaller",
+                            what + ", next smaller",
+                            below,
+                            QuantityKind.BORE,
+                            kit.nozzles(),
+                            circuit,
+                            Stage.FIRST_SHOT));
         }
         if (above > bore) {
-            add(items, JobItem.sized(key + "-larger", what + ", next larger", above, QuantityKind.BORE, kit.nozzles(), circuit, Stage.LATER));
+            add(
+                    items,
+                    JobItem.sized(
+                            key + "-larger",
+                            what + ", next larger",
+                            above,
+                            QuantityKind.BORE,
+                            kit.nozzles(),
+                            circuit,
+                            Stage.LATER));
         }
     }
 
     private static void fuel(Plan plan, JetPair jets, Map<String, JobItem> items) {
         WetKit kit = plan.car().nitrous();
         FuelCircuit side = kit.fuel();
-        add(items, JobItem.sized("fuel-cell", "fuel cell of the nitrous system", side.cellVolume(), QuantityKind.VOLUME, 1, Circuit.FUEL, Stage.FIRST_SHOT));
-        add(items, JobItem.part("nitrous-fuel-pump", "its fuel pump", side.pumps().pumps().size(), Circuit.FUEL, Stage.FIRST_SHOT));
+        add(
+                items,
+                JobItem.sized(
+                        "fuel-cell",
+                        "fuel cell of the nitrous system",
+                        side.cellVolume(),
+                        QuantityKind.VOLUME,
+                        1,
+                        Circuit.FUEL,
+                        Stage.FIRST_SHOT));
+        add(
+                items,
+                JobItem.part(
+                        "nitrous-fuel-pump",
+                        "its fuel pump",
+                        side.pumps().pumps().size(),
+                        Circuit.FUEL,
+                        Stage.FIRST_SHOT));
         add(items, JobItem.part("nitrous-fuel-filter", "filter before the jets", 1, Circuit.FUEL, Stage.FIRST_SHOT));
-        add(items, JobItem.sized("nitrous-fuel-regulator", "its regulator, set engine off", plan.setup().nitrousRegulator().basePressure(), QuantityKind.GAUGE_PRESSURE, 1, Circuit.FUEL, Stage.FIRST_SHOT));
-        add(items, JobItem.sized("fuel-solenoid", "fuel solenoid, its bore", side.solenoid().bore(), QuantityKind.BORE, 1, Circuit.FUEL, Stage.FIRST_SHOT));
+        add(
+                items,
+                JobItem.sized(
+                        "nitrous-fuel-regulator",
+                        "its regulator, set engine off",
+                        plan.setup().nitrousRegulator().basePressure(),
+                        QuantityKind.GAUGE_PRESSURE,
+                        1,
+                        Circuit.FUEL,
+                        Stage.FIRST_SHOT));
+        add(
+                items,
+                JobItem.sized(
+                        "fuel-solenoid",
+                        "fuel solenoid, its bore",
+                        side.solenoid().bore(),
+                        QuantityKind.BORE,
+                        1,
+                        Circuit.FUEL,
+                        Stage.FIRST_SHOT));
         jets("fuel-jets", "fuel jets", jets.fuelBore(), kit, Circuit.FUEL, items);
     }
 
@@ -113,8 +207,26 @@ public record JobList(List<JobItem> items, String currency, double hour, double 
         Parts parts = plan.job().workshop().parts();
         int passes = plan.setup().passes().count();
         double charge = plan.setup().bottle().charge();
-        add(items, JobItem.part("nitrous-for-the-day", "nitrous oxide for the day, one filling by the scale", charge, Circuit.NITROUS, Stage.FIRST_SHOT).measured(QuantityKind.MASS).priced(parts.nitrous()));
-        add(items, JobItem.part("fuel-for-the-day", "both fuels for " + passes + " passes", passes * fuelVolume(plan), Circuit.FUEL, Stage.FIRST_SHOT).measured(QuantityKind.VOLUME).priced(parts.fuel()));
+        add(
+                items,
+                JobItem.part(
+                                "nitrous-for-the-day",
+                                "nitrous oxide for the day, one filling by the scale",
+                                charge,
+                                Circuit.NITROUS,
+                                Stage.FIRST_SHOT)
+                        .measured(QuantityKind.MASS)
+                        .priced(parts.nitrous()));
+        add(
+                items,
+                JobItem.part(
+                                "fuel-for-the-day",
+                                "both fuels for " + passes + " passes",
+                                passes * fuelVolume(plan),
+                                Circuit.FUEL,
+                                Stage.FIRST_SHOT)
+                        .measured(QuantityKind.VOLUME)
+                        .priced(parts.fuel()));
     }
 
     /** Both fuels of a pass at the point of most power over the seconds that the plan counts, m3. */
@@ -147,17 +259,59 @@ public record JobList(List<JobItem> items, String currency, double hour, double 
             }
         }
         wiring.feed(FEED_LENGTH).ifPresent(feed -> {
-            add(items, JobItem.sized("main-fuse", "main fuse at the battery", feed.fuse().rating(), QuantityKind.CURRENT, 1, Circuit.ELECTRICS, Stage.KEY_ON));
-            add(items, JobItem.sized("isolator", "isolator, rated at least", feed.fuse().rating(), QuantityKind.CURRENT, 1, Circuit.ELECTRICS, Stage.KEY_ON));
+            add(
+                    items,
+                    JobItem.sized(
+                            "main-fuse",
+                            "main fuse at the battery",
+                            feed.fuse().rating(),
+                            QuantityKind.CURRENT,
+                            1,
+                            Circuit.ELECTRICS,
+                            Stage.KEY_ON));
+            add(
+                    items,
+                    JobItem.sized(
+                            "isolator",
+                            "isolator, rated at least",
+                            feed.fuse().rating(),
+                            QuantityKind.CURRENT,
+                            1,
+                            Circuit.ELECTRICS,
+                            Stage.KEY_ON));
             wires.merge(feed.wire().gauge(), 2 * FEED_LENGTH, Double::sum);
         });
-        fuses.forEach((rating, count) -> add(items, JobItem.sized("fuse-" + Math.round(rating * 10) / 10.0, "blade fuses, as many again as spares", rating, QuantityKind.CURRENT, 2.0 * count, Circuit.ELECTRICS, Stage.KEY_ON)));
-        wires.forEach((gauge, length) -> add(items, JobItem.part("wire-" + gauge, "wire " + gauge + " AWG, there and back", length, Circuit.ELECTRICS, Stage.KEY_ON).measured(QuantityKind.ALTITUDE)));
+        fuses.forEach((rating, count) -> add(
+                items,
+                JobItem.sized(
+                        "fuse-" + Math.round(rating * 10) / 10.0,
+                        "blade fuses, as many again as spares",
+                        rating,
+                        QuantityKind.CURRENT,
+                        2.0 * count,
+                        Circuit.ELECTRICS,
+                        Stage.KEY_ON)));
+        wires.forEach((gauge, length) -> add(
+                items,
+                JobItem.part(
+                                "wire-" + gauge,
+                                "wire " + gauge + " AWG, there and back",
+                                length,
+                                Circuit.ELECTRICS,
+                                Stage.KEY_ON)
+                        .measured(QuantityKind.ALTITUDE)));
         count(items, "relays", "relays with sockets", relays);
         count(items, "switches", "solid-state switches for pulsed loads", switches);
         count(items, "clamps", "diodes or clamps across coils", clamps);
         for (SensorInput input : wiring.inputs()) {
-            add(items, JobItem.part("sensor-" + input.name().replace(' ', '-'), "sensor: " + input.name(), 1, Circuit.SENSORS, Stage.KEY_ON));
+            add(
+                    items,
+                    JobItem.part(
+                            "sensor-" + input.name().replace(' ', '-'),
+                            "sensor: " + input.name(),
+                            1,
+                            Circuit.SENSORS,
+                            Stage.KEY_ON));
         }
     }
 

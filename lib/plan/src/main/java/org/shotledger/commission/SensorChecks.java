@@ -60,9 +60,8 @@ public record SensorChecks(
      */
     public static SensorChecks of(Job job, Setup setup) {
         Readings readings = job.workshop().readings();
-        double barometer = Double.isNaN(readings.barometer())
-                ? job.stated().air().pressure()
-                : readings.barometer();
+        double barometer =
+                Double.isNaN(readings.barometer()) ? job.stated().air().pressure() : readings.barometer();
         double air = Double.isNaN(readings.air()) ? job.stated().air().temperature() : readings.air();
         List<SensorInput> inputs = job.car().wiring().map(Wiring::inputs).orElse(List.of());
         List<CheckValue> values = new ArrayList<>();
@@ -102,12 +101,17 @@ public record SensorChecks(
         return switch (input.role()) {
             case MAIN_FUEL_PRESSURE -> pressure(input, setup.mainRegulator(), barometer);
             case NITROUS_FUEL_PRESSURE -> pressure(input, setup.nitrousRegulator(), barometer);
-            case ETHANOL_CONTENT -> job.car()
-                    .fuels()
-                    .blend()
-                    .map(FuelStreams.Blend::ethanol)
-                    .map(content -> known(
-                            input, State.PRIME, content, CONTENT, "the fuel of the sheet, once it has reached the sensor"));
+            case ETHANOL_CONTENT ->
+                job.car()
+                        .fuels()
+                        .blend()
+                        .map(FuelStreams.Blend::ethanol)
+                        .map(content -> known(
+                                input,
+                                State.PRIME,
+                                content,
+                                CONTENT,
+                                "the fuel of the sheet, once it has reached the sensor"));
             default -> Optional.empty();
         };
     }
@@ -128,15 +132,18 @@ public record SensorChecks(
             return Optional.of(
                     known(input, State.WARM_IDLE, input.warmIdle(), input.warmIdleWidth(), "the builder's own figure"));
         }
-        double idle = job.car()
-                .wiring()
-                .map(wiring -> wiring.supply().idleRpm())
-                .orElse(Double.NaN);
+        double idle =
+                job.car().wiring().map(wiring -> wiring.supply().idleRpm()).orElse(Double.NaN);
         return switch (input.role()) {
-            case COOLANT_TEMPERATURE -> Optional.of(known(
-                    input, State.WARM_IDLE, COOLANT, COOLANT_BAND, "a usual thermostat (common practice, no source)"));
-            case ENGINE_SPEED -> Optional.of(
-                    known(input, State.WARM_IDLE, idle, IDLE_BAND, "the idle speed of the sheet"));
+            case COOLANT_TEMPERATURE ->
+                Optional.of(known(
+                        input,
+                        State.WARM_IDLE,
+                        COOLANT,
+                        COOLANT_BAND,
+                        "a usual thermostat (common practice, no source)"));
+            case ENGINE_SPEED ->
+                Optional.of(known(input, State.WARM_IDLE, idle, IDLE_BAND, "the idle speed of the sheet"));
             case CAR_SPEED -> Optional.of(known(input, State.WARM_IDLE, 0, DIGIT, "the car stands"));
             default -> Optional.empty();
         };

@@ -28,7 +28,6 @@ import org.shotledger.wiring.CheckValue;
 import org.shotledger.wiring.PinPlacement;
 import org.shotledger.wiring.SafetyFinding;
 import org.shotledger.wiring.SensorInput;
-import org.shotledger.wiring.Wiring;
 
 /**
  * The ordered list of a first start and a first shot, made from a plan: what is done, what must be seen, what stops it.
@@ -85,14 +84,15 @@ public record StartList(List<StartLine> lines) {
                         "It has none (" + missing.why() + "): the nitrous stays off the car until it has one.",
                         CLOSED));
             }
-            wiring.safety().ifPresent(chain -> chain.findings().stream()
-                    .filter(finding -> !finding.holds())
-                    .forEach(finding -> lines.add(gap(finding))));
+            wiring.safety()
+                    .ifPresent(chain -> chain.findings().stream()
+                            .filter(finding -> !finding.holds())
+                            .forEach(finding -> lines.add(gap(finding))));
             for (Cable cable : wiring.cables()) {
                 lines.add(new StartLine(
                         BEFORE_POWER,
-                        "Fuse and wire of " + cable.load().name() + ": " + cable.wire().words()
-                                + ", pulled at both ends, no bare strand",
+                        "Fuse and wire of " + cable.load().name() + ": "
+                                + cable.wire().words() + ", pulled at both ends, no bare strand",
                         List.of(new Expected("fuse", cable.fuse().rating(), Double.NaN, QuantityKind.CURRENT)),
                         "Another fuse, a thinner wire, a wire that moves in its terminal.",
                         "Battery off while wires are worked on."));
@@ -168,7 +168,8 @@ public record StartList(List<StartLine> lines) {
     }
 
     private static Expected pressure(String what, Regulator regulator) {
-        return new Expected(what, regulator.basePressure(), 0.03 * regulator.basePressure(), QuantityKind.GAUGE_PRESSURE);
+        return new Expected(
+                what, regulator.basePressure(), 0.03 * regulator.basePressure(), QuantityKind.GAUGE_PRESSURE);
     }
 
     private static void firstStart(Plan plan, SensorChecks checks, List<StartLine> lines) {
@@ -202,7 +203,8 @@ public record StartList(List<StartLine> lines) {
         lines.add(new StartLine(
                 NITROUS,
                 "Weigh the bottle, full and tare",
-                List.of(new Expected("nitrous oxide by the scale", setup.bottle().charge(), 0.1, QuantityKind.MASS)),
+                List.of(new Expected(
+                        "nitrous oxide by the scale", setup.bottle().charge(), 0.1, QuantityKind.MASS)),
                 "More than that: an overfilled bottle bursts its disc as it warms; have it corrected where it was filled.",
                 COLD));
         lines.add(new StartLine(
@@ -218,7 +220,11 @@ public record StartList(List<StartLine> lines) {
         lines.add(new StartLine(
                 NITROUS,
                 "Close the bottle with the line full, wait ten minutes: leak-down",
-                List.of(new Expected("fall of pressure in " + Math.round(LEAK_TIME / 60) + " minutes, at most", LEAK, Double.NaN, QuantityKind.PRESSURE_DIFFERENCE)),
+                List.of(new Expected(
+                        "fall of pressure in " + Math.round(LEAK_TIME / 60) + " minutes, at most",
+                        LEAK,
+                        Double.NaN,
+                        QuantityKind.PRESSURE_DIFFERENCE)),
                 "More: the solenoid or a joint leaks. A leaking solenoid fills the intake while the car stands: it blows the manifold at the next start.",
                 COLD + " Let the line off before the engine is cranked."));
     }
@@ -247,16 +253,23 @@ public record StartList(List<StartLine> lines) {
                         fuelDensity(plan),
                         jets,
                         new org.shotledger.nitrous.FuelCircuit.Pressures(
-                                at.air().pressure(), at.air().pressure(), at.air().pressure()),
+                                at.air().pressure(),
+                                at.air().pressure(),
+                                at.air().pressure()),
                         plan.setup().nitrousRegulator(),
                         plan.stated().at().voltage())
                 .massFlow();
         int nozzles = plan.car().nitrous().nozzles();
         lines.add(new StartLine(
                 FLOW,
-                "Fuel flow test: nozzles out of the engine, each into its own glass for " + Math.round(TEST_TIME) + " s at running voltage",
+                "Fuel flow test: nozzles out of the engine, each into its own glass for " + Math.round(TEST_TIME)
+                        + " s at running voltage",
                 List.of(
-                        new Expected("fuel from all nozzles", cold * TEST_TIME, TEST_BAND * cold * TEST_TIME, QuantityKind.MASS),
+                        new Expected(
+                                "fuel from all nozzles",
+                                cold * TEST_TIME,
+                                TEST_BAND * cold * TEST_TIME,
+                                QuantityKind.MASS),
                         new Expected(
                                 "fuel from each",
                                 cold * TEST_TIME / nozzles,
@@ -281,10 +294,7 @@ public record StartList(List<StartLine> lines) {
     }
 
     private static double fuelDensity(Plan plan) {
-        return plan.car()
-                .fuels()
-                .nitrous()
-                .density(plan.car().fuels().temperature());
+        return plan.car().fuels().nitrous().density(plan.car().fuels().temperature());
     }
 
     private static void firstShot(Shot shot, List<StartLine> lines) {
@@ -308,7 +318,8 @@ public record StartList(List<StartLine> lines) {
                                 QuantityKind.TEMPERATURE),
                         new Expected(
                                 "bottle pressure",
-                                NitrousOxide.saturationPressure(shot.setup().bottle().startTemperature()),
+                                NitrousOxide.saturationPressure(
+                                        shot.setup().bottle().startTemperature()),
                                 3e5,
                                 QuantityKind.ABSOLUTE_PRESSURE)),
                 "Pressure above what the temperature says: the bottle is full of liquid. Cool it, let the filler correct it.",
@@ -318,10 +329,8 @@ public record StartList(List<StartLine> lines) {
                 "Spark retarded while the nitrous flows, arming conditions entered and read back, a log of every channel running",
                 List.of(
                         new Expected("retard", shot.setup().retard(), Double.NaN, QuantityKind.CRANK_ANGLE),
-                        new Expected(
-                                "opens from", shot.setup().arming().rpmLow(), Double.NaN, QuantityKind.ROTATION),
-                        new Expected(
-                                "closes at", shot.setup().arming().rpmHigh(), Double.NaN, QuantityKind.ROTATION)),
+                        new Expected("opens from", shot.setup().arming().rpmLow(), Double.NaN, QuantityKind.ROTATION),
+                        new Expected("closes at", shot.setup().arming().rpmHigh(), Double.NaN, QuantityKind.ROTATION)),
                 "A channel that is not in the log.",
                 "Closed course or dynamometer only."));
         double middle = (shot.lowPower() + shot.highPower()) / 2;

@@ -48,6 +48,7 @@ final class CarSections {
         }
         double low = s.figure("alternator-low", CURRENT, 1, 1000);
         double ratio = s.figureOr("alternator-ratio", RATIO, 1, 5, 2.7, "common practice, no source");
-        return s.make(() -> new Electrical(alternator, battery, Optional.of(new Alternator(low, alternator, ratio)), idle));
+        return s.make(
+                () -> new Electrical(alternator, battery, Optional.of(new Alternator(low, alternator, ratio)), idle));
     }
 }

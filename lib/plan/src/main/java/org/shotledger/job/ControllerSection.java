@@ -41,11 +41,10 @@ final class ControllerSection {
         List<PinExpander> expanders = new ArrayList<>();
         s.sectionIf("expanders")
                 .ifPresent(e -> e.namedSections().forEach((key, one) -> expanders.add(expander(words(key), one))));
-        InputStage stage = s.sectionIf("sensor-inputs")
-                .map(ControllerSection::stage)
-                .orElse(InputStage.USUAL);
-        return s.make(() -> new Controller(
-                inputs, inputsUsed, outputs, outputsUsed, pulsing, pulsingUsed, pins, expanders, stage));
+        InputStage stage =
+                s.sectionIf("sensor-inputs").map(ControllerSection::stage).orElse(InputStage.USUAL);
+        return s.make(() ->
+                new Controller(inputs, inputsUsed, outputs, outputsUsed, pulsing, pulsingUsed, pins, expanders, stage));
     }
 
     /** Counts are asked for where no pins are described. */
@@ -63,7 +62,10 @@ final class ControllerSection {
         double range = s.figureOr("converter-range", VOLTAGE, 0.01, 30, usual.range(), habit);
         int points = s.countOr("table-points", 2, 128, usual.points(), habit);
         BreakPoints.Spacing spacing = s.choiceOr(
-                "table-spacing", SensorInputs.SPACINGS, SensorInputs.word(usual.spacing()), "the least that controllers do");
+                "table-spacing",
+                SensorInputs.SPACINGS,
+                SensorInputs.word(usual.spacing()),
+                "the least that controllers do");
         return s.make(() -> new InputStage(
                 Double.isNaN(width) ? usual.supplyTolerance() : width / supply, shared, bits, range, points, spacing));
     }

@@ -26,7 +26,13 @@ import org.shotledger.workshop.Workshop;
  * @param source the text of the sheet and its tables, which {@link #save} and {@link #with} use
  */
 public record Job(
-        Car car, Target target, Setup setup, List<Case> cases, Map<String, MoistAir> places, Workshop workshop, JobSource source) {
+        Car car,
+        Target target,
+        Setup setup,
+        List<Case> cases,
+        Map<String, MoistAir> places,
+        Workshop workshop,
+        JobSource source) {
 
     /** Copies list and map. */
     public Job {

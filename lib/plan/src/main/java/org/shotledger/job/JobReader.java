@@ -84,8 +84,8 @@ final class JobReader {
         tune.make(() -> tune);
         Parts parts = parts(s, name, invented, places, ambient, setups);
         MustHoldSection mustHold = new MustHoldSection(s);
-        Workshop workshop = WorkshopSections.workshop(
-                s, parts.wiring.map(Wiring::sensors).orElse(List.of()));
+        Workshop workshop =
+                WorkshopSections.workshop(s, parts.wiring.map(Wiring::sensors).orElse(List.of()));
         if (reading.problems().count() > 0) {
             return s.make(() -> null); // nothing can be calibrated from half a sheet
         }

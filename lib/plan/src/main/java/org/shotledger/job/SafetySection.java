@@ -26,7 +26,9 @@ final class SafetySection {
     private static SafetyCircuit circuit(String name, Section s) {
         SafetyCircuit.Role role = s.choice("role", ROLES);
         List<SafetyContact> contacts = new ArrayList<>();
-        s.section("contacts").namedSections().forEach((key, one) -> contacts.add(contact(ControllerSection.words(key), one)));
+        s.section("contacts")
+                .namedSections()
+                .forEach((key, one) -> contacts.add(contact(ControllerSection.words(key), one)));
         return s.make(() -> new SafetyCircuit(name, role, contacts));
     }
 

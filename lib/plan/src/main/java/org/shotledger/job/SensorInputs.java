@@ -37,7 +37,9 @@ final class SensorInputs {
             idle[0] = s.figure("warm-idle", sensor.kind(), sensor.low(), sensor.high());
             idle[1] = s.halfWidth("warm-idle");
             if (Double.isNaN(idle[1])) {
-                s.report("warm-idle", "The value at warm idle has no band; write it with \"+/-\", as \"2.5 bar gauge +/- 0.5 bar\".");
+                s.report(
+                        "warm-idle",
+                        "The value at warm idle has no band; write it with \"+/-\", as \"2.5 bar gauge +/- 0.5 bar\".");
             }
         }
         double classWidth = Double.isNaN(given) ? 0 : share ? given * (sensor.high() - sensor.low()) : given;
@@ -49,7 +51,12 @@ final class SensorInputs {
             SensorInput plain = SensorInput.of(
                     sensor,
                     new InputStage(
-                            stage.supplyTolerance(), stage.sharedReference(), stage.bits(), stage.range(), points, spacing),
+                            stage.supplyTolerance(),
+                            stage.sharedReference(),
+                            stage.bits(),
+                            stage.range(),
+                            points,
+                            spacing),
                     tolerances,
                     role);
             return Double.isNaN(idle[0]) ? plain : plain.atWarmIdle(idle[0], idle[1]);
@@ -61,10 +68,7 @@ final class SensorInputs {
 
     private static double classWidth(Section s) {
         for (QuantityKind kind : new QuantityKind[] {
-            FRACTION,
-            QuantityKind.PRESSURE_DIFFERENCE,
-            QuantityKind.TEMPERATURE_DIFFERENCE,
-            QuantityKind.SPEED
+            FRACTION, QuantityKind.PRESSURE_DIFFERENCE, QuantityKind.TEMPERATURE_DIFFERENCE, QuantityKind.SPEED
         }) {
             if (s.measures("class", kind)) {
                 return s.figure("class", kind, 0, 1e7);

@@ -50,9 +50,7 @@ final class SensorSections {
     private static Sensor ratiometric(String name, Section s) {
         QuantityKind kind = s.choiceOr("measures", PRESSURES, "gauge-pressure", "the usual kind");
         boolean gauge = kind == GAUGE_PRESSURE;
-        double low = gauge
-                ? s.figureOr("low", kind, -1e5, 1e8, 0, "begins at ambient")
-                : s.figure("low", kind, 0, 1e8);
+        double low = gauge ? s.figureOr("low", kind, -1e5, 1e8, 0, "begins at ambient") : s.figure("low", kind, 0, 1e8);
         double high = s.figure("high", kind, 1e4, 1e8);
         double supply = s.figureOr("supply", VOLTAGE, 1, 30, 5, USUAL_SUPPLY);
         double lowShare = share(s, "low", supply, 0.1, "usual, leaves room to see a broken wire");

@@ -93,8 +93,8 @@ final class SignalSections {
         ownDevice(s).ifPresent(options::add);
         relay(s).ifPresent(options::add);
         Set<String> others = apart.isEmpty() ? Set.of() : Set.of(ControllerSection.words(apart));
-        return s.make(() ->
-                new PinSignal(name, importance, need.get(), rate, command, closes, direct, others, options));
+        return s.make(
+                () -> new PinSignal(name, importance, need.get(), rate, command, closes, direct, others, options));
     }
 
     private static Supplier<PinNeed> need(Section s, Channel channel) {
@@ -105,12 +105,13 @@ final class SignalSections {
                 1e6,
                 channel.frequency(),
                 channel.frequency() > 0 ? HABIT : "read or switched now and then");
-        double current = s.figureOr(
-                "current", CURRENT, 0, 200, 0, channel.output() ? "a relay's coil or a signal" : "an input");
+        double current =
+                s.figureOr("current", CURRENT, 0, 200, 0, channel.output() ? "a relay's coil or a signal" : "an input");
         double pullUpLow = s.figureOr("pull-up-low", RESISTANCE, 0, 1e6, 0, "any pull-up");
         boolean pulledUp = channel.kinds().contains(PinKind.ANALOGUE_PULL_UP);
         double pullUpHigh = s.figureOr("pull-up-high", RESISTANCE, 0, 1e6, pulledUp ? 1e6 : 0, "any pull-up");
-        boolean levels = s.has("level-low") || s.has("level-high") || channel.kinds().contains(PinKind.FREQUENCY);
+        boolean levels =
+                s.has("level-low") || s.has("level-high") || channel.kinds().contains(PinKind.FREQUENCY);
         double low = s.figureOr("level-low", VOLTAGE, 0, 60, 0, "ground");
         double high = s.figureOr("level-high", VOLTAGE, 0, 60, levels ? 5 : 0, levels ? HABIT : "no levels asked for");
         return () -> new PinNeed(channel.kinds(), pullUpLow, pullUpHigh, low, high, frequency, current);
@@ -151,7 +152,8 @@ final class SignalSections {
     private static Optional<PinOption> instead(String name, Instead instead) {
         return switch (instead) {
             case NOTHING, SHARED -> Optional.empty();
-            case MULTIPLEXED -> Optional.of(PinOption.ownDevice("a switch by which " + name + " takes turns on one input", 0));
+            case MULTIPLEXED ->
+                Optional.of(PinOption.ownDevice("a switch by which " + name + " takes turns on one input", 0));
             case BUS -> Optional.of(PinOption.bus(name + " on the data bus", 0, 10));
             case LOCAL -> Optional.of(PinOption.ownDevice("a device for " + name + " alone", 0));
         };

@@ -63,7 +63,12 @@ final class WorkshopSections {
         double delay = s.figureOr("nitrous-delay", TIME, 0, 60, coming.delay(), HABIT);
         double ramp = s.figureOr("nitrous-ramp", TIME, 0, 60, coming.ramp(), "opens whole");
         double share = s.figureOr(
-                "nitrous-start-share", FRACTION, 0, 1, ramp > 0 ? 0.4 : coming.startShare(), ramp > 0 ? HABIT : "opens whole");
+                "nitrous-start-share",
+                FRACTION,
+                0,
+                1,
+                ramp > 0 ? 0.4 : coming.startShare(),
+                ramp > 0 ? HABIT : "opens whole");
         double back = s.figureOr("speed-hysteresis", ROTATION, 0, 2_000, coming.hysteresis(), HABIT);
         return s.make(() -> {
             Track track =

@@ -31,7 +31,12 @@ final class BottleOverMass implements NitrousSupply {
             pressure[i] = at.pressure();
             lambda[i] = at.lambda() - moments.get(0).lambda();
             strength[i] = (at.wheelPower() - powerWithout) / gain;
-            used[i] = i == 0 ? 0 : used[i - 1] + (flow[i] + flow[i - 1]) / 2 * (at.time() - moments.get(i - 1).time());
+            used[i] = i == 0
+                    ? 0
+                    : used[i - 1]
+                            + (flow[i] + flow[i - 1])
+                                    / 2
+                                    * (at.time() - moments.get(i - 1).time());
         }
     }
 

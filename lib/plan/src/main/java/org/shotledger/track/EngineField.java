@@ -32,13 +32,7 @@ final class EngineField {
 
     /** What is known of one side, nitrous closed or open. */
     private record Side(
-            Layer torque,
-            Layer shaft,
-            Layer surplus,
-            Layer lambda,
-            Layer peak,
-            Layer mainFuel,
-            Layer nitrousFuel) {}
+            Layer torque, Layer shaft, Layer surplus, Layer lambda, Layer peak, Layer mainFuel, Layer nitrousFuel) {}
 
     private EngineField(Outcome outcome) {
         Car car = outcome.car();
@@ -77,8 +71,7 @@ final class EngineField {
                 layer(rpm, points, point -> point.nitrousFuel().massFlow()));
     }
 
-    private Layer layer(
-            double[] rpm, Optional<OperatingPoint>[][] points, ToDoubleFunction<OperatingPoint> figure) {
+    private Layer layer(double[] rpm, Optional<OperatingPoint>[][] points, ToDoubleFunction<OperatingPoint> figure) {
         return Layer.of(rpm, plenum, points, figure);
     }
 

@@ -39,9 +39,13 @@ public record PassComparison(List<Row> rows) {
     public static PassComparison usual(Plan plan) {
         Coming set = plan.job().workshop().track().arming();
         Map<String, Coming> others = new LinkedHashMap<>();
-        others.put("half a second later", new Coming(set.gear(), set.delay() + 0.5, set.ramp(), set.startShare(), set.hysteresis()));
+        others.put(
+                "half a second later",
+                new Coming(set.gear(), set.delay() + 0.5, set.ramp(), set.startShare(), set.hysteresis()));
         others.put("ramp of a second from 40 %", new Coming(set.gear(), set.delay(), 1, 0.4, set.hysteresis()));
-        others.put("from gear " + (set.gear() + 1) + " on", new Coming(set.gear() + 1, set.delay(), set.ramp(), set.startShare(), set.hysteresis()));
+        others.put(
+                "from gear " + (set.gear() + 1) + " on",
+                new Coming(set.gear() + 1, set.delay(), set.ramp(), set.startShare(), set.hysteresis()));
         if (set.gear() > 1) {
             others.put("from gear 1 on", new Coming(1, set.delay(), set.ramp(), set.startShare(), set.hysteresis()));
         }

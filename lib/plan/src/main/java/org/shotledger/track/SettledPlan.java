@@ -42,7 +42,8 @@ public record SettledPlan(Plan plan, TrackPass pass, List<Double> rounds, boolea
             double counted = plan.setup().passes().seconds();
             rounds.add(counted);
             double wanted = Math.max(SHORTEST, pass.nitrousSeconds());
-            boolean settled = Math.abs(wanted - counted) <= AGREES || plan.setup().jets().isEmpty();
+            boolean settled =
+                    Math.abs(wanted - counted) <= AGREES || plan.setup().jets().isEmpty();
             if (settled || rounds.size() == MOST_ROUNDS) {
                 return new SettledPlan(plan, pass, rounds, settled);
             }

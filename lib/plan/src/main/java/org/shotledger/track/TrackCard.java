@@ -26,12 +26,7 @@ import org.shotledger.setup.Setup;
  * @param hotter the same setup on the same day, hotter by {@link #HOTTER}
  */
 public record TrackCard(
-        Plan plan,
-        double density,
-        double densityAltitude,
-        double bottlePressure,
-        List<Left> left,
-        Outcome hotter) {
+        Plan plan, double density, double densityAltitude, double bottlePressure, List<Left> left, Outcome hotter) {
     /** By how much the day gets hotter on the card, K: our choice, a morning and an afternoon. */
     public static final double HOTTER = 10;
 
@@ -72,7 +67,8 @@ public record TrackCard(
                 altitude,
                 NitrousOxide.saturationPressure(plan.setup().bottle().startTemperature()),
                 left(plan),
-                Evaluate.of(plan.car(), hotterSetup(plan), hotterCase(plan.stated().at())));
+                Evaluate.of(
+                        plan.car(), hotterSetup(plan), hotterCase(plan.stated().at())));
     }
 
     private static List<Left> left(Plan plan) {
@@ -107,8 +103,7 @@ public record TrackCard(
         double air = plan.stated().at().air().temperature() + HOTTER;
         BottleFill fill = plan.setup().bottle();
         return plan.setup()
-                .withBottle(new BottleFill(
-                        fill.charge(), Math.min(WARMEST, Math.max(fill.startTemperature(), air))));
+                .withBottle(new BottleFill(fill.charge(), Math.min(WARMEST, Math.max(fill.startTemperature(), air))));
     }
 
     /**
@@ -119,6 +114,7 @@ public record TrackCard(
     public Plan replanned() {
         Job job = plan.job();
         List<Case> cases = job.cases().stream().map(TrackCard::hotterCase).toList();
-        return Plan.find(job.with(job.setup().withBottle(hotterSetup(plan).bottle())).withCases(cases));
+        return Plan.find(
+                job.with(job.setup().withBottle(hotterSetup(plan).bottle())).withCases(cases));
     }
 }

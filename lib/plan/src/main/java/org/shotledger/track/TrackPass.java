@@ -36,8 +36,7 @@ import org.shotledger.workshop.Track;
  * @param moments the pass over time
  * @param knownNitrous nitrous oxide up to which the bottle was worked out, kg; beyond it its last state holds on
  */
-public record TrackPass(
-        Outcome outcome, Track track, PassResult result, List<Moment> moments, double knownNitrous) {
+public record TrackPass(Outcome outcome, Track track, PassResult result, List<Moment> moments, double knownNitrous) {
     /** Time between rows of the trace, s: our choice, what a chart shows. */
     private static final double STEP = 0.05;
     /** A bottle is worked out for this long at most, s: our choice, longer than any pass on a full bottle. */
@@ -156,8 +155,9 @@ public record TrackPass(
         private TrackPass run(Track track) {
             Vehicle car = outcome.car()
                     .vehicle()
-                    .orElseThrow(() -> new IllegalArgumentException(
-                            "The job sheet has no section \"vehicle\"; a pass in time needs mass, drag area, gears and tyres."));
+                    .orElseThrow(
+                            () -> new IllegalArgumentException(
+                                    "The job sheet has no section \"vehicle\"; a pass in time needs mass, drag area, gears and tyres."));
             Pass pass = new Pass(
                     body(car, track.grip()),
                     transmission(outcome, car),
@@ -186,9 +186,8 @@ public record TrackPass(
                 fuel += (flow + flowBefore) / 2 * (row.time() - before);
                 before = row.time();
                 flowBefore = flow;
-                double shift = bottle instanceof BottleOverMass b
-                        ? row.nitrous() * b.lambdaChange(row.nitrousUsed())
-                        : 0;
+                double shift =
+                        bottle instanceof BottleOverMass b ? row.nitrous() * b.lambdaChange(row.nitrousUsed()) : 0;
                 list.add(new Moment(
                         row.time(),
                         row.distance(),
@@ -234,7 +233,8 @@ public record TrackPass(
         double leave = Double.isNaN(chassis.shiftRpm())
                 ? Math.min(outcome.setup().arming().rpmHigh(), highest)
                 : Math.min(chassis.shiftRpm(), highest);
-        List<Double> shifts = new ArrayList<>(Collections.nCopies(vehicle.gears().size() - 1, leave));
+        List<Double> shifts =
+                new ArrayList<>(Collections.nCopies(vehicle.gears().size() - 1, leave));
         shifts.add(highest);
         return new Transmission(
                 vehicle.gears(),

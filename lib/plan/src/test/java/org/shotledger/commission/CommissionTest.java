@@ -23,12 +23,10 @@ import org.shotledger.wiring.SensorVerdict;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class CommissionTest {
     private static final Job JOB = Job.load(Path.of("../../data/whimbrel"));
-    private static final BoostTable BOOST = BoostTable.of(new double[] {4000, 6000, 7800}, new double[] {4e4, 9e4, 11e4});
+    private static final BoostTable BOOST =
+            BoostTable.of(new double[] {4000, 6000, 7800}, new double[] {4e4, 9e4, 11e4});
     private static final Plan PLAN = Plan.of(
-            JOB,
-            JOB.setup()
-                    .withBoost(new BoostTarget(BOOST, BOOST, 5_000))
-                    .withJets(new JetPair(1.0e-3, 0.52e-3)));
+            JOB, JOB.setup().withBoost(new BoostTarget(BOOST, BOOST, 5_000)).withJets(new JetPair(1.0e-3, 0.52e-3)));
     private static final SensorChecks CHECKS = SensorChecks.of(JOB, PLAN.setup());
 
     @Test
@@ -56,10 +54,8 @@ class CommissionTest {
                 .map(SensorVerdict::sensor)
                 .toList();
         assertEquals(List.of("coolant temperature"), bad);
-        SensorVerdict coolant = verdicts.stream()
-                .filter(verdict -> !verdict.good())
-                .findFirst()
-                .orElseThrow();
+        SensorVerdict coolant =
+                verdicts.stream().filter(verdict -> !verdict.good()).findFirst().orElseThrow();
         assertEquals(
                 "pull-up is 4700 ohm, table made for 2490 ohm",
                 coolant.causes().get(0).what());
@@ -69,9 +65,12 @@ class CommissionTest {
     void the_first_start_comes_in_order_and_the_bottle_last() {
         List<StartLine> lines = StartList.of(PLAN).lines();
         for (int i = 1; i < lines.size(); i++) {
-            assertTrue(lines.get(i).stage().compareTo(lines.get(i - 1).stage()) >= 0, lines.get(i).action());
+            assertTrue(
+                    lines.get(i).stage().compareTo(lines.get(i - 1).stage()) >= 0,
+                    lines.get(i).action());
         }
-        assertTrue(lines.stream().noneMatch(line -> line.caution().isBlank() || line.stop().isBlank()));
+        assertTrue(lines.stream()
+                .noneMatch(line -> line.caution().isBlank() || line.stop().isBlank()));
         assertTrue(lines.stream()
                 .filter(line -> line.stage().compareTo(Stage.NITROUS) < 0)
                 .noneMatch(line -> line.action().contains("open the bottle")));
@@ -121,6 +120,9 @@ class CommissionTest {
     }
 
     private static JobItem item(JobList list, String key) {
-        return list.items().stream().filter(one -> one.key().equals(key)).findFirst().orElseThrow();
+        return list.items().stream()
+                .filter(one -> one.key().equals(key))
+                .findFirst()
+                .orElseThrow();
     }
 }

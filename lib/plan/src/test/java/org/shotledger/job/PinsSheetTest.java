@@ -45,7 +45,11 @@ class PinsSheetTest {
     void with_one_input_and_one_output_free_the_verdict_is_broken_and_names_the_signals() {
         Job job = job(poor);
         PinPlan pins = job.car().wiring().orElseThrow().pins();
-        assertEquals(1, pins.unplaced(Importance.MUST).stream().filter(s -> s.name().equals("nitrous solenoid")).count());
+        assertEquals(
+                1,
+                pins.unplaced(Importance.MUST).stream()
+                        .filter(s -> s.name().equals("nitrous solenoid"))
+                        .count());
         Limit limit = outcome(job).limits().find("pins").orElseThrow();
         assertEquals(Verdict.BROKEN, limit.verdict());
         assertEquals(pins.missing().size(), limit.value());
@@ -65,7 +69,8 @@ class PinsSheetTest {
         List<Problem> problems = WiringCheck.problems(job(poor));
         assertFalse(problems.isEmpty());
         assertTrue(
-                problems.stream().anyMatch(p -> p.sentence().startsWith("nitrous solenoid must be there and has no pin: ")),
+                problems.stream()
+                        .anyMatch(p -> p.sentence().startsWith("nitrous solenoid must be there and has no pin: ")),
                 problems.toString());
         List<Problem> notices = WiringCheck.notices(job(demo));
         assertEquals(1, notices.size());
@@ -92,6 +97,8 @@ class PinsSheetTest {
         assertEquals(List.of(), wiring.pins().missing());
         PinPlan bought = wiring.pinTask().cheapest(Importance.COULD);
         assertTrue(bought.proven());
-        assertEquals(List.of(), bought.unplaced(Importance.SHOULD).stream().map(PinSignal::name).toList());
+        assertEquals(
+                List.of(),
+                bought.unplaced(Importance.SHOULD).stream().map(PinSignal::name).toList());
     }
 }

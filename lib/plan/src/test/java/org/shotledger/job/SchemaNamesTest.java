@@ -75,8 +75,9 @@ class SchemaNamesTest {
         String table = ":\n    engine-speed: [4000 rpm, 6000 rpm]\n    boost: [10 psi gauge, 12 psi gauge]\n";
         String setup =
                 "setup:\n  nitrous-jet: 44 thou\n  fuel-jet: 24 thou\n  boost-off" + table + "  boost-armed" + table;
-        String pins = "  pins: {A1: {kind: pull-up, pull-up: 1 kohm}, B1: {kind: frequency}, C1: {kind: low-side, current: 1 A},"
-                + " D1: {kind: bus}}\n  expanders: {box: {frames: 10 Hz, rate: 10 Hz, pins: {in: {kind: analogue}}}}\n";
+        String pins =
+                "  pins: {A1: {kind: pull-up, pull-up: 1 kohm}, B1: {kind: frequency}, C1: {kind: low-side, current: 1 A},"
+                        + " D1: {kind: bus}}\n  expanders: {box: {frames: 10 Hz, rate: 10 Hz, pins: {in: {kind: analogue}}}}\n";
         String ways = "bus: {part: x}, own-device: {part: x}, relay: {part: x}, ";
         return List.of(
                 unknowns(demo + setup),
@@ -120,7 +121,8 @@ class SchemaNamesTest {
         return path.replaceFirst(
                         "^(conditions|wiring\\.(?:loads|signals|sensors|safety)|controller\\.(?:pins|expanders)|parts\\.items)\\.[^.]+",
                         "$1.*")
-                .replaceFirst("^(controller\\.expanders\\.\\*\\.pins|wiring\\.safety\\.\\*\\.contacts)\\.[^.]+", "$1.*");
+                .replaceFirst(
+                        "^(controller\\.expanders\\.\\*\\.pins|wiring\\.safety\\.\\*\\.contacts)\\.[^.]+", "$1.*");
     }
 
     private void collect(String path, JsonNode node, Map<String, Set<String>> found) {

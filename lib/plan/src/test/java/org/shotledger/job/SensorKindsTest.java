@@ -56,7 +56,8 @@ class SensorKindsTest {
 
     @Test
     void the_band_of_a_pull_up_counts_in_the_error_bar() {
-        String plain = "kind: thermistor, low: 0 degC, high: 100 degC, middle: 25 degC, middle-resistance: 10 kohm, beta: 3435 K, pull-up: 10 kohm";
+        String plain =
+                "kind: thermistor, low: 0 degC, high: 100 degC, middle: 25 degC, middle-resistance: 10 kohm, beta: 3435 K, pull-up: 10 kohm";
         assertEquals(0, input(plain).error(298.15).pullUp());
         double kelvin = input(plain + " +/- 5 %").error(298.15).pullUp();
         // d ln R = d ln Rp at the middle of the divider, and dT = T^2/beta d ln R
@@ -65,7 +66,8 @@ class SensorKindsTest {
 
     @Test
     void a_sensor_that_leans_on_no_supply_has_no_error_by_it() {
-        SensorInput lambda = input("kind: linear, measures: lambda, low: 0.5, high: 1.5, low-voltage: 0 V, high-voltage: 5 V");
+        SensorInput lambda =
+                input("kind: linear, measures: lambda, low: 0.5, high: 1.5, low-voltage: 0 V, high-voltage: 5 V");
         assertEquals(0, lambda.error(1.5).supply());
         assertEquals(0, lambda.error(0.5).supply());
     }
@@ -78,8 +80,8 @@ class SensorKindsTest {
 
     @Test
     void a_warm_idle_without_a_band_is_refused() {
-        SheetException refused =
-                assertThrows(SheetException.class, () -> input("kind: ratiometric, high: 10 bar gauge, warm-idle: 3 bar gauge"));
+        SheetException refused = assertThrows(
+                SheetException.class, () -> input("kind: ratiometric, high: 10 bar gauge, warm-idle: 3 bar gauge"));
         assertTrue(refused.getMessage().contains("has no band; write it with \"+/-\""), refused.getMessage());
     }
 }

@@ -24,8 +24,8 @@ class TrackPassTest {
             JOB.setup().withBoost(BoostTarget.constant(1.1e5)).withJets(new JetPair(1.0e-3, 0.52e-3));
     private static final Outcome OUTCOME = Evaluate.of(JOB.car(), SETUP, JOB.stated());
     private static final TrackPass.Prepared CAR = TrackPass.prepared(OUTCOME);
-    private static final Track QUARTER = new Track(
-            Track.USUAL.marks(), Track.USUAL.rollOut(), 0, 1.1, 0, new Track.Coming(2, 0.1, 0, 1, 100));
+    private static final Track QUARTER =
+            new Track(Track.USUAL.marks(), Track.USUAL.rollOut(), 0, 1.1, 0, new Track.Coming(2, 0.1, 0, 1, 100));
     private static final TrackPass PASS = CAR.on(QUARTER);
 
     @Test
@@ -51,7 +51,8 @@ class TrackPassTest {
     void seconds_and_mass_of_the_nitrous_belong_together() {
         double flow = OUTCOME.overPass().get(0).massFlow();
         assertTrue(PASS.nitrousSeconds() > 1);
-        // the flow falls as the bottle empties, and never rises above that of the first moment by more than the boost's share
+        // the flow falls as the bottle empties, and never rises above that of the first moment by more than the boost's
+        // share
         assertTrue(PASS.result().nitrousUsed() <= 1.05 * flow * PASS.nitrousSeconds());
         assertTrue(PASS.result().nitrousUsed() >= 0.7 * flow * PASS.nitrousSeconds());
         assertTrue(PASS.bottleLasts());
