@@ -73,9 +73,10 @@ class SchemaNamesTest {
         String table = ":\n    engine-speed: [4000 rpm, 6000 rpm]\n    boost: [10 psi gauge, 12 psi gauge]\n";
         String setup =
                 "setup:\n  nitrous-jet: 44 thou\n  fuel-jet: 24 thou\n  boost-off" + table + "  boost-armed" + table;
+        String kinds = "{A1: {kind: pull-up, pull-up: 1 kohm}, B1: {kind: frequency}, C1: {kind: low-side, current: 1 A},"
+                + " D1: {kind: bus}}";
         String pins =
-                "  pins: {A1: {kind: pull-up, pull-up: 1 kohm}, B1: {kind: frequency}, C1: {kind: low-side, current: 1 A},"
-                        + " D1: {kind: bus}}\n  expanders: {box: {frames: 10 Hz, rate: 10 Hz, pins: {in: {kind: analogue}}}}\n";
+                "  pins: " + kinds + "\n  expanders: {box: {frames: 10 Hz, rate: 10 Hz, pins: " + kinds + "}}\n";
         String ways = "bus: {part: x}, own-device: {part: x}, relay: {part: x}, ";
         return List.of(
                 unknowns(demo + setup),
