@@ -27,6 +27,7 @@ public final class Session {
     public static final List<String> IMPORTS = List.of(
             "org.shotledger.bottle.*",
             "org.shotledger.car.*",
+            "org.shotledger.commission.*",
             "org.shotledger.confidence.*",
             "org.shotledger.delivery.*",
             "org.shotledger.document.*",
@@ -46,11 +47,13 @@ public final class Session {
             "org.shotledger.stepup.*",
             "org.shotledger.study.*",
             "org.shotledger.table.*",
+            "org.shotledger.track.*",
             "org.shotledger.chart.*",
             "org.shotledger.units.*",
             "org.shotledger.view.*",
             "org.shotledger.whathelps.*",
             "org.shotledger.wiring.*",
+            "org.shotledger.workshop.*",
             "org.shotledger.evaluate.Outcome", // two rooms may know one word; these are the ones a cell means
             "org.shotledger.plan.Plan",
             "static org.shotledger.session.Session.*",

@@ -96,6 +96,17 @@ public final class Listing implements Displayable {
         return TableSaw.of(this);
     }
 
+    /**
+     * The table as comma-separated values, numbers as numbers in the units shown, units in the heading.
+     *
+     * @return the heading and one line a row
+     */
+    public String csv() {
+        java.io.StringWriter out = new java.io.StringWriter();
+        table().write().csv(out);
+        return out.toString();
+    }
+
     @Override
     public String toText() {
         return TextForm.of(this);

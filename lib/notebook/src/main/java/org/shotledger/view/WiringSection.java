@@ -1,19 +1,17 @@
 package org.shotledger.view;
 
-import java.util.List;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
 import org.shotledger.plan.Plan;
+import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
-import org.shotledger.wiring.Channels;
-import org.shotledger.wiring.Sensor;
-import org.shotledger.wiring.Signal;
+import org.shotledger.wiring.Importance;
+import org.shotledger.wiring.SensorInput;
 import org.shotledger.wiring.Wiring;
 
 /** The section on wiring, controller channels and sensors. */
 final class WiringSection {
-    private static final int TABLE_POINTS = 9;
 
     /** Charge that may be taken from a battery which must still start the engine: common practice, no source. */
     private static final double SPARED = 0.2;
@@ -44,34 +42,29 @@ final class WiringSection {
         builder.rows(Section.WIRING, WiringTables.switching(wiring));
         builder.rows(
                 Section.WIRING,
-                WiringTables.balances(wiring, plan.setup().passes().seconds(), WAIT));
+                WiringTables.balances(wiring, plan.setup().passes().seconds(), passRpm(plan), WAIT));
         builder.say(
                 Section.WIRING,
                 "With the engine off, heater and whatever else runs between passes take a fifth of the battery in "
                         + Math.round(wiring.waitingOnBattery(SPARED) / 60) + " minutes.");
-        builder.rows(Section.WIRING, WiringTables.channels(wiring.channels()));
-        builder.points(Section.WIRING, channelAdvice(wiring.channels()));
+        builder.rows(Section.WIRING, PinTables.of(wiring.pins()));
+        Listing remedies = PinTables.remedies(wiring.pinTask());
+        if (!remedies.isEmpty()) {
+            builder.rows(Section.WIRING, remedies);
+            builder.rows(Section.WIRING, PinTables.of(wiring.pinTask().cheapest(Importance.COULD)));
+        }
+        wiring.safety().ifPresent(chain -> builder.rows(Section.WIRING, PinTables.of(chain)));
         builder.rows(Section.WIRING, WiringTables.checks(wiring));
-        for (Sensor sensor : wiring.sensors()) {
-            builder.rows(Section.WIRING, WiringTables.table(sensor, TABLE_POINTS));
-            builder.say(Section.WIRING, "Law: " + sensor.law() + ". " + sensor.faults());
+        builder.rows(Section.WIRING, SensorTables.errors(wiring));
+        for (SensorInput input : wiring.inputs()) {
+            builder.rows(Section.WIRING, SensorTables.of(input));
+            builder.say(
+                    Section.WIRING,
+                    "Law: " + input.sensor().law() + ". " + input.sensor().faults());
         }
     }
 
-    private static List<String> channelAdvice(Channels channels) {
-        List<String> advice = new java.util.ArrayList<>();
-        for (Signal signal : channels.missing()) {
-            advice.add("No channel is left for " + signal.name()
-                    + ", without which the kit must not be armed: free one, or add a module.");
-        }
-        for (Channels.Place place : channels.places()) {
-            if (place.fate() == Channels.Fate.MOVED) {
-                advice.add(
-                        place.signal().name() + " " + place.signal().instead().words() + ".");
-            } else if (place.fate() == Channels.Fate.OUT && place.signal().need() != Signal.Need.MUST) {
-                advice.add(place.signal().name() + " must go: no channel is left and no other way was named.");
-            }
-        }
-        return advice;
+    private static double passRpm(Plan plan) {
+        return (plan.setup().arming().rpmLow() + plan.setup().arming().rpmHigh()) / 2;
     }
 }

@@ -7,7 +7,6 @@ import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 import org.shotledger.wiring.Balance;
 import org.shotledger.wiring.Cable;
-import org.shotledger.wiring.Channels;
 import org.shotledger.wiring.Load;
 import org.shotledger.wiring.Sensor;
 import org.shotledger.wiring.Wiring;
@@ -75,10 +74,11 @@ public final class WiringTables {
      *
      * @param wiring the wiring
      * @param passSeconds time of a pass, s
+     * @param passRpm mean engine speed of a pass, rev/min
      * @param waitSeconds time between two passes, s
      * @return one row a phase
      */
-    public static Listing balances(Wiring wiring, double passSeconds, double waitSeconds) {
+    public static Listing balances(Wiring wiring, double passSeconds, double passRpm, double waitSeconds) {
         Listing.Builder rows = Listing.titled("Alternator and battery, engine running")
                 .words("Phase")
                 .figures("Time", QuantityKind.TIME)
@@ -86,58 +86,16 @@ public final class WiringTables {
                 .figures("Alternator gives at most", QuantityKind.CURRENT)
                 .figures("From the battery", QuantityKind.CURRENT)
                 .figures("Of its charge", QuantityKind.FRACTION);
-        for (Balance balance : wiring.balances(passSeconds, waitSeconds)) {
+        for (Balance balance : wiring.balances(passSeconds, passRpm, waitSeconds)) {
             rows.row(
                     balance.phase() == Load.Phase.ALWAYS
-                            ? "plain driving"
+                            ? "idling"
                             : balance.phase().words(),
                     balance.duration(),
                     balance.current(),
                     balance.alternator(),
                     balance.shortfall(),
                     balance.batteryShare());
-        }
-        return rows.build();
-    }
-
-    /**
-     * Which signal has which channel.
-     *
-     * @param channels the channels
-     * @return one row a signal, the most urgent first
-     */
-    public static Listing channels(Channels channels) {
-        Listing.Builder rows = Listing.titled("Signals on the free channels: " + channels.inputs() + " inputs, "
-                        + channels.outputs() + " outputs of which " + channels.pulsing() + " can pulse")
-                .words("Signal")
-                .words("Wants")
-                .words("Need")
-                .words("Result")
-                .words("Otherwise");
-        for (Channels.Place place : channels.places()) {
-            rows.row(
-                    place.signal().name(),
-                    place.signal().way().words(),
-                    place.signal().need().words(),
-                    place.fate().words(),
-                    place.signal().instead().words());
-        }
-        return rows.build();
-    }
-
-    /**
-     * The table of a sensor to type into a controller.
-     *
-     * @param sensor the sensor
-     * @param points number of points, 2 or more
-     * @return one row a point
-     */
-    public static Listing table(Sensor sensor, int points) {
-        Listing.Builder rows = Listing.titled("To type in: " + sensor.name())
-                .figures(measured(sensor), sensor.kind())
-                .words("Output");
-        for (Sensor.Point point : sensor.table(points)) {
-            rows.row(point.value(), output(sensor, point.output()));
         }
         return rows.build();
     }
@@ -166,16 +124,11 @@ public final class WiringTables {
         return rows.build();
     }
 
-    private static String measured(Sensor sensor) {
-        return switch (sensor.kind()) {
-            case TEMPERATURE -> "Temperature";
-            case FRACTION -> "Ethanol by volume";
-            default -> "Pressure";
-        };
-    }
-
     /** A thermocouple gives millivolts, where two places of a volt say nothing. */
-    private static String output(Sensor sensor, double output) {
+    static String output(Sensor sensor, double output) {
+        if (sensor.outputKind() == QuantityKind.TIME) {
+            return String.format(Locale.ROOT, "%.3f ms", 1000 * output);
+        }
         if (sensor.outputKind() != QuantityKind.VOLTAGE) {
             return sensor.outputKind().text(output, UnitSystem.SI);
         }

@@ -4,11 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.shotledger.table.Listing;
 import org.shotledger.table.Shown;
+import org.shotledger.wiring.BreakPoints;
 import org.shotledger.wiring.EthanolSensor;
+import org.shotledger.wiring.InputStage;
 import org.shotledger.wiring.RatiometricSensor;
+import org.shotledger.wiring.Sensor;
+import org.shotledger.wiring.SensorInput;
+import org.shotledger.wiring.SensorRole;
 import org.shotledger.wiring.ThermocoupleSensor;
 import org.shotledger.wiring.Wiring;
 
@@ -41,7 +47,7 @@ class WiringTablesTest {
 
     @Test
     void eachPhaseIsFedByAlternatorAndBattery() {
-        var phases = WiringTables.balances(WIRING, 10, 300).in(Shown.US).table();
+        var phases = WiringTables.balances(WIRING, 10, 6800, 300).in(Shown.US).table();
         assertEquals(3, phases.rowCount());
         for (int i = 0; i < 3; i++) {
             double lacking = phases.doubleColumn("Loads take, A").get(i)
@@ -54,15 +60,15 @@ class WiringTablesTest {
     }
 
     @Test
-    void everySignalIsListedWithWhatBecomesOfIt() {
-        Listing channels = WiringTables.channels(WIRING.channels());
-        assertEquals(WIRING.channels().places().size(), channels.table().rowCount());
-        assertTrue(Demo.column(channels, 3).stream().noneMatch(String::isBlank));
+    void everySignalIsListedWithItsPin() {
+        Listing pins = PinTables.of(WIRING.pins());
+        assertEquals(WIRING.pins().placements().size(), pins.table().rowCount());
+        assertTrue(Demo.column(pins, 3).stream().noneMatch(String::isBlank));
     }
 
     @Test
     void aPressureSensorIsTypedInInTheUnitsAskedFor() {
-        Listing table = WiringTables.table(new RatiometricSensor("rail", 0, 10e5, 5, 0.1, 0.9), 3);
+        Listing table = SensorTables.of(input(new RatiometricSensor("rail", 0, 10e5, 5, 0.1, 0.9)));
         assertEquals(
                 List.of("Pressure, bar gauge", "Output"),
                 table.in(Shown.SI).table().columnNames());
@@ -74,8 +80,8 @@ class WiringTablesTest {
 
     @Test
     void anEthanolSensorIsTypedInInHertz() {
-        Listing table = WiringTables.table(new EthanolSensor("fuel", 50, 150), 3);
-        assertEquals(List.of("Ethanol by volume, %", "Output"), table.table().columnNames());
+        Listing table = SensorTables.of(input(new EthanolSensor("fuel", 50, 150)));
+        assertEquals(List.of("Share, %", "Output"), table.table().columnNames());
         assertEquals(List.of("50.0 Hz", "100.0 Hz", "150.0 Hz"), Demo.column(table, 1));
     }
 
@@ -85,16 +91,21 @@ class WiringTablesTest {
         Wiring probe = new Wiring(
                 WIRING.rules(),
                 WIRING.outputCurrent(),
-                WIRING.alternator(),
-                WIRING.alternatorShare(),
-                WIRING.battery(),
+                WIRING.supply(),
                 WIRING.loads(),
-                WIRING.channels(),
-                List.of(new ThermocoupleSensor("probe", 273.15, 1300)));
+                WIRING.pinTask(),
+                WIRING.pins(),
+                List.of(input(new ThermocoupleSensor("probe", 273.15, 1300))),
+                Optional.empty());
         Listing checks = WiringTables.checks(probe);
         assertEquals(List.of("0.000 mV", "4.096 mV"), Demo.column(checks, 3));
         assertEquals(List.of("32.0 \u00b0F", "212.0 \u00b0F"), Demo.column(checks.in(Shown.US), 2));
         assertEquals(List.of("0.0 \u00b0C", "100.0 \u00b0C"), Demo.column(checks.in(Shown.SI), 2));
+    }
+
+    private static SensorInput input(Sensor sensor) {
+        InputStage threePoints = new InputStage(0.02, false, 12, 5, 3, BreakPoints.Spacing.EVEN_OUTPUT);
+        return SensorInput.of(sensor, threePoints, new SensorInput.Tolerances(Double.NaN, 0, 0), SensorRole.OTHER);
     }
 
     @Test

@@ -85,6 +85,22 @@ public record ShaftBalance(double expansionRatio, double exhaustPressure, double
     }
 
     /**
+     * Expansion ratio at which the turbine swallows all of the exhaust, the wastegate shut.
+     *
+     * @param turbine the turbine
+     * @param gas all of the exhaust
+     * @param outletPressure after the turbine, Pa
+     * @return ratio from 1 to 12, the highest that is looked at, where the turbine is too small for the flow
+     */
+    public static double swallowingRatio(Turbine turbine, ExhaustGas gas, double outletPressure) {
+        Require.positive("pressure after the turbine", outletPressure, "Pa");
+        if (swallowed(turbine, gas, HIGHEST_RATIO, outletPressure) <= gas.flow()) {
+            return HIGHEST_RATIO;
+        }
+        return Bracket.root(er -> swallowed(turbine, gas, er, outletPressure) - gas.flow(), 1, HIGHEST_RATIO, 1e-9);
+    }
+
+    /**
      * Flow through the turbine as an ideal nozzle (NACA 1135) of its effective area, choked where due.
      *
      * @param turbine the turbine

@@ -28,6 +28,9 @@ public final class Bracket {
             throw new IllegalArgumentException("The function has no sign change between " + low + " (value " + fb
                     + ") and " + high + " (value " + fa + ").");
         }
+        if (fa == 0 || fb == 0) {
+            return fa == 0 ? a : b;
+        }
         double t = 0.5;
         for (int i = 0; i < MOST_STEPS; i++) {
             double x = a + t * (b - a);

@@ -16,9 +16,9 @@ final class PassRun {
     private static final double LONGEST = 300;
 
     private static final double LONGEST_STEP = 0.25;
-    private static final double RELATIVE = 1e-9;
+    private static final double RELATIVE = 1e-8;
     /** Absolute tolerances of the states, in their units: small beside any figure that is shown. */
-    private static final double[] ABSOLUTE = {1e-7, 1e-8, 1e-8, 1e-10, 1e-8, 1e-2, 1e-2, 1e-2, 1e-2, 1e-2};
+    private static final double[] ABSOLUTE = {1e-6, 1e-7, 1e-7, 1e-9, 1e-7, 1e-1, 1e-1, 1e-1, 1e-1, 1e-1};
 
     private final Pass pass;
     private final PassMotion motion;

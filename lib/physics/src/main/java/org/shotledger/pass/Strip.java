@@ -43,6 +43,15 @@ public record Strip(double airDensity, double headWind, double rollOut, List<Dou
                 airDensity, 0, FOOT, List.of(60 * FOOT, 330 * FOOT, 660 * FOOT, 1000 * FOOT, 1254 * FOOT, 1320 * FOOT));
     }
 
+    /**
+     * Where the finish lies.
+     *
+     * @return distance from the clock's start, m
+     */
+    public double finishMark() {
+        return marks.get(marks.size() - 1);
+    }
+
     double finish() {
         return rollOut + marks.get(marks.size() - 1);
     }

@@ -15,6 +15,8 @@ import org.shotledger.units.Require;
 public record BreakPoints(List<Sensor.Point> points, Spacing spacing, double error, double errorAt) {
     /** Candidates for a point, and places where the error is looked for: 0.4 % of the range apart. */
     private static final int GRID = 257;
+    /** Share of a range that no controller resolves. */
+    private static final double NOTHING = 1e-7;
 
     /** How a controller lets points be set. */
     public enum Spacing {
@@ -49,6 +51,16 @@ public record BreakPoints(List<Sensor.Point> points, Spacing spacing, double err
             case EVEN_OUTPUT -> evenOutput(sensor, count);
             case FREE -> new BreakPointChoice(grid(sensor)).least(count);
         };
+        BreakPoints set = judged(sensor, points, spacing);
+        BreakPoints even = judged(sensor, evenOutput(sensor, count), spacing);
+        // on a straight line every choice is as good: points spread over it can be checked, points heaped at one end
+        // cannot
+        return even.error <= set.error + NOTHING * (sensor.high() - sensor.low()) && spacing == Spacing.FREE
+                ? even
+                : set;
+    }
+
+    private static BreakPoints judged(Sensor sensor, List<Sensor.Point> points, Spacing spacing) {
         BreakPoints plain = new BreakPoints(points, spacing, 0, points.get(0).value());
         double worst = 0;
         double at = sensor.low();
@@ -100,6 +112,13 @@ public record BreakPoints(List<Sensor.Point> points, Spacing spacing, double err
         List<Sensor.Point> others = evenOutput(sensor, GRID / 2 + 1);
         points.addAll(others.subList(1, others.size() - 1));
         points.sort(java.util.Comparator.comparing(Sensor.Point::value));
-        return points;
+        List<Sensor.Point> apart = new ArrayList<>();
+        for (Sensor.Point point : points) {
+            double nearest = NOTHING * (sensor.high() - sensor.low());
+            if (apart.isEmpty() || point.value() - apart.get(apart.size() - 1).value() > nearest) {
+                apart.add(point);
+            }
+        }
+        return apart;
     }
 }

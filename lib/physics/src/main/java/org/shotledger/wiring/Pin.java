@@ -110,6 +110,16 @@ public record Pin(String name, Set<PinKind> kinds, double pullUp, double thresho
         return new Pin(name, Set.of(PinKind.BUS), 0, 0, frames, 0);
     }
 
+    /**
+     * The same under another name.
+     *
+     * @param other as its plug is marked
+     * @return the renamed pin
+     */
+    public Pin named(String other) {
+        return new Pin(other, kinds, pullUp, threshold, frequency, current);
+    }
+
     /** Whether another pin serves whatever this one serves. */
     boolean sameAs(Pin other) {
         return kinds.equals(other.kinds)

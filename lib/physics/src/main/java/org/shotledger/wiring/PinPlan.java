@@ -33,6 +33,17 @@ public record PinPlan(
     }
 
     /**
+     * What became of the signals that must be there and are not provided for.
+     *
+     * @return in the order given
+     */
+    public List<PinPlacement> missing() {
+        return placements.stream()
+                .filter(placement -> !placement.placed() && placement.signal().importance() == Importance.MUST)
+                .toList();
+    }
+
+    /**
      * Whether a signal without which the kit must not be armed is not provided for.
      *
      * @return true when the verdict of the whole car must be "broken"

@@ -94,6 +94,16 @@ public record PinSignal(
     }
 
     /**
+     * The same, driven together with others.
+     *
+     * @param what drives it
+     * @return the signal with that command
+     */
+    public PinSignal drivenBy(String what) {
+        return new PinSignal(name, importance, need, rate, what, closedWithoutCurrent, direct, apart, options);
+    }
+
+    /**
      * Why it may not share a pin with another signal.
      *
      * @param other the other

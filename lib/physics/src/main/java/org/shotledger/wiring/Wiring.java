@@ -1,6 +1,7 @@
 package org.shotledger.wiring;
 
 import java.util.List;
+import java.util.Optional;
 import org.shotledger.units.Require;
 
 /**
@@ -8,28 +9,36 @@ import org.shotledger.units.Require;
  *
  * @param rules what holds for every cable
  * @param outputCurrent current that one controller output can switch, A
- * @param alternator rated current of the alternator, A
- * @param alternatorShare share of it that is there with a hot alternator, 0 to 1
- * @param battery rated charge of the battery, C
+ * @param supply alternator and battery
  * @param loads the loads
- * @param channels the signals on the controller's channels
- * @param sensors the sensors
+ * @param pinTask signals, free pins and what may be bought
+ * @param pins the signals on the pins that are there, nothing bought
+ * @param inputs the sensors on their inputs
+ * @param safety what lets nitrous flow and what cuts it; empty where the sheet does not describe it
  */
 public record Wiring(
         Cable.Rules rules,
         double outputCurrent,
-        double alternator,
-        double alternatorShare,
-        double battery,
+        PowerSupply supply,
         List<Load> loads,
-        Channels channels,
-        List<Sensor> sensors) {
-
-    /** Copies the lists and checks the figures. */
+        PinTask pinTask,
+        PinPlan pins,
+        List<SensorInput> inputs,
+        Optional<SafetyChain> safety) {
+    /** Copies the lists. */
     public Wiring {
-        Require.within("share of the alternator", alternatorShare, 0.1, 1, "");
+        Require.given("supply of the wiring", supply);
         loads = List.copyOf(loads);
-        sensors = List.copyOf(sensors);
+        inputs = List.copyOf(inputs);
+    }
+
+    /**
+     * The sensors without their inputs.
+     *
+     * @return in the order of the sheet
+     */
+    public List<Sensor> sensors() {
+        return inputs.stream().map(SensorInput::sensor).toList();
     }
 
     /**
@@ -43,17 +52,47 @@ public record Wiring(
     }
 
     /**
+     * The cable from the battery to the fuses of everything that the nitrous system adds.
+     *
+     * @param length from battery to fuses one way, m
+     * @return the cable with the main fuse; empty where the sum of currents is beyond a blade fuse, which then is a bolted one
+     */
+    public Optional<Cable> feed(double length) {
+        double pass = added(Load.Phase.PASS);
+        double waiting = added(Load.Phase.WAITING);
+        double current = Math.max(pass, waiting);
+        if (current == 0) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Cable.of(
+                    new Load("feed", current, current, 0, 1, length, true, false, false, Load.Phase.PASS), rules));
+        } catch (IllegalArgumentException beyond) {
+            return Optional.empty();
+        }
+    }
+
+    /** All that is on at once; what is on a part of the time counts whole, as all may be on together. */
+    private double added(Load.Phase phase) {
+        return loads.stream()
+                .filter(load -> load.phase() == phase)
+                .mapToDouble(Load::current)
+                .sum();
+    }
+
+    /**
      * What alternator and battery give in each phase.
      *
      * @param passSeconds duration of a pass, s
+     * @param passRpm mean engine speed of a pass, rev/min
      * @param waitSeconds time between two passes, s
-     * @return plain driving over the time of a pass, a pass, and the time between two with the engine running
+     * @return idling and a pass over the time of a pass, and the time between two with the engine idling
      */
-    public List<Balance> balances(double passSeconds, double waitSeconds) {
+    public List<Balance> balances(double passSeconds, double passRpm, double waitSeconds) {
         return List.of(
-                balance(Load.Phase.ALWAYS, passSeconds),
-                balance(Load.Phase.PASS, passSeconds),
-                balance(Load.Phase.WAITING, waitSeconds));
+                balance(Load.Phase.ALWAYS, supply.idleRpm(), passSeconds),
+                balance(Load.Phase.PASS, passRpm, passSeconds),
+                balance(Load.Phase.WAITING, supply.idleRpm(), waitSeconds));
     }
 
     /**
@@ -67,10 +106,10 @@ public record Wiring(
                 .filter(load -> load.phase() == Load.Phase.WAITING)
                 .mapToDouble(Load::meanCurrent)
                 .sum();
-        return share * battery / current;
+        return share * supply.battery() / current;
     }
 
-    private Balance balance(Load.Phase phase, double seconds) {
-        return Balance.of(phase, loads, alternator * alternatorShare, seconds, battery);
+    private Balance balance(Load.Phase phase, double rpm, double seconds) {
+        return Balance.of(phase, loads, supply.current(rpm), seconds, supply.battery());
     }
 }

@@ -11,10 +11,16 @@ import java.util.List;
  * @param finalDrive ratio of the final drive
  * @param tyres size as written on the driven tyres
  * @param rollingResistance rolling resistance over weight
+ * @param chassis what a pass in time needs besides
  */
 public record Vehicle(
-        double mass, double dragArea, List<Double> gears, double finalDrive, String tyres, double rollingResistance) {
-
+        double mass,
+        double dragArea,
+        List<Double> gears,
+        double finalDrive,
+        String tyres,
+        double rollingResistance,
+        Chassis chassis) {
     /** Copies the gears. */
     public Vehicle {
         gears = List.copyOf(gears);

@@ -1,6 +1,7 @@
 package org.shotledger.evaluate;
 
 import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
+import static org.shotledger.units.QuantityKind.COUNT;
 import static org.shotledger.units.QuantityKind.FRACTION;
 import static org.shotledger.units.QuantityKind.RATIO;
 import static org.shotledger.units.QuantityKind.TEMPERATURE;
@@ -9,6 +10,7 @@ import static org.shotledger.units.QuantityKind.VOLUME;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.shotledger.bottle.FillingCheck;
 import org.shotledger.bottle.FillingLimit;
 import org.shotledger.bottle.Pass;
@@ -21,6 +23,8 @@ import org.shotledger.nitrous.JetPair;
 import org.shotledger.nitrous.Solenoid;
 import org.shotledger.setup.Setup;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.wiring.PinPlacement;
+import org.shotledger.wiring.Wiring;
 
 /** Every limit of bottle, nozzles and supply that does not ask at which engine speed; the one place that lists them. */
 final class DayRules {
@@ -52,6 +56,7 @@ final class DayRules {
         rules.fuel(fuelVolumeFlow);
         rules.holes(setup.jets().orElseThrow());
         rules.window();
+        rules.pins();
         return rules.limits;
     }
 
@@ -214,6 +219,31 @@ final class DayRules {
                 "engine.red-line",
                 "the nitrous is still on when the engine meets its limiter: fuel is cut, nitrous is not",
                 "arming conditions");
+    }
+
+    /** Kept or not: the nitrous must not be armed while a signal that must be there has no pin. */
+    private void pins() {
+        car.wiring().map(Wiring::pins).ifPresent(plan -> {
+            List<PinPlacement> missing = plan.missing();
+            limits.add(new Limit(
+                    "pins",
+                    "signals that must be there and have no pin",
+                    COUNT,
+                    missing.size(),
+                    0,
+                    Side.AT_MOST,
+                    true,
+                    "the controller cannot watch or switch the nitrous system: it must not be armed",
+                    car.provenance("wiring.signals"),
+                    missing.isEmpty()
+                            ? "every signal that must be there has a pin"
+                            : missing.stream()
+                                    .map(one -> one.signal().name() + " (" + one.why() + ")")
+                                    .collect(Collectors.joining("; ")),
+                    "the controller's pins",
+                    caseName,
+                    0));
+        });
     }
 
     private void add(

@@ -404,6 +404,25 @@ public final class PointModel {
     }
 
     /**
+     * Power that speeds the turbocharger's shaft up with the wastegate shut: what the turbine gives while it swallows all of the exhaust,
+     * less what the compressor takes.
+     *
+     * @param point a point of this model
+     * @return W; negative where the shaft slows down
+     */
+    public double shaftSurplus(OperatingPoint point) {
+        Turbo turbo = car.turbo();
+        double flow = point.charge().mixture().totalFlow();
+        ExhaustGas gas = new ExhaustGas(flow, point.exhaustTemperature(), EXHAUST_GAS_CONSTANT, EXHAUST_GAMMA);
+        double ambient = at.air().pressure();
+        double density = ambient / (EXHAUST_GAS_CONSTANT * point.exhaustTemperature());
+        double back = ambient + turbo.turbine().exhaustLoss().loss(flow, density);
+        double ratio = ShaftBalance.swallowingRatio(turbo.turbine(), gas, back);
+        return ShaftBalance.shaftPower(turbo.turbine(), gas, ratio, back)
+                - point.compressor().power();
+    }
+
+    /**
      * Pressure in a cylinder over the cycle of a point already evaluated, for pictures.
      *
      * @param point a point of this model

@@ -1,25 +1,23 @@
 package org.shotledger.job;
 
 import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
-import static org.shotledger.units.QuantityKind.AREA;
 import static org.shotledger.units.QuantityKind.CHARGE;
 import static org.shotledger.units.QuantityKind.CURRENT;
 import static org.shotledger.units.QuantityKind.FRACTION;
 import static org.shotledger.units.QuantityKind.LENGTH;
-import static org.shotledger.units.QuantityKind.MASS;
 import static org.shotledger.units.QuantityKind.RATIO;
+import static org.shotledger.units.QuantityKind.ROTATION;
 import static org.shotledger.units.QuantityKind.TEMPERATURE;
 import static org.shotledger.units.QuantityKind.TORQUE;
 
-import java.util.List;
-import org.shotledger.car.Controller;
+import java.util.Optional;
 import org.shotledger.car.Electrical;
-import org.shotledger.car.Vehicle;
 import org.shotledger.drive.Driveline;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.sheet.Section;
+import org.shotledger.wiring.Alternator;
 
-/** Reads conditions, target, driveline, vehicle, electrical supply and controller. */
+/** Reads conditions, target, driveline and electrical supply. */
 final class CarSections {
     private CarSections() {}
 
@@ -41,30 +39,16 @@ final class CarSections {
         return s.make(() -> new Driveline(layout, drag, loss));
     }
 
-    static Vehicle vehicle(Section s) {
-        double mass = s.figure("mass", MASS, 100, 10_000);
-        double drag = s.figure("drag-area", AREA, 0.1, 4);
-        List<Double> gears = s.figures("gears", RATIO, 0.3, 10);
-        double drive = s.figure("final-drive", RATIO, 1, 10);
-        String tyres = s.text("tyres");
-        double rolling = s.figureOr("rolling-resistance", RATIO, 0.002, 0.1, 0.013, "common practice, no source");
-        return s.make(() -> new Vehicle(mass, drag, gears, drive, tyres, rolling));
-    }
-
     static Electrical electrical(Section s) {
         double alternator = s.figure("alternator", CURRENT, 10, 1000);
         double battery = s.figure("battery", CHARGE, 3600, 3_600_000);
-        return s.make(() -> new Electrical(alternator, battery));
-    }
-
-    static Controller controller(Section s) {
-        int inputs = s.count("inputs", 0, 500);
-        int inputsUsed = s.count("inputs-used", 0, 500);
-        int outputs = s.count("outputs", 0, 500);
-        int outputsUsed = s.count("outputs-used", 0, 500);
-        int pulsing = s.count("pulsing-outputs", 0, 500);
-        int pulsingUsed = s.countOr(
-                "pulsing-outputs-used", 0, 500, Math.min(pulsing, outputsUsed), "taken as used first, the safe side");
-        return s.make(() -> new Controller(inputs, inputsUsed, outputs, outputsUsed, pulsing, pulsingUsed));
+        double idle = s.figureOr("idle-speed", ROTATION, 200, 5000, 900, "common practice, no source");
+        if (!s.has("alternator-low")) {
+            return s.make(() -> new Electrical(alternator, battery, Optional.empty(), idle));
+        }
+        double low = s.figure("alternator-low", CURRENT, 1, 1000);
+        double ratio = s.figureOr("alternator-ratio", RATIO, 1, 5, 2.7, "common practice, no source");
+        return s.make(
+                () -> new Electrical(alternator, battery, Optional.of(new Alternator(low, alternator, ratio)), idle));
     }
 }

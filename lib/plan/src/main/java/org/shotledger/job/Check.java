@@ -2,6 +2,7 @@ package org.shotledger.job;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -25,7 +26,7 @@ public final class Check {
      * What came of checking one file.
      *
      * @param problems everything that is wrong; empty when the file can be used
-     * @param notices what was renamed or converted because a sheet is of an older format
+     * @param notices what was renamed or converted because a sheet is of an older format, and rules of the safety chain that do not hold
      * @param unusual what can be, but seldom is, and what the sheet does not say to be meant
      */
     public record Result(List<Problem> problems, List<Problem> notices, List<Problem> unusual) {
@@ -65,7 +66,11 @@ public final class Check {
         try {
             if (Files.isDirectory(file) || lower.endsWith(".yaml") || lower.endsWith(".yml")) {
                 Job job = Job.load(file);
-                return new Result(plannable(job), job.notices(), job.unusual());
+                List<Problem> problems = new ArrayList<>(plannable(job));
+                problems.addAll(WiringCheck.problems(job));
+                List<Problem> notices = new ArrayList<>(job.notices());
+                notices.addAll(WiringCheck.notices(job));
+                return new Result(problems, notices, job.unusual());
             }
             if (lower.endsWith(".csv")) {
                 table(file, file.getFileName().toString());

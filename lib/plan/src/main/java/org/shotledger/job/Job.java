@@ -12,6 +12,7 @@ import org.shotledger.setup.Setup;
 import org.shotledger.setup.Target;
 import org.shotledger.sheet.Problem;
 import org.shotledger.sheet.SheetException;
+import org.shotledger.workshop.Workshop;
 
 /**
  * One job as its sheet describes it: the car, what is asked, what is set, and the cases in which it must hold.
@@ -21,10 +22,17 @@ import org.shotledger.sheet.SheetException;
  * @param setup what is set; with the boost ceiling and no jets where the sheet has no section {@code setup}
  * @param cases the cases in which a plan must hold, that of the target first
  * @param places weathers and places by name
+ * @param workshop what the workshop writes down besides: track, readings of the sensors, parts
  * @param source the text of the sheet and its tables, which {@link #save} and {@link #with} use
  */
 public record Job(
-        Car car, Target target, Setup setup, List<Case> cases, Map<String, MoistAir> places, JobSource source) {
+        Car car,
+        Target target,
+        Setup setup,
+        List<Case> cases,
+        Map<String, MoistAir> places,
+        Workshop workshop,
+        JobSource source) {
 
     /** Copies list and map. */
     public Job {
@@ -111,6 +119,7 @@ public record Job(
                 setup.withPasses(new org.shotledger.setup.PassPlan(other.passes(), other.passSeconds())),
                 cases,
                 places,
+                workshop,
                 source);
     }
 
@@ -121,7 +130,7 @@ public record Job(
      * @return the changed job
      */
     public Job with(Car other) {
-        return new Job(other, target, setup, cases, places, source);
+        return new Job(other, target, setup, cases, places, workshop, source);
     }
 
     /**
@@ -131,7 +140,17 @@ public record Job(
      * @return the changed job
      */
     public Job with(Setup other) {
-        return new Job(car, target, other, cases, places, source);
+        return new Job(car, target, other, cases, places, workshop, source);
+    }
+
+    /**
+     * The same job with other notes of the workshop.
+     *
+     * @param other track, readings and parts
+     * @return the changed job
+     */
+    public Job with(Workshop other) {
+        return new Job(car, target, setup, cases, places, other, source);
     }
 
     /**
@@ -141,7 +160,7 @@ public record Job(
      * @return the changed job
      */
     public Job withCases(List<Case> other) {
-        return new Job(car, target, setup, other, places, source);
+        return new Job(car, target, setup, other, places, workshop, source);
     }
 
     /**

@@ -33,6 +33,7 @@ import org.shotledger.sheet.SheetReading;
 import org.shotledger.sheet.SheetText;
 import org.shotledger.sheet.YamlSheet;
 import org.shotledger.wiring.Wiring;
+import org.shotledger.workshop.Workshop;
 
 /** Reads a whole sheet section by section and gathers what was wrong in all of them. */
 final class JobReader {
@@ -83,6 +84,8 @@ final class JobReader {
         tune.make(() -> tune);
         Parts parts = parts(s, name, invented, places, ambient, setups);
         MustHoldSection mustHold = new MustHoldSection(s);
+        Workshop workshop =
+                WorkshopSections.workshop(s, parts.wiring.map(Wiring::sensors).orElse(List.of()));
         if (reading.problems().count() > 0) {
             return s.make(() -> null); // nothing can be calibrated from half a sheet
         }
@@ -97,6 +100,7 @@ final class JobReader {
                     setup,
                     cases,
                     places,
+                    workshop,
                     new JobSource(reading.file(), reading.folder(), text, reading.tables(), notices));
         });
     }
@@ -133,9 +137,10 @@ final class JobReader {
         p.bottle = KitSections.bottle(bottle, ambient);
         p.limits = KitSections.limits(s.section("limits"), ambient);
         KitSections.heaterWithin(bottle, p.bottle, p.limits);
-        p.vehicle = s.sectionIf("vehicle").map(CarSections::vehicle);
+        p.vehicle = s.sectionIf("vehicle")
+                .map(v -> VehicleSection.vehicle(v, p.driveline == null ? "" : p.driveline.name()));
         p.electrical = s.sectionIf("electrical").map(CarSections::electrical);
-        p.controller = s.sectionIf("controller").map(CarSections::controller);
+        p.controller = s.sectionIf("controller").map(ControllerSection::controller);
         p.wiring = s.sectionIf("wiring")
                 .map(w -> new WiringSections(setups, p.injection, p.nitrous, p.bottle, p.turbo)
                         .wiring(w, p.electrical.orElse(null), p.controller.orElse(null)));

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.car.Controller;
@@ -21,19 +22,19 @@ import org.shotledger.sheet.Section;
 import org.shotledger.supply.PumpGroup;
 import org.shotledger.supply.Regulator;
 import org.shotledger.wiring.Cable;
-import org.shotledger.wiring.Channels;
+import org.shotledger.wiring.InputStage;
 import org.shotledger.wiring.Load;
-import org.shotledger.wiring.Sensor;
-import org.shotledger.wiring.Signal;
+import org.shotledger.wiring.PinSignal;
+import org.shotledger.wiring.PinTask;
+import org.shotledger.wiring.PowerSupply;
+import org.shotledger.wiring.SafetyChain;
+import org.shotledger.wiring.SensorInput;
 import org.shotledger.wiring.Wiring;
 
 /** Reads loads and signals of the wiring, and puts the sensors beside them. */
 final class WiringSections {
     private static final String HABIT = "common practice, no source";
     private static final Map<String, Load.Phase> PHASES = phases();
-    private static final Map<String, Signal.Way> WAYS = ways();
-    private static final Map<String, Signal.Need> NEEDS = needs();
-    private static final Map<String, Signal.Instead> INSTEAD = insteads();
 
     private final Injection injection;
     private final WetKit kit;
@@ -60,9 +61,16 @@ final class WiringSections {
         double output = s.figure("output-current", CURRENT, 0.05, 50);
         double share = s.figureOr("alternator-share", FRACTION, 0.3, 1, 0.8, HABIT + "; a hot alternator gives less");
         List<Load> loads = loads(s.section("loads"));
-        List<Signal> signals = signals(s.section("signals"));
-        List<Sensor> sensors = new ArrayList<>();
-        s.section("sensors").namedSections().forEach((key, one) -> sensors.add(SensorSections.sensor(words(key), one)));
+        List<PinSignal> signals = new SignalSections().signals(s.section("signals"));
+        List<SensorInput> inputs = new ArrayList<>();
+        InputStage stage = controller == null ? InputStage.USUAL : controller.stage();
+        s.section("sensors").namedSections().forEach((key, one) -> {
+            SensorInput input = SensorInputs.input(words(key), one, stage);
+            if (input != null) {
+                inputs.add(input);
+            }
+        });
+        Optional<SafetyChain> safety = s.sectionIf("safety").map(SafetySection::chain);
         if (electrical == null || controller == null) {
             s.report("loads", "The wiring leans on the sections \"electrical\" and \"controller\"; add or mend them.");
         }
@@ -70,19 +78,21 @@ final class WiringSections {
             s.report("loads", "The wiring leans on the section \"injection\"; add or mend it.");
         }
         return s.make(() -> {
+            PinTask task = new PinTask(controller.freePins(output), signals, controller.expanders());
             Wiring wiring = new Wiring(
                     new Cable.Rules(injection.voltage(), temperature, drop, bundled),
                     output,
-                    electrical.alternatorCurrent(),
-                    share,
-                    electrical.batteryCharge(),
+                    new PowerSupply(
+                            electrical.alternatorCurrent(),
+                            share,
+                            electrical.batteryCharge(),
+                            electrical.overSpeed(),
+                            electrical.idleRpm()),
                     loads,
-                    Channels.set(
-                            controller.inputs() - controller.inputsUsed(),
-                            controller.outputs() - controller.outputsUsed(),
-                            controller.pulsingOutputsFree(),
-                            signals),
-                    sensors);
+                    task,
+                    task.asBuilt(),
+                    inputs,
+                    safety);
             wiring.cables();
             return wiring;
         });
@@ -138,19 +148,6 @@ final class WiringSections {
         return pump.current(rise, group.terminalVoltage(pump, rise, injection.voltage()));
     }
 
-    private static List<Signal> signals(Section s) {
-        List<Signal> signals = new ArrayList<>();
-        s.namedSections().forEach((key, one) -> signals.add(signal(words(key), one)));
-        return signals;
-    }
-
-    private static Signal signal(String name, Section s) {
-        Signal.Way way = s.choice("channel", WAYS);
-        Signal.Need need = s.choice("need", NEEDS);
-        Signal.Instead instead = s.choiceOr("instead", INSTEAD, "nothing", "no other way named");
-        return s.make(() -> new Signal(name, way, need, instead));
-    }
-
     private static String words(String key) {
         return key.replace('-', ' ');
     }
@@ -160,32 +157,6 @@ final class WiringSections {
         map.put("always", Load.Phase.ALWAYS);
         map.put("pass", Load.Phase.PASS);
         map.put("waiting", Load.Phase.WAITING);
-        return map;
-    }
-
-    private static Map<String, Signal.Way> ways() {
-        Map<String, Signal.Way> map = new LinkedHashMap<>();
-        map.put("input", Signal.Way.INPUT);
-        map.put("output", Signal.Way.OUTPUT);
-        map.put("pulse", Signal.Way.PULSE);
-        return map;
-    }
-
-    private static Map<String, Signal.Need> needs() {
-        Map<String, Signal.Need> map = new LinkedHashMap<>();
-        for (Signal.Need need : Signal.Need.values()) {
-            map.put(need.words(), need);
-        }
-        return map;
-    }
-
-    private static Map<String, Signal.Instead> insteads() {
-        Map<String, Signal.Instead> map = new LinkedHashMap<>();
-        map.put("nothing", Signal.Instead.NOTHING);
-        map.put("shared", Signal.Instead.SHARED);
-        map.put("multiplexed", Signal.Instead.MULTIPLEXED);
-        map.put("bus", Signal.Instead.BUS);
-        map.put("local", Signal.Instead.LOCAL);
         return map;
     }
 }

@@ -17,7 +17,8 @@ import org.shotledger.units.QuantityKind;
  * @param reason where the bound comes from: the builder's words, the regulation, the habit
  * @param place where the value is closest to the bound, for example {@code "6,200 rpm, nitrous on"}
  * @param caseName the case in which it is
- * @param scale the distance that counts as the whole bound when margins are compared, SI, positive
+ * @param scale the distance that counts as the whole bound when margins are compared, SI; zero for a bound that is kept or not, with
+ *     nothing between
  */
 public record Limit(
         String key,
@@ -52,7 +53,10 @@ public record Limit(
      */
     public double relativeMargin() {
         double margin = margin();
-        return Double.isNaN(margin) ? Double.NEGATIVE_INFINITY : margin / scale;
+        if (Double.isNaN(margin)) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        return scale > 0 ? margin / scale : margin >= 0 ? 1 : -1;
     }
 
     /**

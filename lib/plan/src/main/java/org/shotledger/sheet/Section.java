@@ -128,6 +128,17 @@ public final class Section {
     }
 
     /**
+     * The band of a figure read before, as it stands behind {@code +/-}.
+     *
+     * @param key its name
+     * @return the half width, SI; NaN when no band was given
+     */
+    public double halfWidth(String key) {
+        Found found = place.reading().found().get(place.name(key));
+        return found == null ? Double.NaN : found.halfWidth();
+    }
+
+    /**
      * All sections in here, by the names the writer chose.
      *
      * @return name to section, in the order of the sheet

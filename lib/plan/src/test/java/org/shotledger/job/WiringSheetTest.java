@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -13,8 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shotledger.sheet.SheetException;
-import org.shotledger.wiring.Channels;
 import org.shotledger.wiring.Load;
+import org.shotledger.wiring.PinKind;
+import org.shotledger.wiring.PinPlacement;
 import org.shotledger.wiring.Wiring;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -34,12 +36,19 @@ class WiringSheetTest {
     }
 
     @Test
-    void the_scenario_leaves_three_inputs_and_three_outputs_of_which_one_pulses() {
-        Channels channels = wiring.channels();
-        assertEquals(3, channels.inputs());
-        assertEquals(3, channels.outputs());
-        assertEquals(1, channels.pulsing());
-        assertEquals(0, channels.missing().size());
+    void counted_channels_are_pins_of_which_only_the_number_is_known() {
+        assertEquals(3, free(PinKind.ANALOGUE));
+        assertEquals(3, free(PinKind.LOW_SIDE));
+        assertEquals(List.of(), wiring.pins().missing());
+        assertTrue(wiring.pins().proven());
+        PinPlacement fuel = wiring.pins().of("fuel solenoid");
+        assertEquals(List.of("nitrous solenoid"), fuel.sharedWith(), fuel.why());
+    }
+
+    private long free(PinKind kind) {
+        return wiring.pinTask().pins().stream()
+                .filter(pin -> pin.kinds().contains(kind))
+                .count();
     }
 
     @Test
@@ -65,7 +74,7 @@ class WiringSheetTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "bottle-pressure: {channel: input,|bottle-pressure: {channel: inlet,|wiring.signals.bottle-pressure.channel: \"inlet\" is not a choice for \"wiring.signals.bottle-pressure.channel\"; allowed are input, output, pulse.",
+                "bottle-pressure: {channel: input,|bottle-pressure: {channel: inlet,|wiring.signals.bottle-pressure.channel: \"inlet\" is not a choice for \"wiring.signals.bottle-pressure.channel\"; allowed are input, output, pulse, analogue, pull-up, thermocouple, digital, frequency, low-side, high-side, half-bridge.",
                 "fuel-solenoid: {current: 9 A,|fuel-solenoid: {current: 9 V,|wiring.loads.fuel-solenoid.current: \"9 V\" is a voltage; a current is wanted, in A, mA.",
                 "bottle-heater: {part: bottle-heater,|bottle-heater: {part: bottle-heater, current: 9 A,|wiring.loads.bottle-heater.current: Current and part both stand here; the part brings its own current, keep one of them.",
                 "engine-management: {current: 24 A,|engine-management: {current: 240 A,|wiring: The load 'engine management' takes 240.0 A, and 240.0 A at switching on; no blade fuse up to 100 A carries that, so split the load or guard it by a bolted fuse.",

@@ -1,0 +1,39 @@
+package org.shotledger.workshop;
+
+import org.shotledger.units.Require;
+
+/**
+ * What the workshop writes down besides car, target and setup.
+ *
+ * @param track the line on which passes are run
+ * @param readings of the sensors in known states
+ * @param parts prices and progress
+ */
+public record Workshop(Track track, Readings readings, Parts parts) {
+    /** Checks that everything is there. */
+    public Workshop {
+        Require.given("track", track);
+        Require.given("readings", readings);
+        Require.given("parts", parts);
+    }
+
+    /**
+     * The same with another track.
+     *
+     * @param other the track
+     * @return the changed workshop
+     */
+    public Workshop with(Track other) {
+        return new Workshop(other, readings, parts);
+    }
+
+    /**
+     * The same with other readings.
+     *
+     * @param other the readings
+     * @return the changed workshop
+     */
+    public Workshop with(Readings other) {
+        return new Workshop(track, other, parts);
+    }
+}
