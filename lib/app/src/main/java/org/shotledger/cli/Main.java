@@ -23,6 +23,7 @@ import picocli.CommandLine.Command;
             KernelCommand.class,
             NewCommand.class,
             CheckCommand.class,
+            MapCommand.class,
             DiffCommand.class,
             DoctorCommand.class
         },

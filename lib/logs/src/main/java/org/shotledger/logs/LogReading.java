@@ -79,7 +79,7 @@ final class LogReading {
         }
         problems.throwIfAny();
         return new EngineLog(
-                file, layout.words(), rows.comments(), taken(columns), lines.take(), mapping.ambient(), findings);
+                file, layout.words(), rows.comments(), taken(columns), lines.take(), mapping, findings);
     }
 
     private int rows(Column[] columns, Column lines) {

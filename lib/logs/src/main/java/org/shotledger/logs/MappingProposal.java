@@ -148,6 +148,8 @@ public record MappingProposal(String file, String layout, List<Proposed> channel
     public LogMapping mapping() {
         return new LogMapping(
                 "",
+                "",
+                "",
                 Double.NaN,
                 0,
                 0,

@@ -149,16 +149,6 @@ class ReconciliationTest {
     }
 
     @Test
-    void the_fit_finds_the_flow_of_the_small_jets() {
-        FlowFit fit = FlowFit.of(OUTCOME, WITH);
-        double truth = DemoLog.FUEL_BORE * DemoLog.FUEL_BORE;
-        assertEquals(truth, fit.fuelFlow(), 3 * fit.fit().scaledUncertainty(0));
-        assertEquals(1, fit.ownPower(), 3 * fit.fit().scaledUncertainty(1));
-        assertEquals(1, fit.nitrousPower(), 3 * fit.fit().scaledUncertainty(2));
-        assertTrue(fit.fit().scaledUncertainty(0) < 0.005);
-    }
-
-    @Test
     void power_is_corrected_only_as_far_as_the_standard_allows() {
         MoistAir planned = OUTCOME.at().air();
         assertEquals(1, factor(planned), 1e-12);

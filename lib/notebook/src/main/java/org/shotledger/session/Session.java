@@ -27,6 +27,7 @@ public final class Session {
     public static final List<String> IMPORTS = List.of(
             "org.shotledger.bottle.*",
             "org.shotledger.car.*",
+            "org.shotledger.causes.*",
             "org.shotledger.confidence.*",
             "org.shotledger.delivery.*",
             "org.shotledger.document.*",
@@ -40,6 +41,7 @@ public final class Session {
             "org.shotledger.nitrous.*",
             "org.shotledger.plan.*",
             "org.shotledger.reconcile.*",
+            "org.shotledger.revision.*",
             "org.shotledger.risk.*",
             "org.shotledger.setup.*",
             "org.shotledger.spread.*",

@@ -58,7 +58,8 @@ public final class PointModel {
     private final EngineModel model;
     private final CylinderModel cylinders;
     private final double highest;
-    private final FeedFlow atHighest;
+    /** What the feed path passes against the highest plenum pressure; worked out when it is first asked for. */
+    private volatile FeedFlow atHighest;
 
     private PointModel(Car car, Setup setup, Case at, FuelStreams fuels, FluidState bottle) {
         this.car = car;
@@ -71,7 +72,6 @@ public final class PointModel {
         this.highest = at.air().pressure()
                 + Math.max(setup.boost().armed().highest(), setup.boost().off().highest())
                 + setup.boost().tolerance();
-        this.atHighest = solved(highest);
     }
 
     /**
@@ -214,7 +214,12 @@ public final class PointModel {
      * @return the flow; none without jets
      */
     public FeedFlow feed(double plenum) {
-        return atHighest.choked() && plenum <= highest ? atHighest : solved(plenum);
+        FeedFlow most = atHighest;
+        if (most == null) {
+            most = solved(highest);
+            atHighest = most;
+        }
+        return most.choked() && plenum <= highest ? most : solved(plenum);
     }
 
     private FeedFlow solved(double plenum) {
