@@ -15,8 +15,9 @@ import picocli.CommandLine.Spec;
 /** Proposes how the columns of a log are to be read. */
 @Command(
         name = "map",
-        description = "Writes NAME.log.yaml beside a log NAME.csv: which column is which channel, proposed from headings, units and"
-                + " values, each with its reason. Look through it before it counts; what is doubtful stands as a comment.")
+        description =
+                "Writes NAME.log.yaml beside a log NAME.csv: which column is which channel, proposed from headings, units and"
+                        + " values, each with its reason. Look through it before it counts; what is doubtful stands as a comment.")
 final class MapCommand implements Callable<Integer> {
 
     @Spec

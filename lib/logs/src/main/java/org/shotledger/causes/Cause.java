@@ -72,7 +72,9 @@ public enum Cause {
             "read the bottle's temperature with a probe under its blanket and its pressure with a second gauge"),
     /** The bottle gauge is off. */
     BOTTLE_GAUGE(
-            "bottle pressure gauge", Size.PRESSURE, "read the bottle pressure with a second gauge, and zero on open air"),
+            "bottle pressure gauge",
+            Size.PRESSURE,
+            "read the bottle pressure with a second gauge, and zero on open air"),
     /** The lambda sensor reads wrong. */
     LAMBDA_SENSOR("lambda sensor", Size.READING, "read the lambda sensor in free air, then with a second sensor"),
     /** The boost differs from what was set. */
@@ -85,7 +87,8 @@ public enum Cause {
     /** The engine breathes otherwise. */
     BREATHING("breathing of the engine", Size.FLOW, "log injector duty or air flow over a pull without nitrous"),
     /** The engine makes other work of its heat. */
-    ENGINE_WORK("spark, or work of the engine", Size.WORK, "check the ignition timing with a lamp and log it in the pull"),
+    ENGINE_WORK(
+            "spark, or work of the engine", Size.WORK, "check the ignition timing with a lamp and log it in the pull"),
     /** Nitrous adds other work than assumed. */
     NITROUS_WORK(
             "work that the nitrous adds for its flow",
@@ -175,7 +178,8 @@ public enum Cause {
                         value < 0 ? "less" : "more");
             case PRESSURE -> difference(QuantityKind.PRESSURE_DIFFERENCE, value, half, system, "higher", "lower");
             case TEMPERATURE ->
-                degrees(Math.abs(value), system) + " +/- " + degrees(half, system) + (value < 0 ? " colder" : " warmer");
+                degrees(Math.abs(value), system) + " +/- " + degrees(half, system)
+                        + (value < 0 ? " colder" : " warmer");
             case VOLTS -> difference(QuantityKind.VOLTAGE, value, half, system, "higher", "lower");
             case VOLTS_LOST -> difference(QuantityKind.VOLTAGE, -value, half, system, "more", "short at the pump");
         };
@@ -215,6 +219,7 @@ public enum Cause {
 
     private static String difference(
             QuantityKind kind, double value, double half, UnitSystem system, String above, String below) {
-        return kind.text(Math.abs(value), system) + " +/- " + kind.text(half, system) + " " + (value < 0 ? below : above);
+        return kind.text(Math.abs(value), system) + " +/- " + kind.text(half, system) + " "
+                + (value < 0 ? below : above);
     }
 }

@@ -179,8 +179,8 @@ final class CauseFit {
         Optional<Cause> with =
                 fit.members().length > 1 ? Optional.of(cause(fit.members()[1 - place])) : Optional.empty();
         double[][] whole = root(noise, false, fit.members());
-        Search free = new Search(
-                Arrays.stream(fit.members()).mapToObj(responses::get).toList(), values.off(), whole, 5);
+        Search free =
+                new Search(Arrays.stream(fit.members()).mapToObj(responses::get).toList(), values.off(), whole, 5);
         int[] numbers = IntStream.range(0, fit.members().length).toArray();
         Fit sized = free.fit(numbers);
         Response response = responses.get(fit.members()[place]);
@@ -333,7 +333,13 @@ final class CauseFit {
         double at = what.si(base);
         double unit = (what.si(base + SMALL) - what.si(base - SMALL)) / (2 * SMALL);
         return new ChannelDeparture(
-                what.channel(), on, what.si(base + off) - at, Math.sqrt(variance) * unit, band * unit, after * unit, at);
+                what.channel(),
+                on,
+                what.si(base + off) - at,
+                Math.sqrt(variance) * unit,
+                band * unit,
+                after * unit,
+                at);
     }
 
     private List<ChannelTrace> traces(Fit best) {
@@ -355,11 +361,15 @@ final class CauseFit {
                         Arrays.stream(of)
                                 .mapToDouble(k -> what.si(values.base()[k] + values.off()[k]))
                                 .toArray(),
-                        Arrays.stream(of).mapToDouble(k -> what.si(values.base()[k])).toArray(),
+                        Arrays.stream(of)
+                                .mapToDouble(k -> what.si(values.base()[k]))
+                                .toArray(),
                         Arrays.stream(of)
                                 .mapToDouble(k -> what.si(values.base()[k] + values.off()[k] - left[k]))
                                 .toArray(),
-                        Arrays.stream(of).mapToDouble(k -> perSeen(what, k) * band(bands, k)).toArray(),
+                        Arrays.stream(of)
+                                .mapToDouble(k -> perSeen(what, k) * band(bands, k))
+                                .toArray(),
                         Arrays.stream(of)
                                 .mapToDouble(k -> perSeen(what, k) * Math.sqrt(noise.covariance()[k][k]))
                                 .toArray()));
@@ -373,7 +383,8 @@ final class CauseFit {
     }
 
     private static double band(double[][] bands, int value) {
-        return Math.sqrt(Arrays.stream(bands).mapToDouble(b -> b[value] * b[value]).sum());
+        return Math.sqrt(
+                Arrays.stream(bands).mapToDouble(b -> b[value] * b[value]).sum());
     }
 
     /** SI for one as the fit sees it, about a planned value. */

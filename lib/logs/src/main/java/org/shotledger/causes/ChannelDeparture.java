@@ -17,7 +17,13 @@ import org.shotledger.units.UnitSystem;
  * @param planned mean of the planned values, SI
  */
 public record ChannelDeparture(
-        LogChannel channel, boolean nitrousOn, double difference, double standard, double band, double left, double planned) {
+        LogChannel channel,
+        boolean nitrousOn,
+        double difference,
+        double standard,
+        double band,
+        double left,
+        double planned) {
     private static final double CLEAR = 3;
 
     /**

@@ -48,14 +48,15 @@ record Evidence(
         double[][] scatter = new double[n][bins.size()];
         double lag = lag(outcome, findings);
         for (Observable what : Observable.values()) {
-            Optional<Series> series = what == Observable.WHEEL_POWER
-                    ? power.series()
-                    : series(what, findings);
+            Optional<Series> series = what == Observable.WHEEL_POWER ? power.series() : series(what, findings);
             double late = what == Observable.LAMBDA ? lag : 0;
             new Means(what, series, bins, late).into(values[what.ordinal()], scatter[what.ordinal()]);
         }
-        double[] shape =
-                shape(outcome, bins, values[Observable.MANIFOLD_PRESSURE.ordinal()], scatter[Observable.MANIFOLD_PRESSURE.ordinal()]);
+        double[] shape = shape(
+                outcome,
+                bins,
+                values[Observable.MANIFOLD_PRESSURE.ordinal()],
+                scatter[Observable.MANIFOLD_PRESSURE.ordinal()]);
         return new Evidence(bins, values, scatter, shape, power.standard(), power.words());
     }
 
@@ -80,8 +81,8 @@ record Evidence(
         double sum = 0;
         int n = 0;
         for (int i = 0; i < off.length; i++) {
-            double planned =
-                    outcome.at().air().pressure() + outcome.setup().boost().armed().at(bins.get(i).rpm());
+            double planned = outcome.at().air().pressure()
+                    + outcome.setup().boost().armed().at(bins.get(i).rpm());
             off[i] = manifold[i] - planned;
             if (!Double.isNaN(off[i])) {
                 sum += off[i];
@@ -101,7 +102,10 @@ record Evidence(
 
     /** Whether a channel has values in at least two pieces. */
     boolean has(Observable what) {
-        return Arrays.stream(values[what.ordinal()]).filter(v -> !Double.isNaN(v)).count() >= 2;
+        return Arrays.stream(values[what.ordinal()])
+                        .filter(v -> !Double.isNaN(v))
+                        .count()
+                >= 2;
     }
 
     /** The channels there are. */

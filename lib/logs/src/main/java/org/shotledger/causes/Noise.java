@@ -111,13 +111,13 @@ final class Noise {
         double[][] c = new double[of.length][of.length];
         for (int i = 0; i < of.length; i++) {
             for (int j = 0; j < of.length; j++) {
-                double apart = Math.abs(bins.get(values.bin()[of[i]]).middle() - bins.get(values.bin()[of[j]]).middle());
+                double apart = Math.abs(bins.get(values.bin()[of[i]]).middle()
+                        - bins.get(values.bin()[of[j]]).middle());
                 c[i][j] = size * size * Math.exp(-apart / memory)
                         + what.floor() * what.floor() * Math.exp(-apart / FLOOR_MEMORY);
             }
             double white = values.scatter()[of[i]];
-            c[i][i] += white * white / weights[i]
-                    + 0.01 * what.floor() * what.floor();
+            c[i][i] += white * white / weights[i] + 0.01 * what.floor() * what.floor();
         }
         return c;
     }

@@ -47,10 +47,13 @@ final class Prediction {
         this.shape = shape;
         this.planned = Run.of(outcome);
         List<PassOutcome.Moment> pass = outcome.overPass();
-        this.temperature = bins.stream().mapToDouble(b -> bottle(pass, b.seconds(), true)).toArray();
-        this.pressure = bins.stream().mapToDouble(b -> bottle(pass, b.seconds(), false)).toArray();
+        this.temperature =
+                bins.stream().mapToDouble(b -> bottle(pass, b.seconds(), true)).toArray();
+        this.pressure =
+                bins.stream().mapToDouble(b -> bottle(pass, b.seconds(), false)).toArray();
         this.kept = kept();
-        double[] known = Arrays.stream(temperature).filter(t -> !Double.isNaN(t)).toArray();
+        double[] known =
+                Arrays.stream(temperature).filter(t -> !Double.isNaN(t)).toArray();
         boolean nitrous = known.length > 0 && outcome.setup().jets().isPresent();
         this.feedTemperature = nitrous ? Arrays.stream(known).average().orElseThrow() : Double.NaN;
         this.feed = nitrous ? feed(planned, feedTemperature) : null;
@@ -81,8 +84,8 @@ final class Prediction {
             return all;
         }
         Setup setup = outcome.setup();
-        BottleFill colder = new BottleFill(
-                setup.bottle().charge(), setup.bottle().startTemperature() - COLDER);
+        BottleFill colder =
+                new BottleFill(setup.bottle().charge(), setup.bottle().startTemperature() - COLDER);
         List<PassOutcome.Moment> pass = Evaluate.of(outcome.car(), setup.withBottle(colder), outcome.at())
                 .overPass();
         for (int i = 0; i < all.length; i++) {
@@ -135,7 +138,8 @@ final class Prediction {
             return 1;
         }
         if (run.car().nitrous().nitrous().equals(planned.car().nitrous().nitrous())) {
-            return run.at().factors().of(Factor.NITROUS_FLOW) / planned.at().factors().of(Factor.NITROUS_FLOW);
+            return run.at().factors().of(Factor.NITROUS_FLOW)
+                    / planned.at().factors().of(Factor.NITROUS_FLOW);
         }
         return feed(run, feedTemperature).massFlow() / feed.massFlow();
     }
@@ -225,8 +229,7 @@ final class Prediction {
             case CRANK_POWER -> point.power().brake() * gauges.power();
             case MANIFOLD_PRESSURE -> point.plenumPressure() + gauges.manifold();
             case FUEL_PRESSURE -> point.main().railPressure() + gauges.rail();
-            case NITROUS_FUEL_PRESSURE ->
-                on ? point.nitrousFuel().railPressure() + gauges.nitrousFuel() : Double.NaN;
+            case NITROUS_FUEL_PRESSURE -> on ? point.nitrousFuel().railPressure() + gauges.nitrousFuel() : Double.NaN;
             case BOTTLE_PRESSURE -> on ? bottlePressure(run, share, i) + gauges.bottle() : Double.NaN;
             case INJECTOR_DUTY -> point.main().duty();
             default -> Double.NaN;

@@ -86,6 +86,7 @@ record Response(Hypothesis hypothesis, double[] sizes, double[][] shifts) {
 
     /** Whether it changes anything that was logged. */
     boolean shows() {
-        return sizes.length > 1 && Arrays.stream(shifts).anyMatch(s -> Arrays.stream(s).anyMatch(v -> v != 0));
+        return sizes.length > 1
+                && Arrays.stream(shifts).anyMatch(s -> Arrays.stream(s).anyMatch(v -> v != 0));
     }
 }

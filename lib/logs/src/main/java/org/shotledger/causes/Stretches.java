@@ -8,8 +8,8 @@ import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.logs.OnInterval;
 import org.shotledger.logs.Pull;
-import org.shotledger.logs.Pulls;
 import org.shotledger.logs.PullRule;
+import org.shotledger.logs.Pulls;
 import org.shotledger.logs.Series;
 
 /** Cuts the pulls of a log into short pieces clear of every change of the nitrous and of the boost. */

@@ -146,7 +146,7 @@ final class LogHeadings {
         if (channel.isEmpty()) {
             unknown(heading);
         } else if (!units.containsKey(channel.get())) {
-            use(heading, new LogColumn(channel.get(), heading.name(), "", Double.NaN, "", 0), heading.unit());
+            use(heading, LogColumn.of(channel.get(), heading.name(), "", Double.NaN), heading.unit());
         } else if (mapping.columns().stream().noneMatch(c -> c.channel() == channel.get())) {
             problem(
                     heading.column(),
@@ -192,8 +192,8 @@ final class LogHeadings {
             uses[heading.column() - 1] = new ColumnUse(
                     channel,
                     name,
-                    gauge ? mapping.ambient() : 0,
-                    Double.isNaN(column.stoichiometric()) ? 1 : column.stoichiometric(),
+                    (gauge ? mapping.ambient() : 0) - column.offset(),
+                    column.reads() * (Double.isNaN(column.stoichiometric()) ? 1 : column.stoichiometric()),
                     mapping.decimalComma().orElse(layout.comma(heading.column())),
                     column.on(),
                     new Clock());

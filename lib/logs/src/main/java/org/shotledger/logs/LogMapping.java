@@ -37,7 +37,8 @@ import org.shotledger.units.QuantityKind;
  *
  * <p>Comma, semicolon or tab between the cells, the coding of the text, lines above the headings and a line of units under them need
  * no words: the reader sees them. Nor does the decimal mark; where the file leaves it open, {@code decimal: comma} or {@code decimal:
- * point} settles it. {@code nitrous-on: {column: "State", on: "FIRE"}} names a word of its own for on.
+ * point} settles it. What a sensor was found to read of the truth stands behind its column: {@code lambda: {column: "L1", reads: 1.04}},
+ * {@code bottle-pressure: {column: "B", unit: psi gauge, offset: 40 psi}}. {@code nitrous-on: {column: "State", on: "FIRE"}} names a word of its own for on.
  *
  * @param file the file that holds the mapping, as the user named it; empty when there is none
  * @param setup the setup that was run, as the file names it; empty where it does not
@@ -73,7 +74,9 @@ public record LogMapping(
      * @return the changed mapping; this one when it knows its own
      */
     public LogMapping withAmbient(double pascals) {
-        return Double.isNaN(ambient) ? new LogMapping(file, setup, conditions, pascals, before, after, decimalComma, columns) : this;
+        return Double.isNaN(ambient)
+                ? new LogMapping(file, setup, conditions, pascals, before, after, decimalComma, columns)
+                : this;
     }
 
     /**
@@ -143,7 +146,8 @@ public record LogMapping(
                 .flatMap(Optional::stream)
                 .toList();
         channels.make(() -> true);
-        return root.make(() -> new LogMapping(reading.file(), setup, conditions, ambient, before, after, comma, columns));
+        return root.make(
+                () -> new LogMapping(reading.file(), setup, conditions, ambient, before, after, comma, columns));
     }
 
     private static Optional<LogColumn> column(Section channels, String key, Section section, SheetReading reading) {
@@ -168,9 +172,14 @@ public record LogMapping(
                 ? section.figure("stoichiometric", QuantityKind.RATIO, 2, 35)
                 : Double.NaN;
         String on = channel.get() == LogChannel.NITROUS_ON ? section.textOr("on", "") : "";
+        double reads = section.has("reads") ? section.figure("reads", QuantityKind.RATIO, 0.5, 2) : 1;
+        boolean pressure = channel.get().kind() == QuantityKind.ABSOLUTE_PRESSURE;
+        double offset = pressure && section.has("offset")
+                ? section.figure("offset", QuantityKind.PRESSURE_DIFFERENCE, -20e5, 20e5)
+                : 0;
         Found found = reading.found().get(section.path() + ".column");
         int line = found == null ? 0 : found.line();
-        return Optional.ofNullable(section.make(
-                () -> new LogColumn(channel.get(), heading.strip(), unit.strip(), stoichiometric, on.strip(), line)));
+        return Optional.ofNullable(section.make(() -> new LogColumn(
+                channel.get(), heading.strip(), unit.strip(), stoichiometric, on.strip(), reads, offset, line)));
     }
 }

@@ -133,7 +133,7 @@ public record MappingProposal(String file, String layout, List<Proposed> channel
                 && c.guess().confidence() == Certainty.SURE
                 && !c.guess().unit().isEmpty();
         LogColumn column =
-                new LogColumn(c.channel(), heading, c.guess().unit(), c.guess().stoichiometric(), "", 0);
+                LogColumn.of(c.channel(), heading, c.guess().unit(), c.guess().stoichiometric());
         return new Proposed(
                 column,
                 (unitSpeaks ? Certainty.LIKELY : by).and(c.guess().confidence()),

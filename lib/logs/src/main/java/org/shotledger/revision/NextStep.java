@@ -53,8 +53,9 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
     public static NextStep of(RunSetup run, LogFindings findings) {
         Causes causes = Causes.of(run.outcome(), findings);
         List<Reading> readings = new ArrayList<>();
-        run.shot().ifPresent(shot -> shot.checkpoints()
-                .forEach(checkpoint -> readings.add(reading(checkpoint, shot, causes, findings))));
+        run.shot()
+                .ifPresent(shot -> shot.checkpoints()
+                        .forEach(checkpoint -> readings.add(reading(checkpoint, shot, causes, findings))));
         List<String> reasons = new ArrayList<>();
         Call call = Call.GO;
         for (Reading reading : readings) {
@@ -93,7 +94,11 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
             case INJECTOR_DUTY -> judged(c, extreme(causes, LogChannel.INJECTOR_DUTY, true), "the most in the pull");
             case EXHAUST_SPREAD ->
                 new Reading(
-                        c, Double.NaN, Double.NaN, Call.GO, "no log holds it: read it by hand; outside: " + c.otherwise());
+                        c,
+                        Double.NaN,
+                        Double.NaN,
+                        Call.GO,
+                        "no log holds it: read it by hand; outside: " + c.otherwise());
         };
     }
 
@@ -103,7 +108,9 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
     }
 
     private static int[] on(ChannelTrace trace) {
-        return IntStream.range(0, trace.size()).filter(i -> trace.nitrous()[i] > 0).toArray();
+        return IntStream.range(0, trace.size())
+                .filter(i -> trace.nitrous()[i] > 0)
+                .toArray();
     }
 
     /** The planned figure times logged over planned power with the nitrous on. */
@@ -175,7 +182,8 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
             for (int j = 0; j < plenum.get().size(); j++) {
                 if (fuel.get().time()[i] == plenum.get().time()[j] && fuel.get().nitrous()[i] > 0) {
                     double drop = fuel.get().logged()[i] - plenum.get().logged()[j];
-                    double standard = Math.hypot(fuel.get().scatter()[i], plenum.get().scatter()[j]);
+                    double standard =
+                            Math.hypot(fuel.get().scatter()[i], plenum.get().scatter()[j]);
                     least = Double.isNaN(least.value()) || drop < least.value() ? new Read(drop, standard) : least;
                 }
             }
@@ -197,24 +205,20 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
             return Read.NONE;
         }
         double mean = java.util.Arrays.stream(good).average().orElseThrow();
-        double square = java.util.Arrays.stream(good).map(v -> (v - mean) * (v - mean)).sum();
+        double square =
+                java.util.Arrays.stream(good).map(v -> (v - mean) * (v - mean)).sum();
         return new Read(mean, Math.sqrt(square / (good.length - 1) / good.length));
     }
 
     private static Reading judged(Checkpoint c, Read read, String which) {
         if (Double.isNaN(read.value())) {
-            return new Reading(
-                    c, read.value(), read.standard(), Call.HOLD, "not logged; read it before the next step");
+            return new Reading(c, read.value(), read.standard(), Call.HOLD, "not logged; read it before the next step");
         }
         String said = which.isEmpty() ? "" : which + ", ";
         if (!c.go(read.value())) {
             boolean rich = c.figure() == Figure.LAMBDA && read.value() < c.low();
             return new Reading(
-                    c,
-                    read.value(),
-                    read.standard(),
-                    rich ? Call.HOLD : Call.STOP,
-                    said + "outside; " + c.otherwise());
+                    c, read.value(), read.standard(), rich ? Call.HOLD : Call.STOP, said + "outside; " + c.otherwise());
         }
         double room = Math.min(read.value() - c.low(), c.high() - read.value());
         return room < 2 * read.standard()
@@ -236,7 +240,8 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
     public String sentence(UnitSystem system) {
         String begin = call.word().toUpperCase(Locale.ROOT) + " after " + run.name() + ". ";
         if (call == Call.GO) {
-            return begin + "Every logged checkpoint lies inside; go on only when those to be read by hand do too. The next step stays an estimate to"
+            return begin
+                    + "Every logged checkpoint lies inside; go on only when those to be read by hand do too. The next step stays an estimate to"
                     + " be proven in small steps.";
         }
         return begin + reasons.stream().map(r -> sentenceCase(r) + ".").collect(Collectors.joining(" "));

@@ -59,9 +59,12 @@ public record Revision(String log, Job before, Job after, List<String> notes) {
             Optional<Value> value = value(after, run, suspect);
             if (value.isPresent()) {
                 after = after.stating(
-                        value.get().path(), value.get().text(), "measured", "log of " + causes.file() + ", " + run.name());
+                        value.get().path(),
+                        value.get().text(),
+                        "measured",
+                        "log of " + causes.file() + ", " + run.name());
             } else {
-                notes.add(note(suspect));
+                notes.add(note(suspect, causes.file()));
             }
         }
         return new Revision(causes.file(), job, after, notes);
@@ -78,7 +81,9 @@ public record Revision(String log, Job before, Job after, List<String> notes) {
             case NITROUS_JETS -> Optional.of(nitrous(car, run, s));
             case NITROUS_FUEL_PRESSURE ->
                 Optional.of(bar(
-                        SheetPaths.NITROUS_FUEL_PRESSURE, setup.nitrousRegulator().basePressure() + s.size(), s));
+                        SheetPaths.NITROUS_FUEL_PRESSURE,
+                        setup.nitrousRegulator().basePressure() + s.size(),
+                        s));
             case NITROUS_FUEL_REFERENCE ->
                 Optional.of(number(
                         SheetPaths.NITROUS_FUEL_REFERENCE,
@@ -86,8 +91,8 @@ public record Revision(String log, Job before, Job after, List<String> notes) {
             case MAIN_FUEL_PRESSURE ->
                 Optional.of(bar(SheetPaths.MAIN_PRESSURE, setup.mainRegulator().basePressure() + s.size(), s));
             case MAIN_FUEL_REFERENCE ->
-                Optional.of(number(
-                        SheetPaths.MAIN_REFERENCE, setup.mainRegulator().boostReference() * (1 - s.size())));
+                Optional.of(
+                        number(SheetPaths.MAIN_REFERENCE, setup.mainRegulator().boostReference() * (1 - s.size())));
             case ENGINE_WORK ->
                 car.origin(SheetPaths.BASE_POWER)
                         .map(o -> new Value(
@@ -127,8 +132,7 @@ public record Revision(String log, Job before, Job after, List<String> notes) {
     private static Value factor(String path, double factor, Suspect s) {
         return new Value(
                 path,
-                String.format(
-                        Locale.ROOT, "%.4f +/- %.4f", factor, ROOT3 * factor * s.standard() / (1 + s.size())));
+                String.format(Locale.ROOT, "%.4f +/- %.4f", factor, ROOT3 * factor * s.standard() / (1 + s.size())));
     }
 
     /** The factor on the jets with which the whole circuit, its solenoid and passages included, flows as the log shows. */
@@ -136,14 +140,19 @@ public record Revision(String log, Job before, Job after, List<String> notes) {
         FuelCircuit circuit = car.nitrous().fuel();
         JetPair jets = run.outcome().setup().jets().orElseThrow();
         double wanted = (1 + s.size()) * flow(car, run, circuit, jets);
-        double factor = boundary(
-                f -> flow(car, run, circuit.withJet(circuit.jet().withMeasured(FlowBand.EXACT.times(f))), jets) < wanted);
+        double factor = boundary(f ->
+                flow(car, run, circuit.withJet(circuit.jet().withMeasured(FlowBand.EXACT.times(f))), jets) < wanted);
         return factor("nitrous-system.fuel.jet-flow-factor", factor, s);
     }
 
     private static double flow(Car car, RunSetup run, FuelCircuit circuit, JetPair jets) {
         double ambient = run.outcome().at().air().pressure();
-        double plenum = ambient + run.outcome().setup().boost().armed().at(run.outcome().setup().arming().rpmHigh());
+        double plenum = ambient
+                + run.outcome()
+                        .setup()
+                        .boost()
+                        .armed()
+                        .at(run.outcome().setup().arming().rpmHigh());
         return car.nitrous()
                 .withFuel(circuit)
                 .fuelFlow(
@@ -185,9 +194,26 @@ public record Revision(String log, Job before, Job after, List<String> notes) {
         return low;
     }
 
-    private static String note(Suspect s) {
-        return "No value of the sheet holds \"" + s.cause().words() + "\": it is to be put right on the car, not written down. "
+    private static String note(Suspect s, String log) {
+        Optional<String> reads = reads(s);
+        if (reads.isPresent()) {
+            return "It is a sensor and not the car: write \"" + reads.get()
+                    + "\" behind its column in the mapping of the log (measured, log of " + log
+                    + "), or mend the sensor. First " + s.cause().measurement() + ".";
+        }
+        return "No value of the sheet holds \"" + s.cause().words()
+                + "\": it is to be put right on the car, not written down. "
                 + s.cause().measurement() + ".";
+    }
+
+    /** What a mapping says of a sensor that reads wrong. */
+    private static Optional<String> reads(Suspect s) {
+        return switch (s.cause()) {
+            case LAMBDA_SENSOR, POWER_READING -> Optional.of(String.format(Locale.ROOT, "reads: %.3f", 1 + s.size()));
+            case BOTTLE_GAUGE, MANIFOLD_GAUGE, RAIL_GAUGE, NITROUS_FUEL_GAUGE ->
+                Optional.of(String.format(Locale.ROOT, "offset: %.3f bar", s.size() / 1e5));
+            default -> Optional.empty();
+        };
     }
 
     /**

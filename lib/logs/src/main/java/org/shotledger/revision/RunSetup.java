@@ -51,7 +51,9 @@ public record RunSetup(String name, Outcome outcome, Optional<Shot> shot, String
             return of(plan, log, "plan", plan, fullShot(plan), "The log names the plan as the setup that was run.");
         }
         Matcher step = STEP.matcher(named);
-        return step.matches() ? step(plan, log, Integer.parseInt(step.group(1))) : sheet(plan, log, folder.resolve(named));
+        return step.matches()
+                ? step(plan, log, Integer.parseInt(step.group(1)))
+                : sheet(plan, log, folder.resolve(named));
     }
 
     private static Optional<Shot> fullShot(Plan plan) {
@@ -72,13 +74,15 @@ public record RunSetup(String name, Outcome outcome, Optional<Shot> shot, String
                 "step " + number,
                 shot.plan(),
                 Optional.of(shot),
-                "The log names step " + number + " of " + shots.size() + " of the step-up plan as the setup that was run.");
+                "The log names step " + number + " of " + shots.size()
+                        + " of the step-up plan as the setup that was run.");
     }
 
     private static RunSetup sheet(Plan plan, EngineLog log, Path file) {
         if (!Files.exists(file)) {
-            throw new IllegalArgumentException("The log " + log.file() + " names the setup \"" + log.setup()
-                    + "\", which is no step of the step-up plan and no file beside it; write \"plan\", \"step N\" or a job sheet.");
+            throw new IllegalArgumentException(
+                    "The log " + log.file() + " names the setup \"" + log.setup()
+                            + "\", which is no step of the step-up plan and no file beside it; write \"plan\", \"step N\" or a job sheet.");
         }
         Job job = Job.load(file);
         return of(
@@ -90,8 +94,7 @@ public record RunSetup(String name, Outcome outcome, Optional<Shot> shot, String
                 "The log names the setup of " + log.setup() + " as what was run.");
     }
 
-    private static RunSetup of(
-            Plan plan, EngineLog log, String name, Plan run, Optional<Shot> shot, String sentence) {
+    private static RunSetup of(Plan plan, EngineLog log, String name, Plan run, Optional<Shot> shot, String sentence) {
         if (log.conditions().isEmpty()) {
             return new RunSetup(name, run.stated(), shot, sentence);
         }

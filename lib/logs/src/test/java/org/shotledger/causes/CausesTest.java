@@ -58,7 +58,6 @@ class CausesTest {
 
     private static void atLeast(int found, int of, double share, List<String> lost) {
         double least = of * share - 2 * Math.sqrt(of * share * (1 - share));
-        System.out.println("found " + found + " of " + of + " " + lost);
         assertTrue(found >= least, found + " of " + of + ": " + String.join("\n", lost));
     }
 
@@ -69,7 +68,10 @@ class CausesTest {
         for (int seed = 0; seed < LOGS; seed++) {
             Plants plant = TOLD.get(seed % TOLD.size());
             Causes causes = causes(plant.plant(SOUND, new Random(seed)), seed);
-            if (causes.first().map(Suspect::cause).filter(c -> c == plant.cause()).isPresent()) {
+            if (causes.first()
+                    .map(Suspect::cause)
+                    .filter(c -> c == plant.cause())
+                    .isPresent()) {
                 first++;
             } else {
                 lost.add(plant + ", seed " + seed + ": " + causes);
@@ -84,7 +86,8 @@ class CausesTest {
         Causes causes = causes(plant.plant(SOUND, new Random(5)), 5);
         Suspect first = causes.suspects().get(0);
         assertTrue(first.cause() == plant.cause() || first.alike().contains(plant.cause()), causes.toString());
-        assertTrue(first.tell().contains(plant.cause().measurement()), first.tell().toString());
+        assertTrue(
+                first.tell().contains(plant.cause().measurement()), first.tell().toString());
         assertTrue(causes.toString().contains("This log does not tell it from"), causes.toString());
     }
 
@@ -129,7 +132,10 @@ class CausesTest {
                             p.setup(s -> s.withBottle(new BottleFill(
                                     s.bottle().charge(), s.bottle().startTemperature() + 100 * less))));
                 case 5 ->
-                    new Sized(Cause.BOOST, 2e5 * less, p.setup(s -> s.withBoost(s.boost().map(g -> g + 2e5 * less))));
+                    new Sized(
+                            Cause.BOOST,
+                            2e5 * less,
+                            p.setup(s -> s.withBoost(s.boost().map(g -> g + 2e5 * less))));
                 default ->
                     new Sized(
                             Cause.NITROUS_FUEL_PRESSURE,
@@ -213,9 +219,7 @@ class CausesTest {
             String[] cells = lines[i].split(",", -1);
             double rpm = Double.parseDouble(cells[1]);
             double torque = Double.parseDouble(cells[10]) * 1e3 / (rpm * 2 * Math.PI / 60);
-            text.append('\n')
-                    .append(lines[i], 0, lines[i].lastIndexOf(',') + 1)
-                    .append(torque);
+            text.append('\n').append(lines[i], 0, lines[i].lastIndexOf(',') + 1).append(torque);
         }
         Causes causes = Causes.of(
                 OUTCOME,

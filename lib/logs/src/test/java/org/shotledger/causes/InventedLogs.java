@@ -26,7 +26,8 @@ public final class InventedLogs {
         Planted planted =
                 Planted.sound(outcome).times(Factor.FUEL_JET_FLOW, fuelFlow).lambda(lambdaReading);
         LogMapping mapping = new LogMapping("", setup, "", Double.NaN, 0, 0, Optional.empty(), java.util.List.of());
-        return EngineLog.read(new StringReader(new PlantedLog(planted).text(11, NoiseOf.WHITE)), "invented.csv", mapping)
+        return EngineLog.read(
+                        new StringReader(new PlantedLog(planted).text(11, NoiseOf.WHITE)), "invented.csv", mapping)
                 .findings();
     }
 }

@@ -84,8 +84,7 @@ final class PlantedLog {
                         truth.at().withVoltage(truth.pumpVoltage()),
                         NitrousOxide.saturatedLiquid(bottle[0]));
         double plenum = plenum(rpm);
-        return reading(
-                cooled.at(rpm, plenum, Mode.NITROUS, cooled.feed(plenum), pump.nitrousFuel(plenum)), bottle[1]);
+        return reading(cooled.at(rpm, plenum, Mode.NITROUS, cooled.feed(plenum), pump.nitrousFuel(plenum)), bottle[1]);
     }
 
     private double[] bottle(double seconds) {
@@ -122,19 +121,20 @@ final class PlantedLog {
     }
 
     LogFindings findings(long seed, NoiseOf noise) {
-        return EngineLog.read(new StringReader(text(seed, noise)), "planted.csv", LogMapping.NONE).findings();
+        return EngineLog.read(new StringReader(text(seed, noise)), "planted.csv", LogMapping.NONE)
+                .findings();
     }
 
     String text(long seed, NoiseOf noise) {
         Random random = new Random(seed);
         double[] wander = new double[8];
-        StringBuilder text = new StringBuilder("time (s),engine speed (rpm),throttle (%),manifold pressure (kPa abs),lambda,"
-                + "fuel pressure (kPa abs),nitrous fuel pressure (kPa abs),bottle pressure (kPa abs),nitrous on,"
-                + "battery voltage (V),wheel power (kW)\n");
+        StringBuilder text =
+                new StringBuilder("time (s),engine speed (rpm),throttle (%),manifold pressure (kPa abs),lambda,"
+                        + "fuel pressure (kPa abs),nitrous fuel pressure (kPa abs),bottle pressure (kPa abs),nitrous on,"
+                        + "battery voltage (V),wheel power (kW)\n");
         double rpm = FIRST;
-        double start = outcome.overPass().isEmpty()
-                ? 50e5
-                : outcome.overPass().get(0).pressure() + truth.bottleReading();
+        double start =
+                outcome.overPass().isEmpty() ? 50e5 : outcome.overPass().get(0).pressure() + truth.bottleReading();
         for (int i = 0; rpm < LAST; i++) {
             double t = i * STEP;
             boolean pulling = t >= 1;
@@ -148,7 +148,12 @@ final class PlantedLog {
                     r.manifold() / 1e3 + 0.5 * next(random, wander, 0, noise),
                     r.lambda() + 0.003 * next(random, wander, 1, noise),
                     r.rail() / 1e3 + 0.3 * PSI / 1e3 * next(random, wander, 2, noise),
-                    (nitrous ? r.fuel() : truth.at().air().pressure() + truth.setup().nitrousRegulator().basePressure())
+                    (nitrous
+                                            ? r.fuel()
+                                            : truth.at().air().pressure()
+                                                    + truth.setup()
+                                                            .nitrousRegulator()
+                                                            .basePressure())
                                     / 1e3
                             + 0.3 * PSI / 1e3 * next(random, wander, 3, noise),
                     (nitrous ? r.bottle() : start) / 1e3 + 3 * PSI / 1e3 * next(random, wander, 4, noise),

@@ -18,7 +18,8 @@ enum Plants {
         Planted plant(Planted p, Random r) {
             double bore = 1 + sign(r) * (0.025 + 0.035 * r.nextDouble());
             return p.setup(s -> s.withJets(new JetPair(
-                    s.jets().orElseThrow().nitrousBore(), bore * s.jets().orElseThrow().fuelBore())));
+                    s.jets().orElseThrow().nitrousBore(),
+                    bore * s.jets().orElseThrow().fuelBore())));
         }
     },
     NITROUS_JETS(Cause.NITROUS_JETS) {
@@ -26,7 +27,8 @@ enum Plants {
         Planted plant(Planted p, Random r) {
             double bore = 1 + sign(r) * (0.025 + 0.035 * r.nextDouble());
             return p.setup(s -> s.withJets(new JetPair(
-                    bore * s.jets().orElseThrow().nitrousBore(), s.jets().orElseThrow().fuelBore())));
+                    bore * s.jets().orElseThrow().nitrousBore(),
+                    s.jets().orElseThrow().fuelBore())));
         }
     },
     LAMBDA_SENSOR(Cause.LAMBDA_SENSOR) {
@@ -38,8 +40,8 @@ enum Plants {
     REFERENCE(Cause.NITROUS_FUEL_REFERENCE) {
         @Override
         Planted plant(Planted p, Random r) {
-            return p.setup(s -> s.withNitrousRegulator(
-                    new Regulator(s.nitrousRegulator().name(), s.nitrousRegulator().basePressure(), 0)));
+            return p.setup(s -> s.withNitrousRegulator(new Regulator(
+                    s.nitrousRegulator().name(), s.nitrousRegulator().basePressure(), 0)));
         }
     },
     FUEL_PRESSURE(Cause.NITROUS_FUEL_PRESSURE) {
@@ -56,8 +58,8 @@ enum Plants {
         @Override
         Planted plant(Planted p, Random r) {
             double colder = 3 + 6 * r.nextDouble();
-            return p.setup(s -> s.withBottle(
-                    new BottleFill(s.bottle().charge(), s.bottle().startTemperature() - colder)));
+            return p.setup(s ->
+                    s.withBottle(new BottleFill(s.bottle().charge(), s.bottle().startTemperature() - colder)));
         }
     },
     PUMP(Cause.NITROUS_FUEL_PUMP) {
@@ -89,19 +91,21 @@ enum Plants {
         @Override
         Planted plant(Planted p, Random r) {
             double left = 0.35 + 0.2 * r.nextDouble();
-            return p.car(c -> c.with(kit(c.nitrous(), n -> new NitrousCircuit(
-                    n.valve(),
-                    n.hoseBore(),
-                    n.hoseLength(),
-                    n.filterLoss(),
-                    new Solenoid(
-                            n.solenoid().bore() * Math.sqrt(left),
-                            n.solenoid().dischargeCoefficient(),
-                            n.solenoid().openingDelay(),
-                            n.solenoid().closingDelay()),
-                    n.lineBore(),
-                    n.lineLength(),
-                    n.jet()))));
+            return p.car(c -> c.with(kit(
+                    c.nitrous(),
+                    n -> new NitrousCircuit(
+                            n.valve(),
+                            n.hoseBore(),
+                            n.hoseLength(),
+                            n.filterLoss(),
+                            new Solenoid(
+                                    n.solenoid().bore() * Math.sqrt(left),
+                                    n.solenoid().dischargeCoefficient(),
+                                    n.solenoid().openingDelay(),
+                                    n.solenoid().closingDelay()),
+                            n.lineBore(),
+                            n.lineLength(),
+                            n.jet()))));
         }
     },
     FILTER(Cause.NITROUS_FILTER) {

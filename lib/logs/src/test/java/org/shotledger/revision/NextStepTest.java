@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.StringReader;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -12,7 +13,10 @@ import org.shotledger.causes.InventedLogs;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.job.Difference;
 import org.shotledger.job.Job;
+import org.shotledger.logs.EngineLog;
+import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
+import org.shotledger.logs.LogMapping;
 import org.shotledger.plan.Plan;
 import org.shotledger.stepup.Checkpoint.Figure;
 import org.shotledger.stepup.Shot;
@@ -57,7 +61,8 @@ class NextStepTest {
     @Test
     void held_against_the_plan_the_same_log_misses_power() {
         NextStep next = next(log("plan", 1, 1));
-        assertTrue(reading(next, Figure.WHEEL_POWER).read() < 0.98 * PLAN.stated().power());
+        assertTrue(
+                reading(next, Figure.WHEEL_POWER).read() < 0.98 * PLAN.stated().power());
     }
 
     @Test
@@ -65,7 +70,7 @@ class NextStepTest {
         assertEquals(Call.STOP, next(log("step 1", 0.75, 1)).call());
         NextStep rich = next(log("step 1", 1.6, 1));
         assertEquals(Call.HOLD, reading(rich, Figure.LAMBDA).call(), rich.sentence(UnitSystem.SI));
-        NextStep sensor = next(log("step 1", 1, 0.95));
+        NextStep sensor = next(log("step 1", 0.75, 0.95));
         assertEquals(Call.STOP, reading(sensor, Figure.LAMBDA).call(), sensor.sentence(UnitSystem.SI));
         assertTrue(reading(sensor, Figure.LAMBDA).reason().contains("may read rich"), sensor.sentence(UnitSystem.SI));
     }
@@ -73,11 +78,13 @@ class NextStepTest {
     @Test
     void a_setup_that_is_not_there_is_refused_with_what_there_is() {
         String step = assertThrows(
-                        IllegalArgumentException.class, () -> RunSetup.of(PLAN, log("step 99", 1, 1).log(), FOLDER))
+                        IllegalArgumentException.class,
+                        () -> RunSetup.of(PLAN, log("step 99", 1, 1).log(), FOLDER))
                 .getMessage();
         assertTrue(step.contains("step 99") && step.contains("which has"), step);
         String file = assertThrows(
-                        IllegalArgumentException.class, () -> RunSetup.of(PLAN, log("other.yaml", 1, 1).log(), FOLDER))
+                        IllegalArgumentException.class,
+                        () -> RunSetup.of(PLAN, log("other.yaml", 1, 1).log(), FOLDER))
                 .getMessage();
         assertTrue(file.contains("no file beside it"), file);
     }
@@ -108,9 +115,26 @@ class NextStepTest {
                 .massFlow();
         double size = next.causes().suspect(Cause.FUEL_JETS).orElseThrow().size();
         assertEquals(1 + size, is / was, 1e-3, "at " + rpm);
-        assertTrue(JOB.differences(JOB).isEmpty() && Revision.of(JOB, next.run(), next.causes(), List.of())
-                .differences()
-                .isEmpty());
+        assertTrue(JOB.differences(JOB).isEmpty()
+                && Revision.of(JOB, next.run(), next.causes(), List.of())
+                        .differences()
+                        .isEmpty());
+    }
+
+    /** What a sensor was found to read goes into the mapping, and read with it the log agrees. */
+    @Test
+    void a_sensor_that_reads_wrong_is_put_right_in_the_mapping() {
+        NextStep next = next(log("step 1", 1, 1.05));
+        Revision revision = Revision.of(JOB, next.run(), next.causes(), List.of(Cause.LAMBDA_SENSOR));
+        assertTrue(revision.differences().isEmpty(), revision.toString());
+        String line = revision.notes().get(0);
+        String reads = line.substring(line.indexOf("reads: "), line.indexOf('"', line.indexOf("reads: ")));
+        LogMapping mapping = LogMapping.read(
+                "channels:\n  lambda: {column: L, " + reads + "}\n  time: {column: T, unit: s}\n", "a.yaml");
+        double[] read = EngineLog.read(new StringReader("T,L\n0,1.05\n1,0.84\n"), "a.csv", mapping)
+                .values(LogChannel.LAMBDA);
+        assertEquals(1, read[0], 0.005);
+        assertEquals(0.8, read[1], 0.004);
     }
 
     @Test

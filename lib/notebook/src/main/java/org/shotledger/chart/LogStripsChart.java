@@ -121,7 +121,13 @@ public record LogStripsChart(String log, List<Strip> strips) {
         void draw() {
             double from = begin;
             double to = strip.time()[strip.time().length - 1];
-            plot.add("_one" + floor, new double[] {from, to}, new double[] {y(1), y(1)}, Look.SPEED, Plot.Style.LINE, false);
+            plot.add(
+                    "_one" + floor,
+                    new double[] {from, to},
+                    new double[] {y(1), y(1)},
+                    Look.SPEED,
+                    Plot.Style.LINE,
+                    false);
             List<double[][]> bands = new ArrayList<>();
             for (int[] run : runs()) {
                 bands.add(band(run));
@@ -130,8 +136,15 @@ public record LogStripsChart(String log, List<Strip> strips) {
             for (int[] run : runs()) {
                 String name = first && run[0] == 0 ? "logged" : "_logged" + floor + "-" + run[0];
                 plot.add(name, part(strip.time(), run), ys(strip.ratio(), run), Look.TOTAL, Plot.Style.LINE, false);
-                String fitted = first && run[0] == 0 ? "with the likeliest causes" : "_explained" + floor + "-" + run[0];
-                plot.add(fitted, part(strip.time(), run), ys(strip.explained(), run), Look.SECOND, Plot.Style.LINE, false);
+                String fitted =
+                        first && run[0] == 0 ? "with the likeliest causes" : "_explained" + floor + "-" + run[0];
+                plot.add(
+                        fitted,
+                        part(strip.time(), run),
+                        ys(strip.explained(), run),
+                        Look.SECOND,
+                        Plot.Style.LINE,
+                        false);
             }
             int[] off = IntStream.range(0, strip.off().length)
                     .filter(i -> strip.off()[i])

@@ -57,7 +57,8 @@ public record JobSource(String file, Path folder, String text, Map<String, Path>
             return with(path, value, Optional.of(reason));
         }
         String changed = section instanceof Mapping mapping
-                ? Rewrite.adding(text, mapping, path.substring(dot + 1), value, reason).orElse(null)
+                ? Rewrite.adding(text, mapping, path.substring(dot + 1), value, reason)
+                        .orElse(null)
                 : null;
         if (changed == null) {
             throw new IllegalArgumentException("The sheet " + file + " has no section for \"" + path

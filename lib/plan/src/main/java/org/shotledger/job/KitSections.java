@@ -18,8 +18,8 @@ import java.util.Optional;
 import org.shotledger.bottle.Bottle;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.car.BuilderLimits;
-import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.flow.FlowBand;
+import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.nitrous.FuelCircuit;
 import org.shotledger.nitrous.JetLadder;
 import org.shotledger.nitrous.NitrousCircuit;
@@ -82,9 +82,10 @@ final class KitSections {
                 : Double.NaN;
         Optional<FlowBand> measured = measured(s);
         return s.make(() -> {
-            NitrousCircuit made =
-                    new NitrousCircuit(valve, hoseBore, hoseLength, filter, solenoid, lineBore, lineLength, coefficient);
-            return measured.map(band -> made.withJet(made.jet().withMeasured(band))).orElse(made);
+            NitrousCircuit made = new NitrousCircuit(
+                    valve, hoseBore, hoseLength, filter, solenoid, lineBore, lineLength, coefficient);
+            return measured.map(band -> made.withJet(made.jet().withMeasured(band)))
+                    .orElse(made);
         });
     }
 
@@ -95,8 +96,8 @@ final class KitSections {
         }
         double factor = s.figure("jet-flow-factor", RATIO, 0.3, 2);
         double standard = s.uncertainty("jet-flow-factor");
-        return Optional.ofNullable(s.make(() -> FlowBand.around(
-                factor, Double.isNaN(standard) ? UNSTATED_MEASUREMENT : standard / factor)));
+        return Optional.ofNullable(s.make(
+                () -> FlowBand.around(factor, Double.isNaN(standard) ? UNSTATED_MEASUREMENT : standard / factor)));
     }
 
     private static FuelCircuit fuel(Section s) {
@@ -108,7 +109,8 @@ final class KitSections {
         Optional<FlowBand> measured = measured(s);
         return s.make(() -> {
             FuelCircuit made = new FuelCircuit(pumps, solenoid, coefficient, cell);
-            return measured.map(band -> made.withJet(made.jet().withMeasured(band))).orElse(made);
+            return measured.map(band -> made.withJet(made.jet().withMeasured(band)))
+                    .orElse(made);
         });
     }
 

@@ -161,7 +161,8 @@ final class Checkpoints {
 
     private static Checkpoint bound(
             Checkpoint.Figure figure, String what, QuantityKind kind, double expected, double high, String otherwise) {
-        return new Checkpoint(figure, what, kind, expected, Double.NEGATIVE_INFINITY, high, otherwise, Provenance.ASSUMED);
+        return new Checkpoint(
+                figure, what, kind, expected, Double.NEGATIVE_INFINITY, high, otherwise, Provenance.ASSUMED);
     }
 
     /** The value up to which a predicate holds, from one that holds; the far end when it holds there too. */
