@@ -27,6 +27,8 @@ final class CauseFit {
     private static final double NAMED = 0.02;
     /** Nor shares that the log has not raised by this factor above what they were before it was read. */
     private static final double MORE = 1.15;
+    /** Shares closer than this are ordered by how much of the differences each explains. */
+    private static final double SAME_SHARE = 0.05;
     /** Half sums of squares closer than this explain a log alike: a likelihood within a factor of e squared. */
     private static final double ALIKE = 2;
     /** A channel tells two causes apart from so many usual uncertainties on. */
@@ -161,7 +163,8 @@ final class CauseFit {
         double nothing = Math.exp(log(fits.get(0)) - most) / total;
         List<Suspect> suspects = shares.entrySet().stream()
                 .filter(e -> e.getValue() >= Math.max(NAMED, MORE * prior(e.getKey())))
-                .sorted(Map.Entry.<Cause, Double>comparingByValue().reversed())
+                .sorted(Comparator.comparingDouble((Map.Entry<Cause, Double> e) -> -Math.round(e.getValue() / SAME_SHARE))
+                        .thenComparingDouble(e -> -gain(e.getKey(), bests.get(e.getKey()))))
                 .map(e -> suspect(e.getKey(), e.getValue(), bests.get(e.getKey())))
                 .toList();
         return new Causes(
@@ -172,6 +175,13 @@ final class CauseFit {
                 traces(best(fits)),
                 missing(),
                 evidence.power());
+    }
+
+    /** What a cause takes from the misfit of its set. */
+    private double gain(Cause cause, Fit fit) {
+        int[] others = Arrays.stream(fit.members()).filter(k -> cause(k) != cause).toArray();
+        Fit without = others.length == 0 ? search.nothing() : search.fit(others);
+        return without.least() - fit.least();
     }
 
     private Suspect suspect(Cause cause, double share, Fit fit) {

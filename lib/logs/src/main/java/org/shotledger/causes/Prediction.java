@@ -34,7 +34,7 @@ final class Prediction {
     private final Run planned;
     private final double[] temperature;
     private final double[] pressure;
-    private final double[] kept;
+    private final double[][] kept;
     private final FeedFlow feed;
     private final double feedTemperature;
     private final PolynomialSplineFunction flow;
@@ -76,29 +76,41 @@ final class Prediction {
         return Double.NaN;
     }
 
-    /** How much of a colder start is left in each piece: a colder bottle flows less and cools less. */
-    private double[] kept() {
-        double[] all = new double[bins.size()];
-        Arrays.fill(all, 1);
+    /**
+     * How much of a colder start is left in each piece, of its temperature and of the pressure that goes with that: a colder bottle flows
+     * less and cools less, and a full one may stand above its vapour pressure.
+     */
+    private double[][] kept() {
+        double[][] all = new double[2][bins.size()];
+        Arrays.fill(all[0], 1);
+        Arrays.fill(all[1], 1);
         if (outcome.overPass().isEmpty()) {
             return all;
         }
         Setup setup = outcome.setup();
-        BottleFill colder =
-                new BottleFill(setup.bottle().charge(), setup.bottle().startTemperature() - COLDER);
+        BottleFill colder = new BottleFill(
+                setup.bottle().charge(), setup.bottle().startTemperature() - COLDER);
         List<PassOutcome.Moment> pass = Evaluate.of(outcome.car(), setup.withBottle(colder), outcome.at())
                 .overPass();
-        for (int i = 0; i < all.length; i++) {
-            double there = (temperature[i] - bottle(pass, bins.get(i).seconds(), true)) / COLDER;
-            all[i] = Double.isNaN(there) ? 1 : there;
+        for (int i = 0; i < bins.size(); i++) {
+            double cold = bottle(pass, bins.get(i).seconds(), true);
+            if (!Double.isNaN(cold + temperature[i]) && cold < temperature[i]) {
+                all[0][i] = (temperature[i] - cold) / COLDER;
+                all[1][i] = (pressure[i] - bottle(pass, bins.get(i).seconds(), false))
+                        / (vapour(temperature[i]) - vapour(cold));
+            }
         }
         return all;
+    }
+
+    private static double vapour(double kelvin) {
+        return NitrousOxide.saturationPressure(Math.min(kelvin, HOTTEST));
     }
 
     /** Temperature of the bottle in a piece: what it has cooled goes with what has flowed. */
     private double kelvin(Run run, double share, int i) {
         double start = outcome.overPass().get(0).temperature();
-        return start - (start - temperature[i]) * share + run.bottle() * kept[i];
+        return start - (start - temperature[i]) * share + run.bottle() * kept[0][i];
     }
 
     private static FluidState liquid(double kelvin) {
@@ -237,8 +249,6 @@ final class Prediction {
     }
 
     private double bottlePressure(Run run, double share, int i) {
-        return pressure[i]
-                + NitrousOxide.saturationPressure(Math.min(kelvin(run, share, i), HOTTEST))
-                - NitrousOxide.saturationPressure(Math.min(temperature[i], HOTTEST));
+        return pressure[i] + kept[1][i] * (vapour(kelvin(run, share, i)) - vapour(temperature[i]));
     }
 }

@@ -208,6 +208,19 @@ class CausesTest {
         assertTrue(causes.missing().contains("wheel power"), causes.missing().toString());
     }
 
+    @Test
+    void a_track_log_gives_power_by_acceleration_and_the_cause() {
+        Causes sound = Causes.of(OUTCOME, TrackLog.of(SOUND, 1));
+        assertTrue(sound.power().contains("acceleration"), sound.power());
+        ChannelTrace power = sound.trace(LogChannel.WHEEL_POWER).orElseThrow();
+        for (int i = 0; i < power.size(); i++) {
+            assertTrue(!power.off(i), "the band holds the true power at " + power.rpm()[i]);
+        }
+        assertEquals(Optional.empty(), sound.first(), sound.toString());
+        Causes less = Causes.of(OUTCOME, TrackLog.of(SOUND.lambda(1.05), 2));
+        assertEquals(Cause.LAMBDA_SENSOR, less.suspects().get(0).cause(), less.toString());
+    }
+
     /** Wheel torque referred to engine speed is wheel power over engine speed, in another unit. */
     @Test
     void wheel_torque_serves_as_power() {
