@@ -100,7 +100,7 @@ class NextStepTest {
     void an_accepted_finding_becomes_a_revision_that_predicts_the_log() {
         LogFindings log = log("step 1", 0.93, 1);
         NextStep next = next(log);
-        Revision revision = Revision.of(JOB, next.run(), next.causes(), List.of(Cause.FUEL_JETS));
+        SheetRevision revision = SheetRevision.of(JOB, next.run(), next.causes(), List.of(Cause.FUEL_JETS));
         List<Difference> changed = revision.differences();
         assertEquals(1, changed.size(), revision.toString());
         assertEquals("nitrous-system.fuel.jet-flow-factor", changed.get(0).path());
@@ -116,7 +116,7 @@ class NextStepTest {
         double size = next.causes().suspect(Cause.FUEL_JETS).orElseThrow().size();
         assertEquals(1 + size, is / was, 1e-3, "at " + rpm);
         assertTrue(JOB.differences(JOB).isEmpty()
-                && Revision.of(JOB, next.run(), next.causes(), List.of())
+                && SheetRevision.of(JOB, next.run(), next.causes(), List.of())
                         .differences()
                         .isEmpty());
     }
@@ -125,7 +125,7 @@ class NextStepTest {
     @Test
     void a_sensor_that_reads_wrong_is_put_right_in_the_mapping() {
         NextStep next = next(log("step 1", 1, 1.05));
-        Revision revision = Revision.of(JOB, next.run(), next.causes(), List.of(Cause.LAMBDA_SENSOR));
+        SheetRevision revision = SheetRevision.of(JOB, next.run(), next.causes(), List.of(Cause.LAMBDA_SENSOR));
         assertTrue(revision.differences().isEmpty(), revision.toString());
         String line = revision.notes().get(0);
         String reads = line.substring(line.indexOf("reads: "), line.indexOf('"', line.indexOf("reads: ")));
@@ -142,7 +142,7 @@ class NextStepTest {
         NextStep next = next(log("step 1", 0.93, 1));
         String refused = assertThrows(
                         IllegalArgumentException.class,
-                        () -> Revision.of(JOB, next.run(), next.causes(), List.of(Cause.BOTTLE_GAUGE)))
+                        () -> SheetRevision.of(JOB, next.run(), next.causes(), List.of(Cause.BOTTLE_GAUGE)))
                 .getMessage();
         assertTrue(refused.contains("bottle pressure gauge") && refused.contains("accept one of"), refused);
     }

@@ -11,7 +11,7 @@ import org.shotledger.reconcile.NitrousShare;
 import org.shotledger.reconcile.Overlay;
 import org.shotledger.reconcile.Reconciliation;
 import org.shotledger.revision.NextStep;
-import org.shotledger.revision.Revision;
+import org.shotledger.revision.SheetRevision;
 import org.shotledger.table.Shown;
 
 /** Shows logs and what they say of a plan in the units of the session; one nested class a type. */
@@ -103,10 +103,10 @@ public final class LogRenderer {
     }
 
     /** Shows a revision: what would change, and what no sheet holds. */
-    public static final class OfRevision extends ResultRenderer<Revision> {
+    public static final class OfRevision extends ResultRenderer<SheetRevision> {
         /** Made by the service loader. */
         public OfRevision() {
-            super(Revision.class, (revision, shown) -> {
+            super(SheetRevision.class, (revision, shown) -> {
                 List<Displayable> pieces = new ArrayList<>();
                 if (revision.differences().isEmpty()) {
                     pieces.add(new Sentence("Nothing of the sheet is changed."));

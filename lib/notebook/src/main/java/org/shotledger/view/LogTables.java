@@ -12,7 +12,7 @@ import org.shotledger.reconcile.Overlay;
 import org.shotledger.reconcile.Reconciliation;
 import org.shotledger.revision.NextStep;
 import org.shotledger.revision.Reading;
-import org.shotledger.revision.Revision;
+import org.shotledger.revision.SheetRevision;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
@@ -150,7 +150,7 @@ public final class LogTables {
      * @param revision the revision
      * @return one row a value
      */
-    public static Listing of(Revision revision) {
+    public static Listing of(SheetRevision revision) {
         Listing.Builder rows = Listing.titled("What the log of " + revision.log() + " would change in the sheet")
                 .words("Value")
                 .words("Stands")

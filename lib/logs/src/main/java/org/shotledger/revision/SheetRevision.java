@@ -26,12 +26,12 @@ import org.shotledger.setup.Setup;
  * @param after the job with the accepted findings, each "measured, log of ..."
  * @param notes what of the findings no sheet can hold, and what to do with it
  */
-public record Revision(String log, Job before, Job after, List<String> notes) {
+public record SheetRevision(String log, Job before, Job after, List<String> notes) {
     private static final int HALVINGS = 60;
     private static final double ROOT3 = Math.sqrt(3);
 
     /** Copies the list. */
-    public Revision {
+    public SheetRevision {
         notes = List.copyOf(notes);
     }
 
@@ -45,7 +45,7 @@ public record Revision(String log, Job before, Job after, List<String> notes) {
      * @return the revision; equal to the job where nothing is accepted
      * @throws IllegalArgumentException when a cause is not among the suspects of the log
      */
-    public static Revision of(Job job, RunSetup run, Causes causes, List<Cause> accepted) {
+    public static SheetRevision of(Job job, RunSetup run, Causes causes, List<Cause> accepted) {
         Job after = job;
         List<String> notes = new ArrayList<>();
         for (Cause cause : accepted) {
@@ -67,7 +67,7 @@ public record Revision(String log, Job before, Job after, List<String> notes) {
                 notes.add(note(suspect, causes.file()));
             }
         }
-        return new Revision(causes.file(), job, after, notes);
+        return new SheetRevision(causes.file(), job, after, notes);
     }
 
     /** A value of the sheet. */
