@@ -16,8 +16,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "map",
         description =
-                "Writes NAME.log.yaml beside a log NAME.csv: which column is which channel, proposed from headings, units and"
-                        + " values, each with its reason. Look through it before it counts; what is doubtful stands as a comment.")
+                "Writes NAME.log.yaml beside a log NAME.csv: which column is which channel, proposed from headings,"
+                        + " units and values, each with its reason. Look through it before it counts; what is doubtful"
+                        + " stands as a comment.")
 final class MapCommand implements Callable<Integer> {
 
     @Spec

@@ -25,7 +25,8 @@ public enum Cause {
     NITROUS_SOLENOID(
             "nitrous solenoid not fully open",
             Size.CLOSED,
-            "read the nitrous pressure before and behind the solenoid with the nitrous on, and its voltage and current"),
+            "read the nitrous pressure before and behind the solenoid with the nitrous on, and its voltage and"
+                    + " current"),
     /** The nitrous filter is blocked. */
     NITROUS_FILTER(
             "nitrous filter blocked",

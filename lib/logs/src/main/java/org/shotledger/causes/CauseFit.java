@@ -56,8 +56,8 @@ final class CauseFit {
         this.values = Values.of(evidence, prediction.of(planned));
         if (values.size() < 3) {
             throw new IllegalArgumentException("The log " + findings.log().file()
-                    + " has too few values where the setup that was run has an answer; log lambda, manifold pressure, the fuel"
-                    + " pressures and the bottle pressure over a pull within the speeds of the setup.");
+                    + " has too few values where the setup that was run has an answer; log lambda, manifold pressure,"
+                    + " the fuel pressures and the bottle pressure over a pull within the speeds of the setup.");
         }
         this.responses = Hypotheses.of(outcome, evidence.powerStandard()).stream()
                 .map(h -> Response.of(h, prediction, planned, values))
@@ -163,7 +163,8 @@ final class CauseFit {
         double nothing = Math.exp(log(fits.get(0)) - most) / total;
         List<Suspect> suspects = shares.entrySet().stream()
                 .filter(e -> e.getValue() >= Math.max(NAMED, MORE * prior(e.getKey())))
-                .sorted(Comparator.comparingDouble((Map.Entry<Cause, Double> e) -> -Math.round(e.getValue() / SAME_SHARE))
+                .sorted(Comparator.comparingDouble(
+                                (Map.Entry<Cause, Double> e) -> -Math.round(e.getValue() / SAME_SHARE))
                         .thenComparingDouble(e -> -gain(e.getKey(), bests.get(e.getKey()))))
                 .map(e -> suspect(e.getKey(), e.getValue(), bests.get(e.getKey())))
                 .toList();
@@ -179,7 +180,8 @@ final class CauseFit {
 
     /** What a cause takes from the misfit of its set. */
     private double gain(Cause cause, Fit fit) {
-        int[] others = Arrays.stream(fit.members()).filter(k -> cause(k) != cause).toArray();
+        int[] others =
+                Arrays.stream(fit.members()).filter(k -> cause(k) != cause).toArray();
         Fit without = others.length == 0 ? search.nothing() : search.fit(others);
         return without.least() - fit.least();
     }

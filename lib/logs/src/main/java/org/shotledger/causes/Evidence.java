@@ -39,8 +39,8 @@ record Evidence(
         List<Bin> bins = Stretches.of(outcome, findings, pulls);
         if (bins.size() < 3) {
             throw new IllegalArgumentException("The log " + findings.log().file() + " has " + bins.size()
-                    + " settled pieces in its pulls; at least 3 are needed to ask for causes: log a longer pull, or one in which the"
-                    + " nitrous stays on for more than a second.");
+                    + " settled pieces in its pulls; at least 3 are needed to ask for causes: log a longer pull, or"
+                    + " one in which the nitrous stays on for more than a second.");
         }
         Source power = Source.of(outcome.car(), outcome, findings, pulls);
         int n = Observable.values().length;
@@ -139,8 +139,8 @@ record Evidence(
             return new Source(
                     Optional.empty(),
                     0,
-                    "The log has no power, no torque and no vehicle speed with a vehicle in the sheet: mixture, pressures and flows"
-                            + " are judged without it.");
+                    "The log has no power, no torque and no vehicle speed with a vehicle in the sheet: mixture,"
+                            + " pressures and flows are judged without it.");
         }
 
         private static Source accelerated(Vehicle vehicle, Outcome outcome, LogFindings findings, List<Pull> pulls) {
@@ -182,7 +182,8 @@ record Evidence(
                     relative / n,
                     String.format(
                             java.util.Locale.ROOT,
-                            "Power is had from the acceleration of the car (standard uncertainty %.1f %% that all its values share).",
+                            "Power is had from the acceleration of the car (standard uncertainty %.1f %% that all its"
+                                    + " values share).",
                             100 * relative / n));
         }
 

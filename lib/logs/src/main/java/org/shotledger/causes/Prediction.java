@@ -88,8 +88,8 @@ final class Prediction {
             return all;
         }
         Setup setup = outcome.setup();
-        BottleFill colder = new BottleFill(
-                setup.bottle().charge(), setup.bottle().startTemperature() - COLDER);
+        BottleFill colder =
+                new BottleFill(setup.bottle().charge(), setup.bottle().startTemperature() - COLDER);
         List<PassOutcome.Moment> pass = Evaluate.of(outcome.car(), setup.withBottle(colder), outcome.at())
                 .overPass();
         for (int i = 0; i < bins.size(); i++) {

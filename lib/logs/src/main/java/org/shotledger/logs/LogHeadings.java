@@ -85,7 +85,8 @@ final class LogHeadings {
                     0,
                     "time",
                     "",
-                    "The log has no time; name a column \"time [s]\", or say in a mapping beside the log which of its columns ("
+                    "The log has no time; name a column \"time [s]\", or say in a mapping beside the log which of its"
+                            + " columns ("
                             + names() + ") is the time; a mapping can be proposed from the headings.");
         } else {
             problems.add(new Problem(
@@ -183,8 +184,8 @@ final class LogHeadings {
                     column,
                     unit,
                     "The column " + Excerpt.quoted(heading.name())
-                            + " is a gauge pressure, and nothing says above which ambient; name it in a file beside the log,"
-                            + " such as \"ambient: 0.98 bar abs\".");
+                            + " is a gauge pressure, and nothing says above which ambient; name it in a file beside"
+                            + " the log, such as \"ambient: 0.98 bar abs\".");
             return;
         }
         try {
@@ -227,8 +228,8 @@ final class LogHeadings {
                     Double.NaN,
                     1,
                     "Numbers of " + Excerpt.quoted(heading.name())
-                            + " such as 4,201 or 4.201 can be thousands or decimals and nothing in the file tells; they are read with"
-                            + " a decimal " + (layout.comma(heading.column()) ? "comma" : "point")
+                            + " such as 4,201 or 4.201 can be thousands or decimals and nothing in the file tells;"
+                            + " they are read with a decimal " + (layout.comma(heading.column()) ? "comma" : "point")
                             + ", say \"decimal: comma\" or \"decimal: point\" in the mapping."));
         }
     }

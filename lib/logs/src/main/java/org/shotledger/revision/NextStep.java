@@ -53,9 +53,8 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
     public static NextStep of(RunSetup run, LogFindings findings) {
         Causes causes = Causes.of(run.outcome(), findings);
         List<Reading> readings = new ArrayList<>();
-        run.shot()
-                .ifPresent(shot -> shot.checkpoints()
-                        .forEach(checkpoint -> readings.add(reading(checkpoint, shot, causes, findings))));
+        run.shot().ifPresent(shot -> shot.checkpoints()
+                .forEach(checkpoint -> readings.add(reading(checkpoint, shot, causes, findings))));
         List<String> reasons = new ArrayList<>();
         Call call = Call.GO;
         for (Reading reading : readings) {
@@ -241,8 +240,8 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
         String begin = call.word().toUpperCase(Locale.ROOT) + " after " + run.name() + ". ";
         if (call == Call.GO) {
             return begin
-                    + "Every logged checkpoint lies inside; go on only when those to be read by hand do too. The next step stays an estimate to"
-                    + " be proven in small steps.";
+                    + "Every logged checkpoint lies inside; go on only when those to be read by hand do too. The next"
+                    + " step stays an estimate to be proven in small steps.";
         }
         return begin + reasons.stream().map(r -> sentenceCase(r) + ".").collect(Collectors.joining(" "));
     }

@@ -44,8 +44,8 @@ public record RunSetup(String name, Outcome outcome, Optional<Shot> shot, String
                     "plan",
                     plan,
                     fullShot(plan),
-                    "The log does not say which setup was run; it is held against the plan. Write \"setup: plan\", \"setup: step 1\" or"
-                            + " \"setup: FILE\" into its mapping.");
+                    "The log does not say which setup was run; it is held against the plan. Write \"setup: plan\","
+                            + " \"setup: step 1\" or \"setup: FILE\" into its mapping.");
         }
         if (named.equalsIgnoreCase("plan")) {
             return of(plan, log, "plan", plan, fullShot(plan), "The log names the plan as the setup that was run.");
@@ -80,9 +80,9 @@ public record RunSetup(String name, Outcome outcome, Optional<Shot> shot, String
 
     private static RunSetup sheet(Plan plan, EngineLog log, Path file) {
         if (!Files.exists(file)) {
-            throw new IllegalArgumentException(
-                    "The log " + log.file() + " names the setup \"" + log.setup()
-                            + "\", which is no step of the step-up plan and no file beside it; write \"plan\", \"step N\" or a job sheet.");
+            throw new IllegalArgumentException("The log " + log.file() + " names the setup \"" + log.setup()
+                    + "\", which is no step of the step-up plan and no file beside it; write \"plan\", \"step"
+                    + " N\" or a job sheet.");
         }
         Job job = Job.load(file);
         return of(

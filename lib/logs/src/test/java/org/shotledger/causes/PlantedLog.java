@@ -129,9 +129,9 @@ final class PlantedLog {
         Random random = new Random(seed);
         double[] wander = new double[8];
         StringBuilder text =
-                new StringBuilder("time (s),engine speed (rpm),throttle (%),manifold pressure (kPa abs),lambda,"
-                        + "fuel pressure (kPa abs),nitrous fuel pressure (kPa abs),bottle pressure (kPa abs),nitrous on,"
-                        + "battery voltage (V),wheel power (kW)\n");
+                new StringBuilder("time (s),engine speed (rpm),throttle (%),manifold pressure (kPa abs),lambda,fuel"
+                        + " pressure (kPa abs),nitrous fuel pressure (kPa abs),bottle pressure (kPa abs),nitrous"
+                        + " on,battery voltage (V),wheel power (kW)\n");
         double rpm = FIRST;
         double start =
                 outcome.overPass().isEmpty() ? 50e5 : outcome.overPass().get(0).pressure() + truth.bottleReading();

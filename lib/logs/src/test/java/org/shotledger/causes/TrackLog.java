@@ -37,18 +37,21 @@ final class TrackLog {
         double perSpeed = turns / Grip.radius(car.tyres()) * 60 / (2 * Math.PI);
         double mass = car.mass() * (1.04 + 0.0025 * turns * turns);
         double rho = truth.at().air().density();
-        StringBuilder text = new StringBuilder("time (s),engine speed (rpm),throttle (%),manifold pressure (kPa abs),lambda,"
-                + "nitrous fuel pressure (kPa abs),bottle pressure (kPa abs),nitrous on,vehicle speed (km/h)\n");
+        StringBuilder text = new StringBuilder(
+                "time (s),engine speed (rpm),throttle (%),manifold pressure (kPa abs),lambda,nitrous fuel pressure"
+                        + " (kPa abs),bottle pressure (kPa abs),nitrous on,vehicle speed (km/h)\n");
         double speed = 4600 / perSpeed;
         double since = 0;
         for (int i = 0; speed * perSpeed < 7900; i++) {
             double rpm = speed * perSpeed;
             boolean on = rpm >= OPEN && rpm < CLOSE;
             since += on ? STEP : 0;
-            double plenum = truth.at().air().pressure() + truth.setup().boost().armed().at(rpm);
+            double plenum =
+                    truth.at().air().pressure() + truth.setup().boost().armed().at(rpm);
             PassOutcome.Moment bottle = moment(outcome, since);
             OperatingPoint p = on
-                    ? model.withBottle(NitrousOxide.saturatedLiquid(bottle.temperature())).at(rpm, plenum, Mode.NITROUS)
+                    ? model.withBottle(NitrousOxide.saturatedLiquid(bottle.temperature()))
+                            .at(rpm, plenum, Mode.NITROUS)
                     : model.at(rpm, plenum, Mode.ARMED);
             text.append(String.format(
                     Locale.ROOT,

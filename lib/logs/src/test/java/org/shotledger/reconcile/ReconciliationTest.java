@@ -87,7 +87,8 @@ class ReconciliationTest {
         assertTrue(sentence.contains("leaner than expected on average"), sentence);
         assertTrue(
                 sentence.contains(
-                        "beyond what the jets' usual tolerance (half a thousandth of an inch on the bore; common practice, no source) explains"),
+                        "beyond what the jets' usual tolerance (half a thousandth of an inch on the bore; common"
+                                + " practice, no source) explains"),
                 sentence);
     }
 
