@@ -24,6 +24,7 @@ import picocli.CommandLine.Command;
             NewCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
+            MapCommand.class,
             DiffCommand.class,
             DoctorCommand.class
         },

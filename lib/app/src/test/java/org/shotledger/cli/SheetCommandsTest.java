@@ -79,6 +79,31 @@ class SheetCommandsTest {
     }
 
     @Test
+    void a_mapping_is_proposed_written_once_and_read_by_the_check() throws IOException {
+        StringBuilder rows = new StringBuilder("Time [s],Engine Speed [rpm],AFR Lambda,MAP [kPa]\n");
+        for (int i = 0; i < 200; i++) {
+            rows.append(i * 0.02)
+                    .append(',')
+                    .append(3000 + 20 * i)
+                    .append(",0.81,")
+                    .append(180 + i % 3)
+                    .append('\n');
+        }
+        Path log = Files.writeString(folder.resolve("pull.csv"), rows);
+        Path mapping = folder.resolve("pull.log.yaml");
+        assertEquals(0, run("map", log.toString()), out::toString);
+        assertTrue(
+                out.toString().startsWith("wrote ") && Files.readString(mapping).contains("engine-speed"),
+                out.toString());
+        assertEquals(0, run("check", log.toString(), mapping.toString()), out::toString);
+        String written = Files.writeString(mapping, "# mine\n" + Files.readString(mapping))
+                .toString();
+        assertEquals(1, run("map", log.toString()));
+        assertTrue(out.toString().contains("stands already")
+                && Files.readString(Path.of(written)).startsWith("# mine"));
+    }
+
+    @Test
     void a_log_is_checked_with_the_mapping_beside_it() throws IOException {
         Path log = Files.writeString(folder.resolve("pull.csv"), "T;N\n0,0;3000\n0,1;\n0,2;3100\n");
         Path mapping = Files.writeString(

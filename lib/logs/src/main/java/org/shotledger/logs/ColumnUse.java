@@ -7,8 +7,8 @@ import org.shotledger.units.UnitName;
  *
  * @param channel the channel
  * @param unit the unit of the cells
- * @param above what is added after conversion, for a gauge pressure the ambient, Pa
- * @param divisor what the value is divided by, for an air-fuel ratio that at lambda 1
+ * @param above what is added after conversion, for a gauge pressure the ambient, less what the gauge reads too much, SI
+ * @param divisor what the value is divided by, for an air-fuel ratio that at lambda 1, times what the sensor reads of the truth
  * @param comma whether its numbers have a decimal comma
  * @param on the word that means on, where the mapping names one; else empty
  * @param clock reads clock times, for the column of time only

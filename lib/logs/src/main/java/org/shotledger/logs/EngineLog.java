@@ -22,7 +22,7 @@ public final class EngineLog {
     private final RowTimes times;
     private final Map<LogChannel, double[]> values;
     private final double[] lines;
-    private final double ambient;
+    private final LogMapping mapping;
     private final List<Finding> reading;
 
     EngineLog(
@@ -31,7 +31,7 @@ public final class EngineLog {
             List<String> comments,
             Map<LogChannel, double[]> values,
             double[] lines,
-            double ambient,
+            LogMapping mapping,
             List<Finding> reading) {
         this.file = file;
         this.layout = layout;
@@ -39,7 +39,7 @@ public final class EngineLog {
         this.values = new EnumMap<>(values);
         this.times = new RowTimes(this.values);
         this.lines = lines;
-        this.ambient = ambient;
+        this.mapping = mapping;
         this.reading = List.copyOf(reading);
     }
 
@@ -145,7 +145,25 @@ public final class EngineLog {
      * @return Pa absolute; NaN when nothing named it
      */
     public double ambient() {
-        return ambient;
+        return mapping.ambient();
+    }
+
+    /**
+     * The setup that was run, as the mapping names it.
+     *
+     * @return for example {@code "step 1"}; empty where nothing names it
+     */
+    public String setup() {
+        return mapping.setup();
+    }
+
+    /**
+     * The air it was run in.
+     *
+     * @return its name in the job sheet; empty for that of the target
+     */
+    public String conditions() {
+        return mapping.conditions();
     }
 
     /**

@@ -85,7 +85,8 @@ final class LogHeadings {
                     0,
                     "time",
                     "",
-                    "The log has no time; name a column \"time [s]\", or say in a mapping beside the log which of its columns ("
+                    "The log has no time; name a column \"time [s]\", or say in a mapping beside the log which of its"
+                            + " columns ("
                             + names() + ") is the time; a mapping can be proposed from the headings.");
         } else {
             problems.add(new Problem(
@@ -146,7 +147,7 @@ final class LogHeadings {
         if (channel.isEmpty()) {
             unknown(heading);
         } else if (!units.containsKey(channel.get())) {
-            use(heading, new LogColumn(channel.get(), heading.name(), "", Double.NaN, "", 0), heading.unit());
+            use(heading, LogColumn.of(channel.get(), heading.name(), "", Double.NaN), heading.unit());
         } else if (mapping.columns().stream().noneMatch(c -> c.channel() == channel.get())) {
             problem(
                     heading.column(),
@@ -183,8 +184,8 @@ final class LogHeadings {
                     column,
                     unit,
                     "The column " + Excerpt.quoted(heading.name())
-                            + " is a gauge pressure, and nothing says above which ambient; name it in a file beside the log,"
-                            + " such as \"ambient: 0.98 bar abs\".");
+                            + " is a gauge pressure, and nothing says above which ambient; name it in a file beside"
+                            + " the log, such as \"ambient: 0.98 bar abs\".");
             return;
         }
         try {
@@ -192,8 +193,8 @@ final class LogHeadings {
             uses[heading.column() - 1] = new ColumnUse(
                     channel,
                     name,
-                    gauge ? mapping.ambient() : 0,
-                    Double.isNaN(column.stoichiometric()) ? 1 : column.stoichiometric(),
+                    (gauge ? mapping.ambient() : 0) - column.offset(),
+                    column.reads() * (Double.isNaN(column.stoichiometric()) ? 1 : column.stoichiometric()),
                     mapping.decimalComma().orElse(layout.comma(heading.column())),
                     column.on(),
                     new Clock());
@@ -227,8 +228,8 @@ final class LogHeadings {
                     Double.NaN,
                     1,
                     "Numbers of " + Excerpt.quoted(heading.name())
-                            + " such as 4,201 or 4.201 can be thousands or decimals and nothing in the file tells; they are read with"
-                            + " a decimal " + (layout.comma(heading.column()) ? "comma" : "point")
+                            + " such as 4,201 or 4.201 can be thousands or decimals and nothing in the file tells;"
+                            + " they are read with a decimal " + (layout.comma(heading.column()) ? "comma" : "point")
                             + ", say \"decimal: comma\" or \"decimal: point\" in the mapping."));
         }
     }

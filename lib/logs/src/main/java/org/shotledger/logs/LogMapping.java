@@ -23,6 +23,8 @@ import org.shotledger.units.QuantityKind;
  * log.yaml} for all logs of a folder:
  *
  * <pre>{@code
+ * setup: step 1                # what was run: a step of the step-up plan, "plan", or a job sheet beside the log
+ * conditions: event            # the air it was run in, by its name in the sheet; that of the target without it
  * ambient: 0.872 bar abs        # needed where a pressure is gauge
  * lines-before-heading: 3       # what a logger writes before the heading
  * lines-after-heading: 1        # for example a line of units
@@ -35,9 +37,12 @@ import org.shotledger.units.QuantityKind;
  *
  * <p>Comma, semicolon or tab between the cells, the coding of the text, lines above the headings and a line of units under them need
  * no words: the reader sees them. Nor does the decimal mark; where the file leaves it open, {@code decimal: comma} or {@code decimal:
- * point} settles it. {@code nitrous-on: {column: "State", on: "FIRE"}} names a word of its own for on.
+ * point} settles it. What a sensor was found to read of the truth stands behind its column: {@code lambda: {column: "L1", reads: 1.04}},
+ * {@code bottle-pressure: {column: "B", unit: psi gauge, offset: 40 psi}}. {@code nitrous-on: {column: "State", on: "FIRE"}} names a word of its own for on.
  *
  * @param file the file that holds the mapping, as the user named it; empty when there is none
+ * @param setup the setup that was run, as the file names it; empty where it does not
+ * @param conditions the air it was run in, by its name in the job sheet; empty for that of the target
  * @param ambient pressure around the gauges, Pa absolute; NaN when it is not known
  * @param before lines before the heading that are no table; 0 where they are to be found
  * @param after lines between the heading and the first row; 0 where they are to be found
@@ -45,10 +50,17 @@ import org.shotledger.units.QuantityKind;
  * @param columns the channels mapped
  */
 public record LogMapping(
-        String file, double ambient, int before, int after, Optional<Boolean> decimalComma, List<LogColumn> columns) {
+        String file,
+        String setup,
+        String conditions,
+        double ambient,
+        int before,
+        int after,
+        Optional<Boolean> decimalComma,
+        List<LogColumn> columns) {
     private static final Map<String, Boolean> DECIMAL = Map.of("comma", true, "point", false);
     /** No mapping: headings are the names of the channels, with units in brackets. */
-    public static final LogMapping NONE = new LogMapping("", Double.NaN, 0, 0, Optional.empty(), List.of());
+    public static final LogMapping NONE = new LogMapping("", "", "", Double.NaN, 0, 0, Optional.empty(), List.of());
 
     /** Copies the list. */
     public LogMapping {
@@ -62,7 +74,9 @@ public record LogMapping(
      * @return the changed mapping; this one when it knows its own
      */
     public LogMapping withAmbient(double pascals) {
-        return Double.isNaN(ambient) ? new LogMapping(file, pascals, before, after, decimalComma, columns) : this;
+        return Double.isNaN(ambient)
+                ? new LogMapping(file, setup, conditions, pascals, before, after, decimalComma, columns)
+                : this;
     }
 
     /**
@@ -121,6 +135,8 @@ public record LogMapping(
     private static LogMapping mapping(Section root, SheetReading reading) {
         double ambient =
                 root.has("ambient") ? root.figure("ambient", QuantityKind.ABSOLUTE_PRESSURE, 0.5e5, 1.1e5) : Double.NaN;
+        String setup = root.textOr("setup", "").strip();
+        String conditions = root.textOr("conditions", "").strip();
         int before = root.has("lines-before-heading") ? root.count("lines-before-heading", 0, 500) : 0;
         int after = root.has("lines-after-heading") ? root.count("lines-after-heading", 0, 50) : 0;
         Optional<Boolean> comma = root.has("decimal") ? Optional.of(root.choice("decimal", DECIMAL)) : Optional.empty();
@@ -130,7 +146,8 @@ public record LogMapping(
                 .flatMap(Optional::stream)
                 .toList();
         channels.make(() -> true);
-        return root.make(() -> new LogMapping(reading.file(), ambient, before, after, comma, columns));
+        return root.make(
+                () -> new LogMapping(reading.file(), setup, conditions, ambient, before, after, comma, columns));
     }
 
     private static Optional<LogColumn> column(Section channels, String key, Section section, SheetReading reading) {
@@ -155,9 +172,14 @@ public record LogMapping(
                 ? section.figure("stoichiometric", QuantityKind.RATIO, 2, 35)
                 : Double.NaN;
         String on = channel.get() == LogChannel.NITROUS_ON ? section.textOr("on", "") : "";
+        double reads = section.has("reads") ? section.figure("reads", QuantityKind.RATIO, 0.5, 2) : 1;
+        boolean pressure = channel.get().kind() == QuantityKind.ABSOLUTE_PRESSURE;
+        double offset = pressure && section.has("offset")
+                ? section.figure("offset", QuantityKind.PRESSURE_DIFFERENCE, -20e5, 20e5)
+                : 0;
         Found found = reading.found().get(section.path() + ".column");
         int line = found == null ? 0 : found.line();
-        return Optional.ofNullable(section.make(
-                () -> new LogColumn(channel.get(), heading.strip(), unit.strip(), stoichiometric, on.strip(), line)));
+        return Optional.ofNullable(section.make(() -> new LogColumn(
+                channel.get(), heading.strip(), unit.strip(), stoichiometric, on.strip(), reads, offset, line)));
     }
 }

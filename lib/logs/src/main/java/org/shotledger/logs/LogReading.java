@@ -78,8 +78,7 @@ final class LogReading {
             problem(rows.headingLine(), "The log has no rows below its heading; read a log with samples.");
         }
         problems.throwIfAny();
-        return new EngineLog(
-                file, layout.words(), rows.comments(), taken(columns), lines.take(), mapping.ambient(), findings);
+        return new EngineLog(file, layout.words(), rows.comments(), taken(columns), lines.take(), mapping, findings);
     }
 
     private int rows(Column[] columns, Column lines) {

@@ -123,17 +123,18 @@ public record MappingProposal(String file, String layout, List<Proposed> channel
 
     private static Proposed proposed(Candidate c) {
         String heading = c.survey().heading().name();
-        String named = switch (c.words()) {
-            case 3 -> "the heading names it";
-            case 2 -> "its words are in the heading";
-            default -> "the heading leaves it open";
-        };
+        String named =
+                switch (c.words()) {
+                    case 3 -> "the heading names it";
+                    case 2 -> "its words are in the heading";
+                    default -> "the heading leaves it open";
+                };
         Certainty by = c.words() == 3 ? Certainty.SURE : c.words() == 2 ? Certainty.LIKELY : Certainty.DOUBTFUL;
         boolean unitSpeaks = c.words() == 1
                 && c.guess().confidence() == Certainty.SURE
                 && !c.guess().unit().isEmpty();
         LogColumn column =
-                new LogColumn(c.channel(), heading, c.guess().unit(), c.guess().stoichiometric(), "", 0);
+                LogColumn.of(c.channel(), heading, c.guess().unit(), c.guess().stoichiometric());
         return new Proposed(
                 column,
                 (unitSpeaks ? Certainty.LIKELY : by).and(c.guess().confidence()),
@@ -147,6 +148,8 @@ public record MappingProposal(String file, String layout, List<Proposed> channel
      */
     public LogMapping mapping() {
         return new LogMapping(
+                "",
+                "",
                 "",
                 Double.NaN,
                 0,

@@ -19,6 +19,7 @@ public final class Plot {
     private final Range rangeRight = new Range();
     private Scale right;
     private int height = HEIGHT;
+    private int width = XySheet.WIDTH;
     private int looks;
     private boolean rows;
     private boolean tight;
@@ -227,9 +228,16 @@ public final class Plot {
                 rangeRight.copy(),
                 rows,
                 tight,
+                width,
                 height);
         List<Mark> marksNow = List.copyOf(marks);
         return new ChartPicture(frame.key, frame.title, frame.alt, () -> sheet.draw(marksNow));
+    }
+
+    /** A chart for a narrow place, such as a telephone. */
+    Plot width(int pixels) {
+        width = pixels;
+        return this;
     }
 
     Plot height(int pixels) {

@@ -22,13 +22,16 @@ record XySheet(
         Range rangeRight,
         boolean rows,
         boolean tight,
+        int width,
         int height) {
-    private static final int WIDTH = 760;
+    /** Width of a chart unless it is made for a narrow place, pixels. */
+    static final int WIDTH = 760;
+
     private static final int KEY_LINE = 34;
 
     XYChart draw(List<Mark> marks) {
         XYChart chart = new XYChartBuilder()
-                .width(WIDTH)
+                .width(width)
                 .height(height)
                 .title(frame.title())
                 .xAxisTitle(frame.x().title())
@@ -88,7 +91,7 @@ record XySheet(
                             .getStringBounds(curve.name(), new FontRenderContext(null, true, true))
                             .getWidth();
         }
-        s.setLegendLayout(total < WIDTH - 40 ? Styler.LegendLayout.Horizontal : Styler.LegendLayout.Vertical);
+        s.setLegendLayout(total < width - 40 ? Styler.LegendLayout.Horizontal : Styler.LegendLayout.Vertical);
         s.setLegendVisible(curves.stream().anyMatch(curve -> !curve.name().startsWith("_")));
     }
 

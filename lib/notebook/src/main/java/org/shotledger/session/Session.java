@@ -27,6 +27,7 @@ public final class Session {
     public static final List<String> IMPORTS = List.of(
             "org.shotledger.bottle.*",
             "org.shotledger.car.*",
+            "org.shotledger.causes.*",
             "org.shotledger.commission.*",
             "org.shotledger.confidence.*",
             "org.shotledger.delivery.*",
@@ -41,6 +42,7 @@ public final class Session {
             "org.shotledger.nitrous.*",
             "org.shotledger.plan.*",
             "org.shotledger.reconcile.*",
+            "org.shotledger.revision.*",
             "org.shotledger.risk.*",
             "org.shotledger.setup.*",
             "org.shotledger.spread.*",

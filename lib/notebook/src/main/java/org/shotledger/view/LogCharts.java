@@ -4,8 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.shotledger.causes.Causes;
+import org.shotledger.causes.ChannelTrace;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.LogOverlayChart;
+import org.shotledger.chart.LogStripsChart;
 import org.shotledger.chart.Plot;
 import org.shotledger.chart.Scale;
 import org.shotledger.logs.EngineLog;
@@ -89,6 +92,37 @@ public final class LogCharts {
                                 .mapToDouble(NitrousShare.Point::expected)
                                 .toArray())
                 .picture();
+    }
+
+    /**
+     * Every channel over the plan in one column, on one axis of time.
+     *
+     * @param causes what the log differs by
+     * @param system the units
+     * @return the picture: logged over planned, with the band of the plan, what lies outside both band and scatter marked
+     */
+    public static ChartPicture of(Causes causes, UnitSystem system) {
+        List<LogStripsChart.Strip> strips = causes.traces().stream()
+                .filter(t -> t.channel() != LogChannel.BOTTLE_TEMPERATURE)
+                .map(LogCharts::strip)
+                .toList();
+        return new LogStripsChart(causes.file(), strips).picture(system);
+    }
+
+    private static LogStripsChart.Strip strip(ChannelTrace trace) {
+        int n = trace.size();
+        double[] ratio = new double[n];
+        double[] explained = new double[n];
+        double[] band = new double[n];
+        boolean[] off = new boolean[n];
+        for (int i = 0; i < n; i++) {
+            ratio[i] = trace.logged()[i] / trace.planned()[i];
+            explained[i] = trace.explained()[i] / trace.planned()[i];
+            band[i] = 2 * trace.band()[i] / trace.planned()[i];
+            off[i] = trace.off(i);
+        }
+        return new LogStripsChart.Strip(
+                trace.channel().words(), trace.time(), trace.nitrous(), ratio, explained, band, off);
     }
 
     /**

@@ -2,14 +2,16 @@ package org.shotledger.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.shotledger.causes.Causes;
 import org.shotledger.display.Displayable;
 import org.shotledger.logs.EngineLog;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.reconcile.ComparedChannel;
-import org.shotledger.reconcile.FlowFit;
 import org.shotledger.reconcile.NitrousShare;
 import org.shotledger.reconcile.Overlay;
 import org.shotledger.reconcile.Reconciliation;
+import org.shotledger.revision.NextStep;
+import org.shotledger.revision.SheetRevision;
 import org.shotledger.table.Shown;
 
 /** Shows logs and what they say of a plan in the units of the session; one nested class a type. */
@@ -71,11 +73,49 @@ public final class LogRenderer {
         }
     }
 
-    /** Shows a fit. */
-    public static final class OfFit extends ResultRenderer<FlowFit> {
+    /** Shows causes: every channel in one picture, the sentences, the table. */
+    public static final class OfCauses extends ResultRenderer<Causes> {
         /** Made by the service loader. */
-        public OfFit() {
-            super(FlowFit.class, (fit, shown) -> new Sentence(fit.summary()));
+        public OfCauses() {
+            super(Causes.class, (causes, shown) -> {
+                List<Displayable> pieces = new ArrayList<>();
+                pieces.add(LogCharts.of(causes, shown.first()));
+                causes.sentences(shown.first()).forEach(sentence -> pieces.add(new Sentence(sentence)));
+                if (!causes.suspects().isEmpty()) {
+                    pieces.add(LogTables.of(causes, shown.first()).in(shown));
+                }
+                return View.of(pieces.toArray(Displayable[]::new));
+            });
+        }
+    }
+
+    /** Shows the call after a step: its sentence and its checkpoints. */
+    public static final class OfNextStep extends ResultRenderer<NextStep> {
+        /** Made by the service loader. */
+        public OfNextStep() {
+            super(
+                    NextStep.class,
+                    (next, shown) -> View.of(
+                            new Sentence(next.sentence(shown.first())),
+                            new Sentence(next.run().sentence()),
+                            LogTables.of(next).in(shown)));
+        }
+    }
+
+    /** Shows a revision: what would change, and what no sheet holds. */
+    public static final class OfRevision extends ResultRenderer<SheetRevision> {
+        /** Made by the service loader. */
+        public OfRevision() {
+            super(SheetRevision.class, (revision, shown) -> {
+                List<Displayable> pieces = new ArrayList<>();
+                if (revision.differences().isEmpty()) {
+                    pieces.add(new Sentence("Nothing of the sheet is changed."));
+                } else {
+                    pieces.add(LogTables.of(revision).in(shown));
+                }
+                revision.notes().forEach(note -> pieces.add(new Sentence(note)));
+                return View.of(pieces.toArray(Displayable[]::new));
+            });
         }
     }
 

@@ -1,11 +1,18 @@
 package org.shotledger.view;
 
 import java.util.Arrays;
+import org.shotledger.causes.Cause;
+import org.shotledger.causes.Causes;
+import org.shotledger.causes.Suspect;
+import org.shotledger.job.Difference;
 import org.shotledger.logs.Finding;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.reconcile.NitrousShare;
 import org.shotledger.reconcile.Overlay;
 import org.shotledger.reconcile.Reconciliation;
+import org.shotledger.revision.NextStep;
+import org.shotledger.revision.Reading;
+import org.shotledger.revision.SheetRevision;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
@@ -73,6 +80,84 @@ public final class LogTables {
                         new Cell.Figure(2 * part.uncertainty().all(), kind),
                         part.judgement().words());
             }
+        }
+        return rows.build();
+    }
+
+    /**
+     * What a log's differences may come from.
+     *
+     * @param causes the causes
+     * @param system the units of the sizes
+     * @return one row a cause, the likeliest first
+     */
+    public static Listing of(Causes causes, UnitSystem system) {
+        Listing.Builder rows = Listing.titled("What " + causes.file() + " may differ by")
+                .words("Cause")
+                .figures("Share", QuantityKind.FRACTION)
+                .words("Size, two standard uncertainties")
+                .words("Against what is stated")
+                .words("Explains it together with")
+                .words("To know");
+        for (Suspect s : causes.suspects()) {
+            rows.row(
+                    s.cause().words(),
+                    s.share(),
+                    s.sizeText(system),
+                    s.band() == 0 ? "none stated" : s.insideBand() ? "inside" : "beyond",
+                    s.with().map(Cause::words).orElse(""),
+                    String.join("; ", s.tell()));
+        }
+        return rows.build();
+    }
+
+    /**
+     * The checkpoints of the step that was run, against its log.
+     *
+     * @param next what to do
+     * @return one row a checkpoint
+     */
+    public static Listing of(NextStep next) {
+        Listing.Builder rows = Listing.titled("Checkpoints of " + next.run().name())
+                .words("Figure")
+                .mixed("Expected")
+                .mixed("At least")
+                .mixed("At most")
+                .mixed("Read")
+                .words("Call")
+                .words("Why");
+        for (Reading r : next.readings()) {
+            QuantityKind kind = r.checkpoint().kind();
+            rows.row(
+                    r.checkpoint().what(),
+                    new Cell.Figure(r.checkpoint().expected(), kind),
+                    new Cell.Figure(finite(r.checkpoint().low()), kind),
+                    new Cell.Figure(finite(r.checkpoint().high()), kind),
+                    new Cell.Figure(r.read(), kind),
+                    r.call().word(),
+                    r.reason());
+        }
+        return rows.build();
+    }
+
+    private static double finite(double bound) {
+        return Double.isFinite(bound) ? bound : Double.NaN;
+    }
+
+    /**
+     * What a revision changes.
+     *
+     * @param revision the revision
+     * @return one row a value
+     */
+    public static Listing of(SheetRevision revision) {
+        Listing.Builder rows = Listing.titled("What the log of " + revision.log() + " would change in the sheet")
+                .words("Value")
+                .words("Stands")
+                .words("Would stand")
+                .words("Because");
+        for (Difference d : revision.differences()) {
+            rows.row(d.path(), d.before().isEmpty() ? "(not stated)" : d.before(), d.after(), d.reasonAfter());
         }
         return rows.build();
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.shotledger.causes.Causes;
 import org.shotledger.display.Display;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.logs.EngineLog;
@@ -12,9 +13,10 @@ import org.shotledger.logs.Finding;
 import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.reconcile.ComparedChannel;
-import org.shotledger.reconcile.FlowFit;
 import org.shotledger.reconcile.NitrousShare;
 import org.shotledger.reconcile.Reconciliation;
+import org.shotledger.revision.NextStep;
+import org.shotledger.revision.RunSetup;
 import org.shotledger.table.Shown;
 import org.shotledger.units.UnitSystem;
 
@@ -51,10 +53,28 @@ class LogViewTest {
     }
 
     @Test
-    void the_share_and_the_fit_show_themselves() {
+    void the_share_shows_itself() {
         assertTrue(html(NitrousShare.of(RUN, WITH, findings("pull-without-nitrous.csv")))
                 .contains("the nitrous added"));
-        assertTrue(html(FlowFit.of(RUN, WITH)).contains("the nitrous fuel flows 0.92"));
+    }
+
+    @Test
+    void causes_show_their_sentences_a_table_and_every_channel_in_one_column() {
+        Causes causes = Causes.of(RUN, WITH);
+        String html = html(causes);
+        assertTrue(html.contains(causes.suspects().get(0).cause().words()), html);
+        assertEquals(2, html.split("<svg", -1).length, "one picture");
+        String svg = LogCharts.of(causes, UnitSystem.US).svg();
+        causes.traces().forEach(t -> assertTrue(svg.contains(t.channel().words()), t.channel()::words));
+    }
+
+    @Test
+    void a_call_shows_its_checkpoints() {
+        RunSetup run = RunSetup.of(Demo.PLAN, WITH.log(), FOLDER.resolve("logs"));
+        NextStep next = NextStep.of(run, WITH);
+        String html = html(next);
+        assertTrue(html.contains(next.call().word()), html);
+        next.readings().forEach(r -> assertTrue(html.contains(r.checkpoint().what()), html));
     }
 
     @Test

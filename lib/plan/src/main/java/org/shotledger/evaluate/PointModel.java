@@ -59,8 +59,8 @@ public final class PointModel {
     private final EngineModel model;
     private final CylinderModel cylinders;
     private final double highest;
-    /** Solved when first asked; two threads that do so find the same. */
-    private FeedFlow atHighest;
+    /** What the feed path passes against the highest plenum pressure; worked out when it is first asked for. */
+    private volatile FeedFlow atHighest;
 
     private PointModel(Car car, Setup setup, Case at, FuelStreams fuels, FluidState bottle) {
         this.car = car;
@@ -225,10 +225,12 @@ public final class PointModel {
         if (plenum > highest) {
             return solved(plenum);
         }
-        if (atHighest == null) {
-            atHighest = solved(highest);
+        FeedFlow most = atHighest;
+        if (most == null) {
+            most = solved(highest);
+            atHighest = most;
         }
-        return atHighest.choked() || plenum == highest ? atHighest : solved(plenum);
+        return most.choked() || plenum == highest ? most : solved(plenum);
     }
 
     private FeedFlow solved(double plenum) {

@@ -197,6 +197,22 @@ public record Job(
         return source.with(path, text, changed(path, text).map(was -> new Rewrite.Reason(provenance, reason)));
     }
 
+    /**
+     * The same job with one value stated, whether or not it stood in the sheet before: added as the first of its section where it did
+     * not.
+     *
+     * @param path the value's place in the sheet; its section stands there
+     * @param text the value as it would be written
+     * @param provenance how it is known, as in {@link #with(String, String, String, String)}
+     * @param reason why
+     * @return the changed job
+     * @throws IllegalArgumentException when its section does not stand in the sheet
+     * @throws SheetException when the changed sheet cannot be used
+     */
+    public Job stating(String path, String text, String provenance, String reason) {
+        return source.stating(path, text, new Rewrite.Reason(provenance, reason));
+    }
+
     /** The figure that stands at a place, when another one is to stand there; words and tables have no reason of their own. */
     private Optional<String> changed(String path, String text) {
         return car.origin(path)

@@ -45,6 +45,28 @@ public record JobSource(String file, Path folder, String text, Map<String, Path>
         return JobReader.read(changed, file, folder);
     }
 
+    /** The job with one value, written anew where it stands and added to its section where it does not. */
+    Job stating(String path, String value, Rewrite.Reason reason) {
+        Mapping root = YamlSheet.read(text, file, new Problems()).orElseThrow();
+        int dot = path.lastIndexOf('.');
+        SheetNode section = root;
+        for (String key : dot < 0 ? new String[0] : path.substring(0, dot).split("\\.", -1)) {
+            section = child(section, key);
+        }
+        if (child(section, path.substring(dot + 1)) != null) {
+            return with(path, value, Optional.of(reason));
+        }
+        String changed = section instanceof Mapping mapping
+                ? Rewrite.adding(text, mapping, path.substring(dot + 1), value, reason)
+                        .orElse(null)
+                : null;
+        if (changed == null) {
+            throw new IllegalArgumentException("The sheet " + file + " has no section for \"" + path
+                    + "\"; write the section first, or name a value of one that stands in it.");
+        }
+        return JobReader.read(changed, file, folder);
+    }
+
     private static SheetNode child(SheetNode node, String key) {
         if (node instanceof Mapping mapping) {
             return mapping.find(key).map(SheetNode.Entry::value).orElse(null);

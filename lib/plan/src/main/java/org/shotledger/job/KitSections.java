@@ -18,6 +18,7 @@ import java.util.Optional;
 import org.shotledger.bottle.Bottle;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.car.BuilderLimits;
+import org.shotledger.flow.FlowBand;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.nitrous.FuelCircuit;
 import org.shotledger.nitrous.JetLadder;
@@ -34,6 +35,8 @@ import org.shotledger.units.UnitSystem;
 /** Reads wet kit and bottle. */
 final class KitSections {
     private static final String HABIT = "common practice, no source";
+    /** One standard deviation, relative, of a measured flow factor that states no band: our choice. */
+    private static final double UNSTATED_MEASUREMENT = 0.03;
     /** 50 degC, K. */
     private static final double USUAL_SOAK = 323.15;
 
@@ -86,8 +89,24 @@ final class KitSections {
         double coefficient = s.has("jet-discharge-coefficient")
                 ? s.figure("jet-discharge-coefficient", RATIO, 0.1, 1.2)
                 : Double.NaN;
-        return s.make(() ->
-                new NitrousCircuit(valve, hoseBore, hoseLength, filter, solenoid, lineBore, lineLength, coefficient));
+        Optional<FlowBand> measured = measured(s);
+        return s.make(() -> {
+            NitrousCircuit made = new NitrousCircuit(
+                    valve, hoseBore, hoseLength, filter, solenoid, lineBore, lineLength, coefficient);
+            return measured.map(band -> made.withJet(made.jet().withMeasured(band)))
+                    .orElse(made);
+        });
+    }
+
+    /** What the jets were found to pass over what their law says, with its band; empty where nobody has measured it. */
+    private static Optional<FlowBand> measured(Section s) {
+        if (!s.has("jet-flow-factor")) {
+            return Optional.empty();
+        }
+        double factor = s.figure("jet-flow-factor", RATIO, 0.3, 2);
+        double standard = s.uncertainty("jet-flow-factor");
+        return Optional.ofNullable(s.make(
+                () -> FlowBand.around(factor, Double.isNaN(standard) ? UNSTATED_MEASUREMENT : standard / factor)));
     }
 
     private static FuelCircuit fuel(Section s) {
@@ -96,7 +115,12 @@ final class KitSections {
         Solenoid solenoid = solenoid(s.section("solenoid"));
         double coefficient = s.figureOr("jet-discharge-coefficient", RATIO, 0.1, 1, 0.8, HABIT);
         double cell = s.figure("cell-volume", VOLUME, 1e-4, 0.2);
-        return s.make(() -> new FuelCircuit(pumps, solenoid, coefficient, cell));
+        Optional<FlowBand> measured = measured(s);
+        return s.make(() -> {
+            FuelCircuit made = new FuelCircuit(pumps, solenoid, coefficient, cell);
+            return measured.map(band -> made.withJet(made.jet().withMeasured(band)))
+                    .orElse(made);
+        });
     }
 
     private static Solenoid solenoid(Section s) {

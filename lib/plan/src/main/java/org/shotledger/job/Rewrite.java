@@ -55,6 +55,29 @@ final class Rewrite {
         return Optional.of(rewrite.text());
     }
 
+    /**
+     * Adds a value to a section that has none of that name, as its first.
+     *
+     * @param text the sheet
+     * @param section the section
+     * @param key the value's name
+     * @param value the value
+     * @param reason why it stands there
+     * @return the changed sheet; empty when the section has no value at all
+     */
+    static Optional<String> adding(String text, Mapping section, String key, String value, Reason reason) {
+        if (section.entries().isEmpty()) {
+            return Optional.empty();
+        }
+        SheetNode.Place first = section.entries().get(0).keyAt();
+        String gap = section.flow() ? ", " : "\n" + " ".repeat(first.column() - 1);
+        String words = key + ": {value: " + quoted(value) + ", provenance: " + quoted(reason.provenance) + ", from: "
+                + inQuotes(reason.from) + "}" + gap;
+        StringBuilder out = new StringBuilder(text);
+        out.insert(text.offsetByCodePoints(0, first.offset()), words);
+        return Optional.of(out.toString());
+    }
+
     private void reasoned(Mapping mapping, Scalar old, String value, Optional<Reason> reason) {
         StringBuilder more = new StringBuilder();
         if (reason.isPresent()) {

@@ -47,6 +47,7 @@ final class Checkpoints {
     List<Checkpoint> all(double lowPower, double highPower) {
         List<Checkpoint> checkpoints = new ArrayList<>();
         checkpoints.add(new Checkpoint(
+                Checkpoint.Figure.WHEEL_POWER,
                 "power at the wheels",
                 QuantityKind.POWER,
                 shot.wheelPower(),
@@ -55,6 +56,7 @@ final class Checkpoints {
                 "stop: find out why before the next step; refit the model to this pull",
                 Provenance.CALCULATED));
         checkpoints.add(new Checkpoint(
+                Checkpoint.Figure.LAMBDA,
                 "lambda in the pull",
                 QuantityKind.RATIO,
                 shot.lambda(),
@@ -65,18 +67,21 @@ final class Checkpoints {
         checkpoints.add(fuelPressure());
         checkpoints.add(bottlePressure());
         checkpoints.add(bound(
+                Checkpoint.Figure.INJECTOR_DUTY,
                 "main injector duty",
                 QuantityKind.FRACTION,
                 shot.main().duty(),
                 allowed.injectorDuty(),
                 "stop: the main fuel is at its end"));
         checkpoints.add(bound(
+                Checkpoint.Figure.CRANK_TORQUE,
                 "crankshaft torque",
                 QuantityKind.TORQUE,
                 shot.crankTorque(),
                 allowed.crankTorque(),
                 "stop: take boost back"));
         checkpoints.add(new Checkpoint(
+                Checkpoint.Figure.EXHAUST_SPREAD,
                 "exhaust temperature, hottest cylinder above coldest",
                 QuantityKind.TEMPERATURE_DIFFERENCE,
                 Double.NaN,
@@ -92,6 +97,7 @@ final class Checkpoints {
         double drop = shot.nitrousFuel().railPressure() - shot.plenumPressure();
         double least = boundary(this::leanWith, 0, 1);
         return new Checkpoint(
+                Checkpoint.Figure.NITROUS_FUEL_PRESSURE,
                 "nitrous fuel pressure above the plenum",
                 QuantityKind.PRESSURE_DIFFERENCE,
                 drop,
@@ -121,6 +127,7 @@ final class Checkpoints {
     private Checkpoint bottlePressure() {
         double leanAbove = boundary(this::richEnoughAt, shot.bottle().temperature(), HOTTEST);
         return new Checkpoint(
+                Checkpoint.Figure.BOTTLE_PRESSURE,
                 "bottle pressure before opening",
                 QuantityKind.ABSOLUTE_PRESSURE,
                 shot.bottle().pressure(),
@@ -152,8 +159,10 @@ final class Checkpoints {
                 : NitrousOxide.saturatedLiquid(temperature);
     }
 
-    private static Checkpoint bound(String what, QuantityKind kind, double expected, double high, String otherwise) {
-        return new Checkpoint(what, kind, expected, Double.NEGATIVE_INFINITY, high, otherwise, Provenance.ASSUMED);
+    private static Checkpoint bound(
+            Checkpoint.Figure figure, String what, QuantityKind kind, double expected, double high, String otherwise) {
+        return new Checkpoint(
+                figure, what, kind, expected, Double.NEGATIVE_INFINITY, high, otherwise, Provenance.ASSUMED);
     }
 
     /** The value up to which a predicate holds, from one that holds; the far end when it holds there too. */

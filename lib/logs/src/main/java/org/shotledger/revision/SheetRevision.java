@@ -1,0 +1,235 @@
+package org.shotledger.revision;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.shotledger.car.Car;
+import org.shotledger.car.SheetPaths;
+import org.shotledger.causes.Cause;
+import org.shotledger.causes.Causes;
+import org.shotledger.causes.Suspect;
+import org.shotledger.flow.FlowBand;
+import org.shotledger.job.Difference;
+import org.shotledger.job.Job;
+import org.shotledger.nitrous.FuelCircuit;
+import org.shotledger.nitrous.JetPair;
+import org.shotledger.setup.Setup;
+
+/**
+ * Findings of a log that a person has accepted, as a revision of the job's sheet. Nothing is written: {@link #differences()} shows what
+ * would change, {@link #after()} is the changed job to plan anew and, when it is right, to save.
+ *
+ * @param log the log
+ * @param before the job as it was
+ * @param after the job with the accepted findings, each "measured, log of ..."
+ * @param notes what of the findings no sheet can hold, and what to do with it
+ */
+public record SheetRevision(String log, Job before, Job after, List<String> notes) {
+    private static final int HALVINGS = 60;
+    private static final double ROOT3 = Math.sqrt(3);
+
+    /** Copies the list. */
+    public SheetRevision {
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * Takes findings over.
+     *
+     * @param job the job
+     * @param run the setup that was run
+     * @param causes what its log differs by
+     * @param accepted the causes a person has accepted; each must be among the suspects
+     * @return the revision; equal to the job where nothing is accepted
+     * @throws IllegalArgumentException when a cause is not among the suspects of the log
+     */
+    public static SheetRevision of(Job job, RunSetup run, Causes causes, List<Cause> accepted) {
+        Job after = job;
+        List<String> notes = new ArrayList<>();
+        for (Cause cause : accepted) {
+            Suspect suspect = causes.suspect(cause)
+                    .orElseThrow(() -> new IllegalArgumentException("The log " + causes.file() + " does not show \""
+                            + cause.words() + "\"; accept one of: "
+                            + causes.suspects().stream()
+                                    .map(s -> s.cause().words())
+                                    .collect(Collectors.joining(", "))
+                            + "."));
+            Optional<Value> value = value(after, run, suspect);
+            if (value.isPresent()) {
+                after = after.stating(
+                        value.get().path(),
+                        value.get().text(),
+                        "measured",
+                        "log of " + causes.file() + ", " + run.name());
+            } else {
+                notes.add(note(suspect, causes.file()));
+            }
+        }
+        return new SheetRevision(causes.file(), job, after, notes);
+    }
+
+    /** A value of the sheet. */
+    private record Value(String path, String text) {}
+
+    private static Optional<Value> value(Job job, RunSetup run, Suspect s) {
+        Car car = job.car();
+        Setup setup = run.outcome().setup();
+        return switch (s.cause()) {
+            case FUEL_JETS -> Optional.of(fuel(car, run, s));
+            case NITROUS_JETS -> Optional.of(nitrous(car, run, s));
+            case NITROUS_FUEL_PRESSURE ->
+                Optional.of(bar(
+                        SheetPaths.NITROUS_FUEL_PRESSURE,
+                        setup.nitrousRegulator().basePressure() + s.size(),
+                        s));
+            case NITROUS_FUEL_REFERENCE ->
+                Optional.of(number(
+                        SheetPaths.NITROUS_FUEL_REFERENCE,
+                        setup.nitrousRegulator().boostReference() * (1 - s.size())));
+            case MAIN_FUEL_PRESSURE ->
+                Optional.of(bar(SheetPaths.MAIN_PRESSURE, setup.mainRegulator().basePressure() + s.size(), s));
+            case MAIN_FUEL_REFERENCE ->
+                Optional.of(
+                        number(SheetPaths.MAIN_REFERENCE, setup.mainRegulator().boostReference() * (1 - s.size())));
+            case ENGINE_WORK ->
+                car.origin(SheetPaths.BASE_POWER)
+                        .map(o -> new Value(
+                                SheetPaths.BASE_POWER,
+                                String.format(
+                                        Locale.ROOT,
+                                        "%.1f kW +/- %.1f kW",
+                                        o.value() * (1 + s.size()) / 1e3,
+                                        ROOT3 * o.value() * s.standard() / 1e3)));
+            case FUEL_CONTENT ->
+                car.fuels()
+                        .blend()
+                        .map(b -> new Value(
+                                SheetPaths.ETHANOL,
+                                String.format(
+                                        Locale.ROOT,
+                                        "%.1f %% +/- %.1f %%",
+                                        100 * (b.ethanol() + s.size()),
+                                        100 * ROOT3 * s.standard())));
+            case SUPPLY_VOLTAGE ->
+                Optional.of(new Value(
+                        SheetPaths.VOLTAGE,
+                        String.format(Locale.ROOT, "%.2f V", run.outcome().at().voltage() + s.size())));
+            default -> Optional.empty();
+        };
+    }
+
+    private static Value number(String path, double value) {
+        return new Value(path, String.format(Locale.ROOT, "%.3f", Math.max(0, value)));
+    }
+
+    private static Value bar(String path, double pascals, Suspect s) {
+        return new Value(
+                path, String.format(Locale.ROOT, "%.3f bar +/- %.3f bar", pascals / 1e5, ROOT3 * s.standard() / 1e5));
+    }
+
+    private static Value factor(String path, double factor, Suspect s) {
+        return new Value(
+                path,
+                String.format(Locale.ROOT, "%.4f +/- %.4f", factor, ROOT3 * factor * s.standard() / (1 + s.size())));
+    }
+
+    /** The factor on the jets with which the whole circuit, its solenoid and passages included, flows as the log shows. */
+    private static Value fuel(Car car, RunSetup run, Suspect s) {
+        FuelCircuit circuit = car.nitrous().fuel();
+        JetPair jets = run.outcome().setup().jets().orElseThrow();
+        double wanted = (1 + s.size()) * flow(car, run, circuit, jets);
+        double factor = boundary(f ->
+                flow(car, run, circuit.withJet(circuit.jet().withMeasured(FlowBand.EXACT.times(f))), jets) < wanted);
+        return factor("nitrous-system.fuel.jet-flow-factor", factor, s);
+    }
+
+    private static double flow(Car car, RunSetup run, FuelCircuit circuit, JetPair jets) {
+        double ambient = run.outcome().at().air().pressure();
+        double plenum = ambient
+                + run.outcome()
+                        .setup()
+                        .boost()
+                        .armed()
+                        .at(run.outcome().setup().arming().rpmHigh());
+        return car.nitrous()
+                .withFuel(circuit)
+                .fuelFlow(
+                        car.fuels().nitrous().density(car.fuels().temperature()),
+                        jets,
+                        new FuelCircuit.Pressures(ambient, plenum, plenum),
+                        run.outcome().setup().nitrousRegulator(),
+                        run.outcome().at().voltage())
+                .massFlow();
+    }
+
+    private static Value nitrous(Car car, RunSetup run, Suspect s) {
+        JetPair jets = run.outcome().setup().jets().orElseThrow();
+        var bottle = run.outcome().strongest().orElseThrow().bottle();
+        double plenum = run.outcome().strongest().orElseThrow().plenumPressure();
+        double wanted = (1 + s.size()) * car.nitrous().nitrousPath(jets).massFlow(bottle, plenum);
+        var passage = car.nitrous()
+                .passages()
+                .map(p -> java.util.OptionalDouble.of(p.nitrousBore()))
+                .orElse(java.util.OptionalDouble.empty());
+        var flow = car.nitrous()
+                .nitrous()
+                .flowOfFactor(car.nitrous().nozzles(), jets.nitrousBore(), passage, bottle, plenum);
+        return factor("nitrous-system.nitrous.jet-flow-factor", boundary(f -> flow.applyAsDouble(f) < wanted), s);
+    }
+
+    /** The factor from 0.3 to 2 up to which something holds. */
+    private static double boundary(java.util.function.DoublePredicate holds) {
+        double low = 0.3;
+        double high = 2;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (holds.test(middle)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private static String note(Suspect s, String log) {
+        Optional<String> reads = reads(s);
+        if (reads.isPresent()) {
+            return "It is a sensor and not the car: write \"" + reads.get()
+                    + "\" behind its column in the mapping of the log (measured, log of " + log
+                    + "), or mend the sensor. First " + s.cause().measurement() + ".";
+        }
+        return "No value of the sheet holds \"" + s.cause().words()
+                + "\": it is to be put right on the car, not written down. "
+                + s.cause().measurement() + ".";
+    }
+
+    /** What a mapping says of a sensor that reads wrong. */
+    private static Optional<String> reads(Suspect s) {
+        return switch (s.cause()) {
+            case LAMBDA_SENSOR, POWER_READING -> Optional.of(String.format(Locale.ROOT, "reads: %.3f", 1 + s.size()));
+            case BOTTLE_GAUGE, MANIFOLD_GAUGE, RAIL_GAUGE, NITROUS_FUEL_GAUGE ->
+                Optional.of(String.format(Locale.ROOT, "offset: %.3f bar", s.size() / 1e5));
+            default -> Optional.empty();
+        };
+    }
+
+    /**
+     * What the revision changes.
+     *
+     * @return the differences of the two sheets, with the reason of each; empty when nothing changes
+     */
+    public List<Difference> differences() {
+        return before.differences(after);
+    }
+
+    @Override
+    public String toString() {
+        List<String> lines = new ArrayList<>();
+        differences().forEach(d -> lines.add(d.toString()));
+        lines.addAll(notes);
+        return lines.isEmpty() ? "Nothing is changed." : String.join("\n", lines);
+    }
+}

@@ -1,0 +1,33 @@
+package org.shotledger.causes;
+
+import java.io.StringReader;
+import java.util.Optional;
+import org.shotledger.causes.PlantedLog.NoiseOf;
+import org.shotledger.evaluate.Outcome;
+import org.shotledger.logs.EngineLog;
+import org.shotledger.logs.LogFindings;
+import org.shotledger.logs.LogMapping;
+import org.shotledger.setup.Factor;
+
+/** Invented logs for tests of other packages. */
+public final class InventedLogs {
+    private InventedLogs() {}
+
+    /**
+     * A log of a setup.
+     *
+     * @param outcome what was run
+     * @param setup what the log says was run
+     * @param fuelFlow factor on the flow of its fuel jets
+     * @param lambdaReading what the sensor reads of the truth
+     * @return the log
+     */
+    public static LogFindings of(Outcome outcome, String setup, double fuelFlow, double lambdaReading) {
+        Planted planted =
+                Planted.sound(outcome).times(Factor.FUEL_JET_FLOW, fuelFlow).lambda(lambdaReading);
+        LogMapping mapping = new LogMapping("", setup, "", Double.NaN, 0, 0, Optional.empty(), java.util.List.of());
+        return EngineLog.read(
+                        new StringReader(new PlantedLog(planted).text(11, NoiseOf.WHITE)), "invented.csv", mapping)
+                .findings();
+    }
+}
