@@ -97,13 +97,15 @@ public record FeedPath(List<FeedElement> elements) {
     }
 
     /**
-     * The same path with every hole taken elsewhere in its band.
+     * The same path with every hole taken elsewhere in its band. Where the jets were flow-tested only they move: the test was of the
+     * whole path, so what the holes on the way are off by is in the factor it found.
      *
      * @param place -1 the lower end, 0 the best estimate, 1 the upper end; -3 to 3
      * @return new path
      */
     public FeedPath at(double place) {
-        return with(hole -> hole.at(place));
+        boolean tested = jets().stream().anyMatch(jet -> jet.measured().isPresent());
+        return with(hole -> tested && hole.measured().isEmpty() ? hole : hole.at(place));
     }
 
     /** The same path with its holes changed, the ends of branches and the holes on the way. */

@@ -18,8 +18,10 @@ import java.util.Optional;
 import org.shotledger.bottle.Bottle;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.car.BuilderLimits;
+import org.shotledger.flow.NitrousJet;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.nitrous.FuelCircuit;
+import org.shotledger.nitrous.FuelJet;
 import org.shotledger.nitrous.JetLadder;
 import org.shotledger.nitrous.NitrousCircuit;
 import org.shotledger.nitrous.NozzlePassages;
@@ -74,20 +76,18 @@ final class KitSections {
         Solenoid solenoid = solenoid(s.section("solenoid"));
         double lineBore = EngineSections.hole(s, "line-bore");
         double lineLength = s.figure("line-length", LENGTH, 0, 5);
-        double coefficient = s.has("jet-discharge-coefficient")
-                ? s.figure("jet-discharge-coefficient", RATIO, 0.1, 1.2)
-                : Double.NaN;
-        return s.make(() ->
-                new NitrousCircuit(valve, hoseBore, hoseLength, filter, solenoid, lineBore, lineLength, coefficient));
+        NitrousJet jet = JetSections.nitrous(s);
+        return s.make(
+                () -> new NitrousCircuit(valve, hoseBore, hoseLength, filter, solenoid, lineBore, lineLength, jet));
     }
 
     private static FuelCircuit fuel(Section s) {
         s.readElsewhere("regulator");
         PumpGroup pumps = SupplySections.pumps(s.section("pumps"), "nitrous fuel pump");
         Solenoid solenoid = solenoid(s.section("solenoid"));
-        double coefficient = s.figureOr("jet-discharge-coefficient", RATIO, 0.1, 1, 0.8, HABIT);
+        FuelJet jet = JetSections.fuel(s);
         double cell = s.figure("cell-volume", VOLUME, 1e-4, 0.2);
-        return s.make(() -> new FuelCircuit(pumps, solenoid, coefficient, cell));
+        return s.make(() -> new FuelCircuit(pumps, solenoid, jet, cell));
     }
 
     private static Solenoid solenoid(Section s) {

@@ -72,8 +72,10 @@ class SchemaNamesTest {
         String table = ":\n    engine-speed: [4000 rpm, 6000 rpm]\n    boost: [10 psi gauge, 12 psi gauge]\n";
         String setup =
                 "setup:\n  nitrous-jet: 44 thou\n  fuel-jet: 24 thou\n  boost-off" + table + "  boost-armed" + table;
+        String tests = "flow-tests:\n  one:\n    kind: nitrous\n    jets: 43 thou\n    seconds: 9 s\n  two:\n    kind: fuel\n"
+                + "    jets: 22 thou\n    seconds: 9 s\n";
         return List.of(
-                unknowns(demo + setup),
+                unknowns(demo + setup + tests),
                 unknowns(demo.replaceFirst(
                         "  fuel:\n    kind: ethanol-blend\n    ethanol: 78 %", "  fuel:\n    " + gasoline)),
                 unknowns(demo.replace("  red-line:", friction + "  red-line:")),
@@ -109,7 +111,7 @@ class SchemaNamesTest {
 
     /** Names that the writer chooses become a star. */
     private static String general(String path) {
-        return path.replaceFirst("^(conditions|wiring\\.(?:loads|signals|sensors))\\.[^.]+", "$1.*");
+        return path.replaceFirst("^(conditions|flow-tests|wiring\\.(?:loads|signals|sensors))\\.[^.]+", "$1.*");
     }
 
     private void collect(String path, JsonNode node, Map<String, Set<String>> found) {
