@@ -31,6 +31,7 @@ public final class Session {
             "org.shotledger.delivery.*",
             "org.shotledger.document.*",
             "org.shotledger.evaluate.*",
+            "org.shotledger.flow.*",
             "org.shotledger.fluid.*",
             "org.shotledger.fuel.*",
             "org.shotledger.job.*",

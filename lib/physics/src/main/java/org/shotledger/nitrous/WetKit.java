@@ -142,7 +142,8 @@ public record WetKit(
     public WetKit withFlowLaw(OrificeLaw law) {
         NitrousJet jet = nitrous.jet();
         if (law == OrificeLaw.LONG_ORIFICE && !(jet.lengthToBore() >= 2 && jet.lengthToBore() <= 10)) {
-            throw new IllegalArgumentException("The law \"" + law.name() + "\" covers jets 2 to 10 bores long, these are "
+            throw new IllegalArgumentException("The law \"" + law.name()
+                    + "\" covers jets 2 to 10 bores long, these are "
                     + (Double.isNaN(jet.lengthToBore()) ? "of a length not stated" : jet.lengthToBore() + " bores long")
                     + "; state their length in the sheet or choose \"" + OrificeLaw.CLASS.name() + "\".");
         }

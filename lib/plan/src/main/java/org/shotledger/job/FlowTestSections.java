@@ -25,9 +25,9 @@ import org.shotledger.flow.JetFlow;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.nitrous.FlowTested;
-import org.shotledger.nitrous.JetSide;
 import org.shotledger.nitrous.FuelCircuit;
 import org.shotledger.nitrous.JetPair;
+import org.shotledger.nitrous.JetSide;
 import org.shotledger.nitrous.NozzlePassages;
 import org.shotledger.nitrous.TestInstruments;
 import org.shotledger.nitrous.WetKit;
@@ -149,8 +149,7 @@ final class FlowTestSections {
             double low = flow(kit, at, bottle.liquid(-1)).applyAsDouble(1);
             double high = flow(kit, at, bottle.liquid(1)).applyAsDouble(1);
             double state = Math.abs(Math.log(high / low)) / 2;
-            return at.told(
-                    kit, JetSide.NITROUS, test, bottle.pressure, band, flow(kit, at, bottle.liquid(0)), state);
+            return at.told(kit, JetSide.NITROUS, test, bottle.pressure, band, flow(kit, at, bottle.liquid(0)), state);
         });
     }
 

@@ -7,11 +7,11 @@ import static org.shotledger.units.QuantityKind.RATIO;
 
 import org.shotledger.car.SheetPaths;
 import org.shotledger.limits.Provenance;
-import org.shotledger.nitrous.JetSide;
 import org.shotledger.nitrous.FuelCircuit.FuelFlow;
 import org.shotledger.nitrous.FuelCircuit.Pressures;
 import org.shotledger.nitrous.FuelJet;
 import org.shotledger.nitrous.JetPair;
+import org.shotledger.nitrous.JetSide;
 import org.shotledger.nitrous.WetKit;
 import org.shotledger.setup.Factor;
 import org.shotledger.supply.Regulator;

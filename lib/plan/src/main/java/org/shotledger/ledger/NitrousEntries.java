@@ -17,8 +17,8 @@ import org.shotledger.flow.FeedFlow;
 import org.shotledger.flow.JetFlow;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.limits.Provenance;
-import org.shotledger.nitrous.JetSide;
 import org.shotledger.nitrous.JetPair;
+import org.shotledger.nitrous.JetSide;
 import org.shotledger.setup.BottleFill;
 import org.shotledger.setup.BottleState;
 
@@ -155,7 +155,9 @@ final class NitrousEntries {
         double fuelBore = from.setup().jets().orElseThrow().fuelBore();
         Car car = from.withSolenoid(x[2]);
         PointModel model = PointModel.of(
-                x.length > JetFactorEntries.AT ? JetFactorEntries.with(car, JetSide.NITROUS, x[JetFactorEntries.AT]) : car,
+                x.length > JetFactorEntries.AT
+                        ? JetFactorEntries.with(car, JetSide.NITROUS, x[JetFactorEntries.AT])
+                        : car,
                 from.setup().withJets(new JetPair(x[3], fuelBore)),
                 from.at(),
                 Subject.liquid(x[0], x[1]));

@@ -32,9 +32,7 @@ class FlowTestSheetTest {
             DEMO.setup().withBoost(BoostTarget.constant(1.17e5)).withJets(new JetPair(43 * THOU, 22 * THOU));
 
     private static String nitrous(String name, double before, double after, double seconds) {
-        return String.format(
-                Locale.ROOT,
-                """
+        return String.format(Locale.ROOT, """
                   %s:
                     kind: nitrous
                     jets: 43 thou
@@ -42,17 +40,11 @@ class FlowTestSheetTest {
                     before: %.3f kg +/- 0.010 kg
                     after: %.3f kg +/- 0.010 kg
                     bottle-pressure: 900 psi gauge +/- 15 psi
-                """,
-                name,
-                seconds,
-                before,
-                after);
+                """, name, seconds, before, after);
     }
 
     private static String fuel(double litres) {
-        return String.format(
-                Locale.ROOT,
-                """
+        return String.format(Locale.ROOT, """
                   fuel-one:
                     kind: fuel
                     jets: 22 thou
@@ -60,8 +52,7 @@ class FlowTestSheetTest {
                     seconds: 30.0 s +/- 0.3 s
                     volume: %.3f L +/- 0.010 L
                     flowing-pressure: 3.5 bar gauge +/- 0.05 bar
-                """,
-                litres);
+                """, litres);
     }
 
     private static Job tested(String... tests) {
@@ -79,18 +70,24 @@ class FlowTestSheetTest {
     @Test
     void aNitrousTestMovesTheFactorTowardsWhatWasMeasuredAndNarrowsIt() {
         double flow = expected(nitrous("one", 24, 23, 10));
-        FlowTested told = tested(nitrous("one", 24, 24 - 0.85 * flow * 10, 10)).flowTests().get(0);
+        FlowTested told = tested(nitrous("one", 24, 24 - 0.85 * flow * 10, 10))
+                .flowTests()
+                .get(0);
         FlowFactor before = told.before();
         FlowFactor after = told.after();
         assertEquals(JetSide.NITROUS, told.side());
         assertEquals(0, before.logarithm());
         // rectangular half-widths: 10 g twice is 8.16 g, 0.2 s is 0.115 s
         double mass = Math.sqrt(2) * 0.010 / Math.sqrt(3);
-        assertEquals(Math.hypot(mass / (8.5 * flow), 0.2 / Math.sqrt(3) / 10), told.test().deviation(), 1e-5);
+        assertEquals(
+                Math.hypot(mass / (8.5 * flow), 0.2 / Math.sqrt(3) / 10),
+                told.test().deviation(),
+                1e-5);
         assertEquals(0.85, told.test().flow() / told.expected(), 1e-3);
         assertTrue(after.logarithm() < Math.log(0.86) && after.logarithm() > Math.log(0.70), after.toString());
         assertTrue(after.deviation() < before.deviation() / 6, after.toString());
-        assertTrue(told.stateDeviation() < 0.01, "a gauge off by 15 psi hardly moves the flow: " + told.stateDeviation());
+        assertTrue(
+                told.stateDeviation() < 0.01, "a gauge off by 15 psi hardly moves the flow: " + told.stateDeviation());
     }
 
     /** Bernoulli by hand: with a solenoid much wider than the jets the flow goes as their coefficient, so the factor is the ratio. */
@@ -116,7 +113,8 @@ class FlowTestSheetTest {
         List<FlowTested> tests = tested(one, two).flowTests();
         assertEquals(2, tests.get(1).after().tests());
         assertEquals(tests.get(0).after(), tests.get(1).before());
-        assertTrue(tests.get(1).after().deviation() < 0.75 * tests.get(0).after().deviation());
+        assertTrue(
+                tests.get(1).after().deviation() < 0.75 * tests.get(0).after().deviation());
     }
 
     @Test
@@ -156,8 +154,9 @@ class FlowTestSheetTest {
         Outcome outcome = Evaluate.of(job.car(), other, job.stated());
         assertEquals(List.of(), same.outside(JetSide.NITROUS));
         assertEquals(
-                List.of("The flow test \"one\" was made with nitrous jets of 43.0 thou (1.092 mm), these are of 55.0 thou (1.397 mm);"
-                        + " test again with these."),
+                List.of(
+                        "The flow test \"one\" was made with nitrous jets of 43.0 thou (1.092 mm), these are of 55.0 thou (1.397 mm);"
+                                + " test again with these."),
                 outcome.outside(JetSide.NITROUS));
         String basis = Ledgers.of(outcome).find("nitrous-flow").orElseThrow().basis();
         assertTrue(basis.contains("outside what was measured: The flow test"), basis);
@@ -168,7 +167,8 @@ class FlowTestSheetTest {
         double flow = expected(nitrous("one", 24, 23, 10));
         Job job = tested(nitrous("one", 24, 24 - 0.4 * flow * 10, 10));
         assertTrue(job.flowTests().get(0).isSurprising());
-        assertTrue(job.toString().contains("nitrous jets passed 40 % of what was expected of their class"), job::toString);
+        assertTrue(
+                job.toString().contains("nitrous jets passed 40 % of what was expected of their class"), job::toString);
     }
 
     @ParameterizedTest
@@ -200,18 +200,14 @@ class FlowTestSheetTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "class, class",
-        "equilibrium, equilibrium",
-        "long-orifice, long orifice",
-        "ideal-gas, class"
-    })
+    @CsvSource({"class, class", "equilibrium, equilibrium", "long-orifice, long orifice", "ideal-gas, class"})
     void theSheetChoosesTheLawAndTheResultNamesTheOneThatActs(String word, String acts) {
         Job job = with("    jet-edge: long\n    jet-length-over-bore: 4\n    flow-law: " + word + "\n");
         Outcome outcome = Evaluate.of(job.car(), SETUP, job.stated());
         String basis = Ledgers.of(outcome).find("nitrous-flow").orElseThrow().basis();
         assertTrue(basis.contains("law \"" + acts + "\""), basis);
-        assertEquals(acts, outcome.strongest().orElseThrow().nitrous().jets().get(0).model());
+        assertEquals(
+                acts, outcome.strongest().orElseThrow().nitrous().jets().get(0).model());
         assertEquals(word.equals("ideal-gas"), basis.contains("\"ideal gas\" does not cover"), basis);
     }
 
@@ -233,7 +229,8 @@ class FlowTestSheetTest {
 
     @Test
     void aLongJetAndItsLawNeedALength() {
-        String message = assertThrows(SheetException.class, () -> with("    jet-edge: long\n    flow-law: long-orifice\n"))
+        String message = assertThrows(
+                        SheetException.class, () -> with("    jet-edge: long\n    flow-law: long-orifice\n"))
                 .getMessage();
         assertTrue(message.contains("from 2 bores of length on"), message);
         assertTrue(message.contains("covers jets 2 to 10 bores long"), message);
@@ -254,9 +251,8 @@ class FlowTestSheetTest {
 
     private static double lambda(String passage, boolean lambda) {
         Job job = DEMO.with("nitrous-system.nozzle.fuel-passage", passage);
-        OperatingPoint point = Evaluate.of(job.car(), SETUP, job.stated())
-                .strongest()
-                .orElseThrow();
+        OperatingPoint point =
+                Evaluate.of(job.car(), SETUP, job.stated()).strongest().orElseThrow();
         return lambda ? point.lambda() : point.nitrousFuel().massFlow();
     }
 }

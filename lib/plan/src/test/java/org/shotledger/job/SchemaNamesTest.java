@@ -72,8 +72,9 @@ class SchemaNamesTest {
         String table = ":\n    engine-speed: [4000 rpm, 6000 rpm]\n    boost: [10 psi gauge, 12 psi gauge]\n";
         String setup =
                 "setup:\n  nitrous-jet: 44 thou\n  fuel-jet: 24 thou\n  boost-off" + table + "  boost-armed" + table;
-        String tests = "flow-tests:\n  one:\n    kind: nitrous\n    jets: 43 thou\n    seconds: 9 s\n  two:\n    kind: fuel\n"
-                + "    jets: 22 thou\n    seconds: 9 s\n";
+        String tests =
+                "flow-tests:\n  one:\n    kind: nitrous\n    jets: 43 thou\n    seconds: 9 s\n  two:\n    kind: fuel\n"
+                        + "    jets: 22 thou\n    seconds: 9 s\n";
         return List.of(
                 unknowns(demo + setup + tests),
                 unknowns(demo.replaceFirst(

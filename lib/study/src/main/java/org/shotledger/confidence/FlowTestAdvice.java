@@ -130,15 +130,15 @@ public record FlowTestAdvice(Plan plan, double wanted, List<Worth> tests) {
         String done = "";
         for (Worth test : tests) {
             unknowns = unknowns.stream().map(u -> narrowed(u, test)).toList();
-            done += (done.isEmpty() ? "after a test of the " : " and of the ") + test.side().words();
+            done += (done.isEmpty() ? "after a test of the " : " and of the ")
+                    + test.side().words();
             steps.add(step(done, unknowns, draws, seed));
         }
         return steps;
     }
 
     private Step step(String name, List<Unknown> unknowns, int draws, long seed) {
-        return new Step(
-                name, ConfidenceStudy.quick(plan, unknowns, draws, seed).stated());
+        return new Step(name, ConfidenceStudy.quick(plan, unknowns, draws, seed).stated());
     }
 
     private Unknown narrowed(Unknown unknown, Worth test) {
@@ -189,7 +189,7 @@ public record FlowTestAdvice(Plan plan, double wanted, List<Worth> tests) {
             double flow = nitrous(pressure);
             double off = TestInstruments.deviation(with.gauge() * pressure);
             double state = Math.abs(Math.log(nitrous(Math.min(pressure + off, 0.98 * NitrousOxide.CRITICAL_PRESSURE))
-                                    / nitrous(pressure - off)))
+                            / nitrous(pressure - off)))
                     / 2;
             double mass = Math.sqrt(2) * TestInstruments.deviation(with.scale());
             FlowFactor known = kit.lastTest(JetSide.NITROUS)
@@ -224,8 +224,8 @@ public record FlowTestAdvice(Plan plan, double wanted, List<Worth> tests) {
         private Sized sized(
                 JetSide side, double bore, FlowFactor known, double flow, double mass, double state, double density) {
             double aim = Math.max(wanted, STATE_SHARE * state);
-            FlowTestPlan test = FlowTestPlan.of(
-                    known, aim, flow, mass, TestInstruments.deviation(with.stopwatch()), state);
+            FlowTestPlan test =
+                    FlowTestPlan.of(known, aim, flow, mass, TestInstruments.deviation(with.stopwatch()), state);
             Factor factor = side == JetSide.NITROUS ? Factor.NITROUS_FLOW : Factor.FUEL_JET_FLOW;
             OperatingPoint more = at(factor, Math.exp(STEP));
             OperatingPoint less = at(factor, Math.exp(-STEP));
@@ -265,9 +265,8 @@ public record FlowTestAdvice(Plan plan, double wanted, List<Worth> tests) {
             double power) {
         /** What planning rests on: after a test widened for other states than the tested. */
         private FlowFactor planned() {
-            double whole = known.tests() == 0
-                    ? known.deviation()
-                    : Math.hypot(known.deviation(), FlowFactor.OTHER_STATES);
+            double whole =
+                    known.tests() == 0 ? known.deviation() : Math.hypot(known.deviation(), FlowFactor.OTHER_STATES);
             return new FlowFactor(known.logarithm(), whole, known.tests());
         }
 
@@ -277,8 +276,8 @@ public record FlowTestAdvice(Plan plan, double wanted, List<Worth> tests) {
 
         Worth worth(FlowTestPlan.Gain gain) {
             double now = planned().deviation();
-            double after = Math.hypot(
-                    1 / Math.hypot(1 / known.deviation(), 1 / testDeviation), FlowFactor.OTHER_STATES);
+            double after =
+                    Math.hypot(1 / Math.hypot(1 / known.deviation(), 1 / testDeviation), FlowFactor.OTHER_STATES);
             double tested = Math.min(now, after);
             return new Worth(
                     side,
