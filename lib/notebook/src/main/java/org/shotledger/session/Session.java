@@ -47,6 +47,7 @@ public final class Session {
             "org.shotledger.stepup.*",
             "org.shotledger.study.*",
             "org.shotledger.table.*",
+            "org.shotledger.trust.*",
             "org.shotledger.chart.*",
             "org.shotledger.units.*",
             "org.shotledger.view.*",
