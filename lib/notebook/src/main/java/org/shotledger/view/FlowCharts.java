@@ -78,8 +78,8 @@ public final class FlowCharts {
      * @return the picture
      */
     public static ChartPicture againstSquareRoot(Outcome outcome, UnitSystem system) {
-        FlowOverPressure flow =
-                overPressure(outcome, Math.min(SHOWN_FROM, outcome.car().limits().bottlePressureLow()));
+        FlowOverPressure flow = overPressure(
+                outcome, Math.min(SHOWN_FROM, outcome.car().limits().bottlePressureLow()));
         Map<String, double[][]> measured = flow.measured().stream()
                 .collect(Collectors.groupingBy(
                         FlowOverPressure.Point::source,

@@ -26,8 +26,8 @@ public final class FlowRenderer {
         public OfTested() {
             super(
                     FlowTested.class,
-                    (test, shown) -> View.of(
-                            FlowTables.tests(java.util.List.of(test)).in(shown), FlowTables.safety()));
+                    (test, shown) ->
+                            View.of(FlowTables.tests(java.util.List.of(test)).in(shown), FlowTables.safety()));
         }
     }
 }

@@ -50,8 +50,10 @@ public final class FlowTables {
                 column("Jet", QuantityKind.BORE, FeedStudy.Rung::bore),
                 words("Limits", rung -> rung.limit().isEmpty() ? "nothing chokes" : rung.limit() + ", choked"),
                 column("Flow", QuantityKind.MASS_FLOW, rung -> rung.flow().best()),
-                column("nine times out of ten from", QuantityKind.MASS_FLOW, rung -> rung.flow()
-                        .low()),
+                column(
+                        "nine times out of ten from",
+                        QuantityKind.MASS_FLOW,
+                        rung -> rung.flow().low()),
                 column("to", QuantityKind.MASS_FLOW, rung -> rung.flow().high()));
     }
 
@@ -75,7 +77,9 @@ public final class FlowTables {
                 study(outcome).changes(outcome.setup().jets().orElseThrow().nitrousBore()),
                 words("Change", FeedStudy.Change::name),
                 column("Flow against before", QuantityKind.FRACTION, change -> change.ratio() - 1),
-                words("Limits then", change -> change.feed().choked() ? change.feed().chokingElement() : "nothing chokes"),
+                words(
+                        "Limits then",
+                        change -> change.feed().choked() ? change.feed().chokingElement() : "nothing chokes"),
                 words(
                         "Smaller than what is not known",
                         change -> change.withinBand() ? "yes, within the band" : "no, beyond the band"));
@@ -106,15 +110,19 @@ public final class FlowTables {
                 column("Jet", QuantityKind.BORE, FlowTested::bore),
                 column("Expected", QuantityKind.MASS_FLOW, FlowTested::expected),
                 column("Measured", QuantityKind.MASS_FLOW, test -> test.test().flow()),
-                column("Test's own error", QuantityKind.FRACTION, test -> Math.hypot(
-                        test.test().deviation(), test.stateDeviation())),
-                column("Factor before, from", QuantityKind.RATIO, test -> test.before()
-                        .band()
-                        .low()),
+                column(
+                        "Test's own error",
+                        QuantityKind.FRACTION,
+                        test -> Math.hypot(test.test().deviation(), test.stateDeviation())),
+                column(
+                        "Factor before, from",
+                        QuantityKind.RATIO,
+                        test -> test.before().band().low()),
                 column("to", QuantityKind.RATIO, test -> test.before().band().high()),
-                column("after, from", QuantityKind.RATIO, test -> test.after()
-                        .band()
-                        .low()),
+                column(
+                        "after, from",
+                        QuantityKind.RATIO,
+                        test -> test.after().band().low()),
                 column("best", QuantityKind.RATIO, test -> test.after().band().best()),
                 column("to ", QuantityKind.RATIO, test -> test.after().band().high()),
                 words("Mind", test -> test.isSurprising() ? "far from what was known: check it" : ""));

@@ -138,7 +138,9 @@ public final class TrustViews {
             super(
                     Family.class,
                     (family, shown) -> View.of(
-                            new Sentence(said(family)), picture(family), worst(family).in(shown)));
+                            new Sentence(said(family)),
+                            picture(family),
+                            worst(family).in(shown)));
         }
     }
 }

@@ -36,8 +36,7 @@ public record LeftOutHole(MeasuredHole hole, HoleClass as, double predicted) {
     }
 
     private static LeftOutHole of(MeasuredHole hole, ClassFit fit, Edge as) {
-        return new LeftOutHole(
-                hole, new HoleClass(as, hole.inlet()), SourceFit.share(fit, hole, as == Edge.UNKNOWN));
+        return new LeftOutHole(hole, new HoleClass(as, hole.inlet()), SourceFit.share(fit, hole, as == Edge.UNKNOWN));
     }
 
     /**

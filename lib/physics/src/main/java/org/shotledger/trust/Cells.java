@@ -19,7 +19,8 @@ final class Cells {
                     .map(Cells::cells)
                     .toList();
         } catch (IOException e) {
-            throw new UncheckedIOException("The table " + table + " cannot be read; name the project's folder \"data\".", e);
+            throw new UncheckedIOException(
+                    "The table " + table + " cannot be read; name the project's folder \"data\".", e);
         }
     }
 

@@ -44,11 +44,7 @@ final class CycleFigures {
 
     private static void add(List<Comparison> all, String what, String cell, double predicted, double allowed) {
         all.add(Comparison.within(
-                "general-purpose chemistry library, Cantera 3.2",
-                what,
-                Double.parseDouble(cell),
-                predicted,
-                allowed));
+                "general-purpose chemistry library, Cantera 3.2", what, Double.parseDouble(cell), predicted, allowed));
     }
 
     private static Fuel fuel(String name) {
@@ -86,8 +82,7 @@ final class CycleFigures {
                     "cooling by " + row.get(0),
                     Double.parseDouble(row.get(10)),
                     best * full,
-                    new FlowBand(
-                            best / KnockModel.LOW.cooling(), 1, best / KnockModel.HIGH.cooling())));
+                    new FlowBand(best / KnockModel.LOW.cooling(), 1, best / KnockModel.HIGH.cooling())));
         }
         return all;
     }

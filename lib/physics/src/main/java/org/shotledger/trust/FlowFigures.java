@@ -42,8 +42,7 @@ final class FlowFigures {
     private static Comparison point(NitrousJet hole, List<String> row) {
         double before = 1e6 * Double.parseDouble(row.get(0));
         double behind = 1e6 * Double.parseDouble(row.get(2));
-        JetFlow flow =
-                hole.flow(NitrousOxide.atTemperaturePressure(Double.parseDouble(row.get(1)), before), behind);
+        JetFlow flow = hole.flow(NitrousOxide.atTemperaturePressure(Double.parseDouble(row.get(1)), before), behind);
         FlowBand band = new FlowBand(flow.low() / flow.massFlow(), 1, flow.high() / flow.massFlow());
         return new Comparison(
                 "AIAA 2013-3636",

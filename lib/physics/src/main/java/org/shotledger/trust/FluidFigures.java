@@ -28,7 +28,13 @@ final class FluidFigures {
         double heat = vapour - NitrousOxide.saturatedLiquid(t).enthalpy();
         String at = " at " + t + " K";
         add(all, "vapour pressure" + at, row.get(2), 1e5, NitrousOxide.saturationPressure(t), 0.0045);
-        add(all, "liquid density" + at, row.get(3), 1, NitrousOxide.saturatedLiquid(t).density(), 0.012);
+        add(
+                all,
+                "liquid density" + at,
+                row.get(3),
+                1,
+                NitrousOxide.saturatedLiquid(t).density(),
+                0.012);
         add(
                 all,
                 "vapour density" + at,

@@ -48,9 +48,19 @@ record TankFigures(
 
     /** The constants are those of the fit with one vessel left out, which the tests of the bottle make anew. */
     private static final List<TankFigures> ALL = List.of(
-            new TankFigures("blow-down-35-litres.csv", 35.4, 0.64, 4.502, 4.91, 0.1442, law(0.19932, 10.862, 0.16127), 1912.2),
-            new TankFigures("blow-down-9-litres.csv", 9.29, 0.95, 4.777, 5.56, 0.1018, law(0.08546, 23.506, 0.56800), 2333.7),
-            new TankFigures("blow-down-0.18-litres.csv", 0.18, 0.87, 4.091, 19.88, 0.115, law(0.12219, 18.255, 0.28774), 9649.2));
+            new TankFigures(
+                    "blow-down-35-litres.csv", 35.4, 0.64, 4.502, 4.91, 0.1442, law(0.19932, 10.862, 0.16127), 1912.2),
+            new TankFigures(
+                    "blow-down-9-litres.csv", 9.29, 0.95, 4.777, 5.56, 0.1018, law(0.08546, 23.506, 0.56800), 2333.7),
+            new TankFigures(
+                    "blow-down-0.18-litres.csv",
+                    0.18,
+                    0.87,
+                    4.091,
+                    19.88,
+                    0.115,
+                    law(0.12219, 18.255, 0.28774),
+                    9649.2));
 
     private static BoilingLaw law(double surfaceRate, double superheat, double time) {
         return new BoilingLaw(surfaceRate, BULK_RATE, superheat, time);

@@ -72,11 +72,7 @@ public final class Trust {
                         DESERVED,
                         Published.family(rows, "H03")),
                 new Family("fuels", "handbook values and standards", DESERVED, Published.family(rows, "H04")),
-                new Family(
-                        "liquid holes and injectors",
-                        "handbook examples",
-                        DESERVED,
-                        Published.family(rows, "H05")),
+                new Family("liquid holes and injectors", "handbook examples", DESERVED, Published.family(rows, "H05")),
                 new Family(
                         "sensors",
                         "reference table and a measured thermistor",

@@ -53,7 +53,8 @@ class TrustTest {
 
     private static double width(Family family) {
         return family.figures().stream()
-                .mapToDouble(figure -> Math.log(figure.band().high() / figure.band().low()))
+                .mapToDouble(
+                        figure -> Math.log(figure.band().high() / figure.band().low()))
                 .average()
                 .orElseThrow();
     }
