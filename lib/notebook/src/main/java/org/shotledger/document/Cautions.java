@@ -9,7 +9,27 @@ public final class Cautions {
             "Methanol poisons through the skin and by its vapour and burns with a flame that is hard to see in daylight: gloves,"
                     + " fresh air, and water at hand.";
 
+    /** What to mind when jets are flow-tested; stands wherever such a test is shown. */
+    private static final List<String> FLOW_TEST = List.of(
+            "Outdoors, with the wind from behind, away from flames, sparks, fuel and people: what comes out is cold, fills pits and closed"
+                    + " rooms without warning, and feeds fire.",
+            "The bottle strapped down upright to the scale, the nozzles clamped and pointing away; hose and nozzles kick when they open.",
+            "Nobody in the jet or in line with it, no hand before a nozzle; switch it from a distance.",
+            "Gloves against cold, eye protection, and hearing protection: the jet is loud enough to hurt.",
+            "Fuel is caught in an open measure far from the nitrous oxide, heat and sparks, with an extinguisher at hand; water is safer and"
+                    + " tells the same. Never both at once.",
+            "Vent and close the bottle afterwards. Local codes, the rules for pressure vessels and licensed practice come first.");
+
     private Cautions() {}
+
+    /**
+     * What to mind when jets are flow-tested.
+     *
+     * @return one sentence or two each
+     */
+    public static List<String> flowTest() {
+        return FLOW_TEST;
+    }
 
     /**
      * The usual cautions.

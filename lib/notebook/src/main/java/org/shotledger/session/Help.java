@@ -36,6 +36,11 @@ public final class Help implements Displayable {
                             + "Reconciliation.of(plan.stated(), log.findings())",
                     "what is wrong with the log, and how far it lies off the plan"),
             new Topic(
+                    "Know the jets better",
+                    "FlowTestAdvice.of(plan)\njob.flowTests()\n"
+                            + "Plan.of(job.with(job.car().with(job.car().nitrous().withFlowLaw(OrificeLaw.EQUILIBRIUM))), plan.setup())",
+                    "which flow test to make first and what it is worth, what those in the sheet told, the same plan by another law"),
+            new Topic(
                     "Ask why",
                     "why(plan, \"nitrous-flow\")",
                     "the figure, its equation and source, and everything it rests on, down to the inputs"),

@@ -2,6 +2,7 @@ package org.shotledger.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.shotledger.document.Cautions;
 import org.shotledger.document.CustomerDocument;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Revision;
@@ -72,6 +73,7 @@ public final class PlanDocument {
         alternatives(builder, plan, charts);
         if (plan.setup().jets().isPresent()) {
             RiskSection.write(builder, plan, charts);
+            StepUpSection.flowTests(builder, plan);
             StepUpSection.write(builder, StepUp.of(plan), charts);
         }
         WiringSection.write(builder, plan);
@@ -109,6 +111,23 @@ public final class PlanDocument {
                             + " size by "
                             + Both.of(QuantityKind.BORE, Supply.USUAL_BORE_TOLERANCE)
                             + ", common practice, no source.");
+            nitrous(builder, plan, charts);
+        }
+    }
+
+    /** How well the nitrous flow is known, what it does over the bottle's pressure, and what limits it. */
+    private static void nitrous(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
+        if (plan.stated().withNitrous().isEmpty()) {
+            return;
+        }
+        plan.outside().forEach(sentence -> builder.say(Section.SETUP, "Outside what was measured: " + sentence));
+        builder.picture(Section.SETUP, FlowCharts.againstSquareRoot(plan.stated(), charts));
+        builder.say(Section.SETUP, FlowCharts.whyFlatter(plan.stated()));
+        builder.rows(Section.SETUP, FlowTables.limiting(plan.stated()));
+        builder.rows(Section.SETUP, FlowTables.changes(plan.stated()));
+        if (!plan.job().flowTests().isEmpty()) {
+            builder.rows(Section.SETUP, FlowTables.tests(plan.job().flowTests()));
+            builder.points(Section.SETUP, Cautions.flowTest());
         }
     }
 

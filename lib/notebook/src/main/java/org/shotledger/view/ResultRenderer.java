@@ -43,6 +43,11 @@ public abstract class ResultRenderer<T> implements DisplayRenderer<T> {
         return forms;
     }
 
+    /** What of the flows is an extrapolation, in words behind a verdict. */
+    private static String outside(Plan plan) {
+        return plan.outside().isEmpty() ? "" : " Outside what was measured: " + String.join(" ", plan.outside());
+    }
+
     /** Shows limits. */
     public static final class OfLimits extends ResultRenderer<Limits> {
         /** Made by the service loader. */
@@ -111,7 +116,7 @@ public abstract class ResultRenderer<T> implements DisplayRenderer<T> {
             super(
                     Plan.class,
                     (plan, shown) -> View.of(
-                            new Sentence(plan.verdictLine()),
+                            new Sentence(plan.verdictLine() + outside(plan)),
                             Charts.of(plan, shown.first()),
                             SetupTables.of(plan.setup()).in(shown),
                             OutcomeTables.outcomes(plan.outcomes()).in(shown),

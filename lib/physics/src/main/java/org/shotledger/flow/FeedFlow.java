@@ -68,6 +68,28 @@ public record FeedFlow(
     }
 
     /**
+     * What of the jets and of the state before them lies outside what was measured.
+     *
+     * @return sentences, each once; none when everything lies inside
+     */
+    public List<String> outside() {
+        return jets.stream()
+                .map(JetFlow::outside)
+                .filter(sentence -> !sentence.isEmpty())
+                .distinct()
+                .toList();
+    }
+
+    /**
+     * Tells whether a flow test of the jets sets the flow.
+     *
+     * @return true after a test
+     */
+    public boolean measured() {
+        return jets.stream().anyMatch(JetFlow::measured);
+    }
+
+    /**
      * Time to fill empty lines at the steady flow; what a purge must bring.
      *
      * @return hold-up over flow, s; infinite when nothing flows

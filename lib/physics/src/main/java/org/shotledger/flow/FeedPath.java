@@ -97,13 +97,15 @@ public record FeedPath(List<FeedElement> elements) {
     }
 
     /**
-     * The same path with every hole taken elsewhere in its band.
+     * The same path with every hole taken elsewhere in its band. Where the jets were flow-tested only they move: the test was of the
+     * whole path, so what the holes on the way are off by is in the factor it found.
      *
      * @param place -1 the lower end, 0 the best estimate, 1 the upper end; -3 to 3
      * @return new path
      */
     public FeedPath at(double place) {
-        return with(hole -> hole.at(place));
+        boolean tested = jets().stream().anyMatch(jet -> jet.measured().isPresent());
+        return with(hole -> tested && hole.measured().isEmpty() ? hole : hole.at(place));
     }
 
     /** The same path with its holes changed, the ends of branches and the holes on the way. */
@@ -126,7 +128,7 @@ public record FeedPath(List<FeedElement> elements) {
     }
 
     /**
-     * The jets at the ends of the path.
+     * The holes that meter at the ends of the path; of a jet and the nozzle's passage behind it the narrower.
      *
      * @return in the order of the branches; empty for an open end
      */
@@ -134,7 +136,22 @@ public record FeedPath(List<FeedElement> elements) {
         if (last() instanceof Manifold block) {
             return block.branches().stream().flatMap(b -> b.jets().stream()).toList();
         }
-        return last() instanceof NitrousJet jet ? List.of(jet) : List.of();
+        if (!(last() instanceof NitrousJet end)) {
+            return List.of();
+        }
+        int before = elements.size() - 2;
+        boolean narrower = before >= 0
+                && leadsIntoPassage(before)
+                && ((Orifice) elements.get(before)).hole().bore() <= end.bore();
+        return List.of(narrower ? ((Orifice) elements.get(before)).hole() : end);
+    }
+
+    /** A jet whose line behind is the last hole itself, the nozzle's passage. */
+    boolean leadsIntoPassage(int at) {
+        return at == elements.size() - 2
+                && elements.get(at) instanceof Orifice jet
+                && last() instanceof NitrousJet passage
+                && passage.bore() == jet.lineBore();
     }
 
     FeedElement last() {

@@ -51,6 +51,7 @@ final class FeedReport {
         List<FeedElement> elements = path.elements();
         FluidState state = start;
         double flow = solution.massFlow();
+        boolean told = false;
         for (int i = 0; i < elements.size(); i++) {
             FeedElement element = elements.get(i);
             boolean limits = solution.choked() && solution.limiting() == i;
@@ -59,15 +60,25 @@ final class FeedReport {
                 choking = element.name();
             }
             if (element instanceof NitrousJet jet) {
-                addJet(jet, state, downstreamPressure);
+                if (!told) {
+                    addJet(jet, state, downstreamPressure);
+                }
                 return;
             }
             if (element instanceof Manifold block) {
                 addBranches(block, state, downstreamPressure);
                 return;
             }
-            if (jetInlet == null && element instanceof Orifice jet && leadsInto(jet, path, i)) {
-                jetInlet = state;
+            if (element instanceof Orifice jet && path.leadsIntoPassage(i)) {
+                if (jetInlet == null) {
+                    jetInlet = state;
+                }
+                // of jet and passage the one that chokes is told; the state before the jet is told in either case
+                told = !(solution.choked() && solution.limiting() == elements.size() - 1);
+                if (told) {
+                    double behind = jet.hole().outletPressure(state, flow);
+                    jets.add(jet.hole().flow(state, Double.isNaN(behind) ? downstreamPressure : behind));
+                }
             }
             boolean inside = limits && i < elements.size() - 1;
             FluidState next = inside
@@ -82,13 +93,6 @@ final class FeedReport {
             state = next;
         }
         jetInlet = state;
-    }
-
-    /** A jet whose line behind is the last hole itself, the nozzle's passage: the state before the jet is the one to tell. */
-    private static boolean leadsInto(Orifice jet, FeedPath path, int at) {
-        return at == path.elements().size() - 2
-                && path.last() instanceof NitrousJet passage
-                && passage.bore() == jet.lineBore();
     }
 
     /** Behind a choke the pressure settles where the rest of the path passes exactly the choked flow. */

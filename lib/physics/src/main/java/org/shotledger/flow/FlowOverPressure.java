@@ -1,6 +1,7 @@
 package org.shotledger.flow;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
 
@@ -16,7 +17,8 @@ import org.shotledger.fluid.NitrousOxide;
  * @param high upper end of the band, kg/s
  * @param squareRoot flow by the square root of the pressure drop through the plan's point, kg/s
  * @param liquidDensity density of the bottle's liquid, kg/m3
- * @param measured what the measured holes of the nearest class say for the same jet area, at the pressure before the hole
+ * @param measured what the measured holes of the nearest class say for the same jet area, at the pressure before the hole, and the
+ *     hole at the end of a line from a bottle of boiling nitrous oxide, at the pressure of that bottle
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
 public record FlowOverPressure(
@@ -80,7 +82,10 @@ public record FlowOverPressure(
         double area = jets.stream().mapToDouble(NitrousJet::area).sum();
         double from = pressure[0];
         double to = pressure[pressure.length - 1];
-        return MeasuredHole.nearest(jets.get(0).edge(), inlet).stream()
+        return Stream.concat(
+                        MeasuredHole.nearest(jets.get(0).edge(), inlet).stream(),
+                        MeasuredHole.all().stream().filter(MeasuredHole::atTheEndOfALine))
+                .distinct()
                 .filter(hole -> hole.reducedTemperature() < 1)
                 .map(hole -> point(hole, area))
                 .filter(point -> point.pressure() >= Math.min(from, to) && point.pressure() <= Math.max(from, to))

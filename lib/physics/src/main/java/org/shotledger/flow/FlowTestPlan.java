@@ -54,7 +54,8 @@ public record FlowTestPlan(double seconds, double mass) {
      * @param name what is tested
      * @param sensitivity change of the outcome for a change of 1 of the logarithm of this factor, unit of the outcome
      * @param before what is known of the factor
-     * @param testDeviation one standard deviation of the logarithm that the test would have
+     * @param testDeviation one standard deviation of the logarithm that the test would have; infinite for a test that is not worth
+     *     making
      */
     public record Candidate(String name, double sensitivity, FlowFactor before, double testDeviation) {}
 
@@ -85,8 +86,8 @@ public record FlowTestPlan(double seconds, double mass) {
 
     private static Gain gain(Candidate c, double variance) {
         double prior = c.before().deviation();
-        double left =
-                Math.hypot(prior * c.testDeviation() / Math.hypot(prior, c.testDeviation()), FlowFactor.OTHER_STATES);
+        double test = 1 / (square(1 / prior) + square(1 / c.testDeviation()));
+        double left = Math.sqrt(test + square(FlowFactor.OTHER_STATES));
         double change = square(c.sensitivity()) * (square(prior) - square(Math.min(prior, left)));
         return new Gain(c.name(), Math.sqrt(variance), Math.sqrt(variance - change));
     }

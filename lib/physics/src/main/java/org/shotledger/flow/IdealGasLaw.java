@@ -5,7 +5,8 @@ import org.shotledger.fluid.FluidState;
 /**
  * Vapour as an ideal gas with the heat capacities it has at low pressure: {@link IsentropicGas} with the inlet's own density.
  *
- * <p>Range: vapour; liquid and mixtures are refused. Known error: at bottle pressure 15 to 40 % below equilibrium flow, since
+ * <p>Range: vapour. Where liquid or bubbles stand before the hole the default law acts, and the result names it: a path that was not
+ * purged passes vapour first and liquid after. Known error: at bottle pressure 15 to 40 % below equilibrium flow, since
  * the real vapour is heavier and condenses on the way; the band is widened by that.
  */
 record IdealGasLaw() implements OrificeLaw {
@@ -21,16 +22,23 @@ record IdealGasLaw() implements OrificeLaw {
     }
 
     @Override
+    public OrificeLaw acting(FluidState inlet) {
+        return Inlet.of(inlet) == Inlet.VAPOUR ? this : OrificeLaw.CLASS;
+    }
+
+    @Override
     public String source(NitrousJet hole, FluidState inlet) {
+        if (acting(inlet) != this) {
+            return acting(inlet).source(hole, inlet);
+        }
         return "NACA Report 1135 (1953)"
                 + (hole.hasCoefficient() ? "; coefficient stated" : "; coefficient by class of hole");
     }
 
     @Override
     public OrificeCurve curve(NitrousJet hole, FluidState inlet) {
-        if (Inlet.of(inlet) != Inlet.VAPOUR) {
-            throw new IllegalArgumentException("The ideal-gas law is set for " + hole.name() + ", but "
-                    + Inlet.of(inlet).words() + " stands before it; it covers vapour only: choose the class law.");
+        if (acting(inlet) != this) {
+            return acting(inlet).curve(hole, inlet);
         }
         double coefficient =
                 hole.hasCoefficient() ? hole.dischargeCoefficient() : ClassFit.MEASURED.vapour(hole.edge());
@@ -45,6 +53,9 @@ record IdealGasLaw() implements OrificeLaw {
 
     @Override
     public FlowBand band(NitrousJet hole, FluidState inlet) {
+        if (acting(inlet) != this) {
+            return acting(inlet).band(hole, inlet);
+        }
         FlowBand band = new HoleClass(hole.edge(), Inlet.VAPOUR).band();
         return new FlowBand(band.low(), band.best(), REAL_GAS * band.high());
     }

@@ -7,7 +7,7 @@ package org.shotledger.flow;
  * @param low lower end of the 90 % band, kg/s
  * @param high upper end of the 90 % band, kg/s
  * @param shareOfEquilibrium the flow over homogeneous-equilibrium flow through the bore, coefficient 1
- * @param model name of the law that acted
+ * @param model name of the law that acted, which is the default where the law that was chosen does not cover the state
  * @param holeClass class of the hole and of what stands before it
  * @param source where law and coefficient come from, several sources parted by a semicolon
  * @param outside sentences that say what lies outside the measured holes and which way it tends; empty when nothing does

@@ -70,6 +70,15 @@ public record MeasuredHole(
     }
 
     /**
+     * Tells whether the state is that of the bottle, the line to the hole being part of what was measured.
+     *
+     * @return true for nitrous oxide liquid through a hole of which only the bore was published
+     */
+    public boolean atTheEndOfALine() {
+        return fluid.equals("N2O") && edge == Edge.UNKNOWN && quality == 0;
+    }
+
+    /**
      * What stands before the hole.
      *
      * @return its kind

@@ -179,7 +179,7 @@ public record NitrousJet(
                 plain * band.low(),
                 plain * band.high(),
                 ideal > 0 ? flow / ideal : 0,
-                law.name(),
+                law.acting(inlet).name(),
                 new HoleClass(edge, Inlet.of(inlet)),
                 law.source(this, inlet) + (measured.isPresent() ? "; factor from a flow test" : ""),
                 MeasuredRange.outside(this, inlet),

@@ -17,7 +17,7 @@ public interface OrificeLaw {
     /** Equilibrium flow times the coefficient of a full-running square-edged hole. */
     OrificeLaw LONG_ORIFICE = new LongOrificeLaw();
 
-    /** Ideal gas, for vapour only. */
+    /** Ideal gas for vapour, the default for everything else. */
     OrificeLaw IDEAL_GAS = new IdealGasLaw();
 
     /**
@@ -26,6 +26,16 @@ public interface OrificeLaw {
      * @return lower-case words
      */
     String name();
+
+    /**
+     * The law that acts where this one is set.
+     *
+     * @param inlet state at rest before the hole
+     * @return this law, or the default where this one does not cover the state
+     */
+    default OrificeLaw acting(FluidState inlet) {
+        return this;
+    }
 
     /**
      * Where the flux and its coefficient come from.

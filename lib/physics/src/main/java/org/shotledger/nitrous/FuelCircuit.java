@@ -1,5 +1,7 @@
 package org.shotledger.nitrous;
 
+import java.util.function.DoubleUnaryOperator;
+import org.shotledger.flow.FlowBand;
 import org.shotledger.supply.PumpGroup;
 import org.shotledger.supply.Regulator;
 
@@ -135,6 +137,21 @@ public record FuelCircuit(PumpGroup pumps, Solenoid solenoid, FuelJet jet, doubl
         }
         double settled = settle(density, area, at, rail, voltage);
         return state(density, settled, flow(density, area, settled, at.nozzle()), capacity, true);
+    }
+
+    /**
+     * What solenoid, jets and passages pass over a factor on the jets, for a flow test at a flowing pressure that was read at the rail.
+     *
+     * @param density density of the liquid, kg/m3
+     * @param jets the jets with the passages behind them
+     * @param drop pressure at the rail over that behind the nozzles, Pa, above 0
+     * @return flow, kg/s, over the factor relative to the best estimate of shape or sheet
+     */
+    public DoubleUnaryOperator flowOfFactor(double density, Jets jets, double drop) {
+        return factor -> {
+            FuelCircuit with = withJet(jet.at(0).withMeasured(FlowBand.EXACT.times(factor)));
+            return flow(density, with.effectiveArea(jets, density, drop), drop, 0);
+        };
     }
 
     /**

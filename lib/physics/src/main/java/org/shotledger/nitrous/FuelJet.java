@@ -105,6 +105,18 @@ public record FuelJet(Edge edge, double lengthToBore, double stated, Optional<Fl
     }
 
     /**
+     * What of the jet lies outside what was measured.
+     *
+     * @return a sentence; empty when nothing does, or a flow test was made
+     */
+    public String outside() {
+        boolean longer = edge == Edge.SQUARE && lengthToBore > LONGEST_FULL && Double.isNaN(stated);
+        return longer && measured.isEmpty()
+                ? "The fuel jet is longer than the 10 bores to which its coefficient was measured; friction makes it pass less."
+                : "";
+    }
+
+    /**
      * Where the coefficient comes from.
      *
      * @return source in words

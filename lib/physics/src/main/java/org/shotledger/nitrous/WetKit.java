@@ -1,8 +1,13 @@
 package org.shotledger.nitrous;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.shotledger.flow.FeedPath;
+import org.shotledger.flow.FlowBand;
+import org.shotledger.flow.NitrousJet;
+import org.shotledger.flow.OrificeLaw;
 import org.shotledger.supply.Regulator;
 
 /**
@@ -14,6 +19,7 @@ import org.shotledger.supply.Regulator;
  * @param fuel the fuel side
  * @param ladder the jets that can be had
  * @param passages the passages inside each nozzle; empty when the sheet does not state them
+ * @param tests flow tests of its jets in the order in which they were made; what they found stands in both circuits' jets
  */
 public record WetKit(
         NozzlePosition position,
@@ -21,13 +27,35 @@ public record WetKit(
         NitrousCircuit nitrous,
         FuelCircuit fuel,
         JetLadder ladder,
-        Optional<NozzlePassages> passages) {
+        Optional<NozzlePassages> passages,
+        List<FlowTested> tests) {
 
     /** Checks the count. */
     public WetKit {
+        tests = List.copyOf(tests);
         if (nozzles < 1 || nozzles > 16) {
             throw new IllegalArgumentException("The nitrous system has " + nozzles + " nozzles; allowed is 1 to 16.");
         }
+    }
+
+    /**
+     * A system whose jets nobody has tested.
+     *
+     * @param position where the nozzles spray
+     * @param nozzles number of nozzles, 1 to 16; each carries one pair of jets
+     * @param nitrous the nitrous side
+     * @param fuel the fuel side
+     * @param ladder the jets that can be had
+     * @param passages the passages inside each nozzle; empty when the sheet does not state them
+     */
+    public WetKit(
+            NozzlePosition position,
+            int nozzles,
+            NitrousCircuit nitrous,
+            FuelCircuit fuel,
+            JetLadder ladder,
+            Optional<NozzlePassages> passages) {
+        this(position, nozzles, nitrous, fuel, ladder, passages, List.of());
     }
 
     /**
@@ -81,7 +109,7 @@ public record WetKit(
      * @return the changed system
      */
     public WetKit withNozzles(int open) {
-        return new WetKit(position, open, nitrous, fuel, ladder, passages);
+        return new WetKit(position, open, nitrous, fuel, ladder, passages, tests);
     }
 
     /**
@@ -91,7 +119,74 @@ public record WetKit(
      * @return the changed system
      */
     public WetKit withFuel(FuelCircuit circuit) {
-        return new WetKit(position, nozzles, nitrous, circuit, ladder, passages);
+        return new WetKit(position, nozzles, nitrous, circuit, ladder, passages, tests);
+    }
+
+    /**
+     * The same system with another nitrous side.
+     *
+     * @param circuit the nitrous side
+     * @return the changed system
+     */
+    public WetKit withNitrous(NitrousCircuit circuit) {
+        return new WetKit(position, nozzles, circuit, fuel, ladder, passages, tests);
+    }
+
+    /**
+     * The same system whose nitrous jets follow another law; a factor that a flow test found was relative to the old one and goes.
+     *
+     * @param law the law
+     * @return the changed system
+     * @throws IllegalArgumentException when the law does not cover these jets
+     */
+    public WetKit withFlowLaw(OrificeLaw law) {
+        NitrousJet jet = nitrous.jet();
+        if (law == OrificeLaw.LONG_ORIFICE && !(jet.lengthToBore() >= 2 && jet.lengthToBore() <= 10)) {
+            throw new IllegalArgumentException("The law \"" + law.name()
+                    + "\" covers jets 2 to 10 bores long, these are "
+                    + (Double.isNaN(jet.lengthToBore()) ? "of a length not stated" : jet.lengthToBore() + " bores long")
+                    + "; state their length in the sheet or choose \"" + OrificeLaw.CLASS.name() + "\".");
+        }
+        return withNitrous(nitrous.withJet(new NitrousJet(
+                jet.name(),
+                jet.bore(),
+                jet.lengthToBore(),
+                jet.edge(),
+                jet.dischargeCoefficient(),
+                law,
+                Optional.empty(),
+                jet.place())));
+    }
+
+    /**
+     * The same system after one more flow test.
+     *
+     * @param tested the test and what it told
+     * @return the changed system
+     */
+    public WetKit after(FlowTested tested) {
+        List<FlowTested> all = new ArrayList<>(tests);
+        all.add(tested);
+        FlowBand band = tested.after().band();
+        boolean own = tested.side() == JetSide.NITROUS;
+        return new WetKit(
+                position,
+                nozzles,
+                own ? nitrous.withJet(nitrous.jet().withMeasured(band)) : nitrous,
+                own ? fuel : fuel.withJet(fuel.jet().withMeasured(band)),
+                ladder,
+                passages,
+                all);
+    }
+
+    /**
+     * The last flow test of one side.
+     *
+     * @param side which jets
+     * @return the test; empty when nobody has tested them
+     */
+    public Optional<FlowTested> lastTest(JetSide side) {
+        return tests.stream().filter(t -> t.side() == side).reduce((first, second) -> second);
     }
 
     private FuelCircuit.Jets fuelJets(double bore) {

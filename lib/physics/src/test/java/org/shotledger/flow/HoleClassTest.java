@@ -54,31 +54,18 @@ class HoleClassTest {
 
     private static List<LeftOut> leftOut() {
         Map<List<Object>, LeftOut> found = new HashMap<>();
-        for (String source : HOLES.stream().map(MeasuredHole::source).distinct().toList()) {
-            ClassFit fit = SourceFit.of(
-                    HOLES.stream().filter(h -> !h.source().equals(source)).toList());
-            for (MeasuredHole h : HOLES) {
-                if (h.source().equals(source)) {
-                    add(found, h, fit, h.edge());
-                    if (h.edge() != Edge.UNKNOWN) {
-                        add(found, h, fit, Edge.UNKNOWN);
-                    }
-                }
-            }
+        for (LeftOutHole hole : LeftOutHole.all()) {
+            LeftOut one = found.computeIfAbsent(
+                    List.of(hole.as(), hole.hole().source()),
+                    key -> new LeftOut(hole.hole().source(), hole.as(), new ArrayList<>(), new ArrayList<>()));
+            one.errors().add(Math.log(hole.ratio()));
+            one.shares().add(hole.hole().share());
         }
         return found.values().stream()
                 .sorted(Comparator.comparing((LeftOut one) -> one.as().edge())
                         .thenComparing(one -> one.as().inlet())
                         .thenComparing(LeftOut::source))
                 .toList();
-    }
-
-    private static void add(Map<List<Object>, LeftOut> found, MeasuredHole h, ClassFit fit, Edge as) {
-        HoleClass hole = new HoleClass(as, h.inlet());
-        LeftOut one = found.computeIfAbsent(
-                List.of(hole, h.source()), key -> new LeftOut(h.source(), hole, new ArrayList<>(), new ArrayList<>()));
-        one.errors().add(Math.log(h.share() / SourceFit.share(fit, h, as == Edge.UNKNOWN)));
-        one.shares().add(h.share());
     }
 
     @Test

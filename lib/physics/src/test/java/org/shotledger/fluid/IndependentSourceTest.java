@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class IndependentSourceTest {
 
     static Stream<double[]> esdu() {
-        return Table.read("esdu91022.csv").stream();
+        return Table.read("nitrous-oxide-esdu91022.csv").stream();
     }
 
     /** ESDU 91022: another correlation of the measurements, critical point 309.57 K; it drifts apart when critical. */

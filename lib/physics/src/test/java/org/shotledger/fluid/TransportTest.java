@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class TransportTest {
 
     static Stream<double[]> esdu() {
-        return Table.read("esdu91022.csv").stream();
+        return Table.read("nitrous-oxide-esdu91022.csv").stream();
     }
 
     /** The same correlations evaluated elsewhere: guards the transcription, five printed digits. */

@@ -3,10 +3,14 @@ package org.shotledger.evaluate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.shotledger.car.Car;
 import org.shotledger.limits.Limits;
+import org.shotledger.nitrous.JetSide;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Setup;
+import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
 
 /**
  * What happens when a setup is run in a case.
@@ -63,6 +67,33 @@ public record Outcome(
      */
     public double power() {
         return strongest().map(OperatingPoint::wheelPower).orElse(0.0);
+    }
+
+    /**
+     * What of the jets of one side, and of what stands before them, lies outside what was measured, so that its flow is an
+     * extrapolation.
+     *
+     * @param side which jets
+     * @return sentences, each once; none when everything lies inside
+     */
+    public List<String> outside(JetSide side) {
+        if (setup.jets().isEmpty()) {
+            return List.of();
+        }
+        Stream<String> jets = side == JetSide.NITROUS
+                ? withNitrous().stream().flatMap(point -> point.nitrous().outside().stream())
+                : Stream.of(car.nitrous().fuel().jet().outside()).filter(sentence -> !sentence.isEmpty());
+        double bore = side == JetSide.NITROUS
+                ? setup.jets().get().nitrousBore()
+                : setup.jets().get().fuelBore();
+        Stream<String> tests = car.nitrous().lastTest(side).filter(test -> test.isFarFrom(bore)).stream()
+                .map(test -> "The flow test \"" + test.name() + "\" was made with " + side.words() + " of "
+                        + both(test.bore()) + ", these are of " + both(bore) + "; test again with these.");
+        return Stream.concat(jets, tests).distinct().toList();
+    }
+
+    private static String both(double bore) {
+        return QuantityKind.BORE.text(bore, UnitSystem.US) + " (" + QuantityKind.BORE.text(bore, UnitSystem.SI) + ")";
     }
 
     /**

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.shotledger.car.Car;
 import org.shotledger.car.Origin;
 import org.shotledger.engine.MoistAir;
+import org.shotledger.nitrous.FlowTested;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Setup;
 import org.shotledger.setup.Target;
@@ -81,6 +82,15 @@ public record Job(
      */
     public String name() {
         return car.name();
+    }
+
+    /**
+     * The flow tests of the sheet and what each told of the jets.
+     *
+     * @return in the order of the sheet; none where nobody has tested the jets
+     */
+    public List<FlowTested> flowTests() {
+        return car.nitrous().tests();
     }
 
     /**
@@ -213,6 +223,18 @@ public record Job(
         return source.stating(path, text, new Rewrite.Reason(provenance, reason));
     }
 
+    /**
+     * The same job with a section its sheet does not have yet, for example the flow tests that were made since.
+     *
+     * @param section the section as it would be written at the end of the sheet, for example
+     *     {@code "flow-tests:\n  first:\n    kind: nitrous\n ..."}
+     * @return the changed job
+     * @throws SheetException when the sheet has the section already, or the changed sheet cannot be used
+     */
+    public Job adding(String section) {
+        return source.adding(section);
+    }
+
     /** The figure that stands at a place, when another one is to stand there; words and tables have no reason of their own. */
     private Optional<String> changed(String path, String text) {
         return car.origin(path)
@@ -231,9 +253,9 @@ public record Job(
     }
 
     /**
-     * What was renamed or converted because the sheet is of an older format.
+     * What was renamed or converted because the sheet is of an older format, and flow tests that do not go with what was known before.
      *
-     * @return the notices with their lines; empty for a sheet of the current format
+     * @return the notices with their lines; empty when there is nothing to say
      */
     public List<Problem> notices() {
         return source.notices();

@@ -2,10 +2,13 @@ package org.shotledger.job;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.shotledger.car.BasePull;
 import org.shotledger.car.BuilderLimits;
 import org.shotledger.car.Car;
@@ -22,6 +25,7 @@ import org.shotledger.engine.Engine;
 import org.shotledger.engine.FrictionModel;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.evaluate.Calibration;
+import org.shotledger.nitrous.FlowTested;
 import org.shotledger.nitrous.WetKit;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Setup;
@@ -83,6 +87,9 @@ final class JobReader {
         SetupSections setups = new SetupSections(s, tune);
         tune.make(() -> tune);
         Parts parts = parts(s, name, invented, places, ambient, setups);
+        String usualPlace = target == null ? "" : target.conditions();
+        Optional<UnaryOperator<WetKit>> tests = s.sectionIf("flow-tests")
+                .map(section -> new FlowTestSections(parts.fuels, places, usualPlace).tests(section));
         MustHoldSection mustHold = new MustHoldSection(s);
         Workshop workshop =
                 WorkshopSections.workshop(s, parts.wiring.map(Wiring::sensors).orElse(List.of()));
@@ -91,6 +98,7 @@ final class JobReader {
         }
         return s.make(() -> {
             Setup setup = setups.setup(target, parts.turbo, parts.bottle.fill());
+            parts.nitrous = tests.map(told -> told.apply(parts.nitrous)).orElse(parts.nitrous);
             Car car = parts.car(reading);
             Car calibrated = calibrated(s, car, setup);
             List<Case> cases = mustHold.cases(target.conditions(), places.get(target.conditions()), calibrated);
@@ -101,8 +109,26 @@ final class JobReader {
                     cases,
                     places,
                     workshop,
-                    new JobSource(reading.file(), reading.folder(), text, reading.tables(), notices));
+                    new JobSource(
+                            reading.file(), reading.folder(), text, reading.tables(), notices(reading, car, notices)));
         });
+    }
+
+    /** What was converted, and the flow tests that do not go with what was known before them. */
+    private static List<Problem> notices(SheetReading reading, Car car, List<Problem> converted) {
+        List<Problem> all = new ArrayList<>(converted);
+        car.nitrous().tests().stream().filter(FlowTested::isSurprising).forEach(test -> {
+            String path = "flow-tests." + test.name();
+            int line = car.origin(path + ".seconds").map(Origin::line).orElse(0);
+            String sentence = String.format(
+                    Locale.ROOT,
+                    "The %s passed %.0f %% of what was expected of their class, further off than two standard deviations; check"
+                            + " the test, its jets and nozzles, and the sheet.",
+                    test.side().words(),
+                    100 * test.test().flow() / test.expected());
+            all.add(new Problem(reading.file(), line, 0, path, "", sentence));
+        });
+        return all;
     }
 
     private static Car calibrated(Section s, Car car, Setup setup) {

@@ -67,6 +67,11 @@ public record JobSource(String file, Path folder, String text, Map<String, Path>
         return JobReader.read(changed, file, folder);
     }
 
+    /** The job with a section more at the end of its sheet. */
+    Job adding(String section) {
+        return JobReader.read(text.stripTrailing() + "\n\n" + section, file, folder);
+    }
+
     private static SheetNode child(SheetNode node, String key) {
         if (node instanceof Mapping mapping) {
             return mapping.find(key).map(SheetNode.Entry::value).orElse(null);

@@ -19,8 +19,10 @@ import org.shotledger.bottle.Bottle;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.car.BuilderLimits;
 import org.shotledger.flow.FlowBand;
+import org.shotledger.flow.NitrousJet;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.nitrous.FuelCircuit;
+import org.shotledger.nitrous.FuelJet;
 import org.shotledger.nitrous.JetLadder;
 import org.shotledger.nitrous.NitrousCircuit;
 import org.shotledger.nitrous.NozzlePassages;
@@ -86,16 +88,17 @@ final class KitSections {
         Solenoid solenoid = solenoid(s.section("solenoid"));
         double lineBore = EngineSections.hole(s, "line-bore");
         double lineLength = s.figure("line-length", LENGTH, 0, 5);
-        double coefficient = s.has("jet-discharge-coefficient")
-                ? s.figure("jet-discharge-coefficient", RATIO, 0.1, 1.2)
-                : Double.NaN;
+        NitrousJet jet = JetSections.nitrous(s);
         Optional<FlowBand> measured = measured(s);
-        return s.make(() -> {
-            NitrousCircuit made = new NitrousCircuit(
-                    valve, hoseBore, hoseLength, filter, solenoid, lineBore, lineLength, coefficient);
-            return measured.map(band -> made.withJet(made.jet().withMeasured(band)))
-                    .orElse(made);
-        });
+        return s.make(() -> new NitrousCircuit(
+                valve,
+                hoseBore,
+                hoseLength,
+                filter,
+                solenoid,
+                lineBore,
+                lineLength,
+                measured.map(jet::withMeasured).orElse(jet)));
     }
 
     /** What the jets were found to pass over what their law says, with its band; empty where nobody has measured it. */
@@ -113,14 +116,11 @@ final class KitSections {
         s.readElsewhere("regulator");
         PumpGroup pumps = SupplySections.pumps(s.section("pumps"), "nitrous fuel pump");
         Solenoid solenoid = solenoid(s.section("solenoid"));
-        double coefficient = s.figureOr("jet-discharge-coefficient", RATIO, 0.1, 1, 0.8, HABIT);
+        FuelJet jet = JetSections.fuel(s);
         double cell = s.figure("cell-volume", VOLUME, 1e-4, 0.2);
         Optional<FlowBand> measured = measured(s);
-        return s.make(() -> {
-            FuelCircuit made = new FuelCircuit(pumps, solenoid, coefficient, cell);
-            return measured.map(band -> made.withJet(made.jet().withMeasured(band)))
-                    .orElse(made);
-        });
+        return s.make(() ->
+                new FuelCircuit(pumps, solenoid, measured.map(jet::withMeasured).orElse(jet), cell));
     }
 
     private static Solenoid solenoid(Section s) {

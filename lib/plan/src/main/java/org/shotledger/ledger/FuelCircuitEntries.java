@@ -6,24 +6,20 @@ import static org.shotledger.units.QuantityKind.PRESSURE_DIFFERENCE;
 import static org.shotledger.units.QuantityKind.RATIO;
 
 import org.shotledger.car.SheetPaths;
+import org.shotledger.limits.Provenance;
 import org.shotledger.nitrous.FuelCircuit.FuelFlow;
 import org.shotledger.nitrous.FuelCircuit.Pressures;
+import org.shotledger.nitrous.FuelJet;
 import org.shotledger.nitrous.JetPair;
+import org.shotledger.nitrous.JetSide;
 import org.shotledger.nitrous.WetKit;
 import org.shotledger.setup.Factor;
 import org.shotledger.supply.Regulator;
 
 /** The nitrous fuel from its regulator to the jets. */
 final class FuelCircuitEntries {
-    private static final String[] INPUTS = {
-        "ambient-pressure",
-        "fuel-pressure",
-        "boost-reference",
-        "plenum-pressure",
-        "nitrous-fuel-density",
-        "fuel-jet",
-        "voltage"
-    };
+    /** The inputs before the factor of a flow test. */
+    private static final int AT = 7;
 
     private FuelCircuitEntries() {}
 
@@ -48,11 +44,22 @@ final class FuelCircuitEntries {
                         SheetPaths.NITROUS_FUEL_REFERENCE,
                         "this setup")
                 .enter();
+        String[] inputs = JetFactorEntries.write(
+                pen,
+                from,
+                JetSide.FUEL,
+                "ambient-pressure",
+                "fuel-pressure",
+                "boost-reference",
+                "plenum-pressure",
+                "nitrous-fuel-density",
+                "fuel-jet",
+                "voltage");
         var rail = pen.calculated(
                 "fuel-rail", "pressure at the nitrous fuel rail", "p_r", ABSOLUTE_PRESSURE, flow.railPressure());
         if (flow.pumpLimited()) {
             rail.by("the pressure at which pump and jets pass the same flow; the regulator's is not held", "pump curve")
-                    .on(INPUTS)
+                    .on(inputs)
                     .from(x -> flow(from, x).railPressure());
         } else {
             rail.by("p_a + p_F + k_b (p_m - p_a)", "definition")
@@ -60,16 +67,22 @@ final class FuelCircuitEntries {
                     .from(x -> x[0] + x[1] + x[2] * (x[3] - x[0]));
         }
         double factor = from.factor(Factor.FUEL_JET_FLOW);
+        FuelJet jet = from.car().nitrous().fuel().jet();
         pen.calculated("nitrous-fuel-flow", "nitrous fuel flow", "m_F", MASS_FLOW, flow.massFlow())
+                .uncertain(flow.massFlow() * jet.factors().logarithmicDeviation())
                 .by(
-                        "sqrt(2 rho (p_r - p_m)) over solenoid and jets in series" + EngineEntries.times(factor),
-                        "Bernoulli with discharge coefficients")
-                .on(INPUTS)
+                        "sqrt(2 rho (p_r - p_m)) over solenoid, jets and nozzle passages in series"
+                                + EngineEntries.times(factor) + JetFactorEntries.outside(from, JetSide.FUEL),
+                        "Bernoulli with discharge coefficients; coefficient of the jets: " + jet.source())
+                .provenance(jet.measured().isPresent() ? Provenance.MEASURED : Provenance.CALCULATED)
+                .on(inputs)
                 .from(x -> factor * flow(from, x).massFlow());
     }
 
     private static FuelFlow flow(Subject from, double... x) {
-        WetKit kit = from.car().nitrous();
+        WetKit kit = x.length > AT
+                ? JetFactorEntries.with(from.car(), JetSide.FUEL, x[AT]).nitrous()
+                : from.car().nitrous();
         Regulator regulator = new Regulator(from.setup().nitrousRegulator().name(), x[1], x[2]);
         return kit.fuelFlow(x[4], new JetPair(x[5], x[5]), new Pressures(x[0], x[3], x[3]), regulator, x[6]);
     }

@@ -9,13 +9,16 @@ import static org.shotledger.units.QuantityKind.SPECIFIC_ENERGY;
 import static org.shotledger.units.QuantityKind.TEMPERATURE;
 
 import java.util.List;
+import org.shotledger.car.Car;
 import org.shotledger.car.SheetPaths;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PointModel;
 import org.shotledger.flow.FeedFlow;
 import org.shotledger.flow.JetFlow;
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.limits.Provenance;
 import org.shotledger.nitrous.JetPair;
+import org.shotledger.nitrous.JetSide;
 import org.shotledger.setup.BottleFill;
 import org.shotledger.setup.BottleState;
 
@@ -119,8 +122,15 @@ final class NitrousEntries {
         double hole = from.car().nitrous().nitrous().solenoid().bore();
         pen.sheet("nozzles", "nozzles", "n", COUNT, from.car().nitrous().nozzles(), SheetPaths.NOZZLES);
         pen.sheet("nitrous-solenoid", "hole of the nitrous solenoid", "d_S", BORE, hole, SheetPaths.NITROUS_SOLENOID);
-        String[] inputs = {"bottle-temperature", "bottle-pressure", "nitrous-solenoid", "nitrous-jet", "plenum-pressure"
-        };
+        String[] inputs = JetFactorEntries.write(
+                pen,
+                from,
+                JetSide.NITROUS,
+                "bottle-temperature",
+                "bottle-pressure",
+                "nitrous-solenoid",
+                "nitrous-jet",
+                "plenum-pressure");
         double inlet = feed.jetInlet().pressure();
         pen.calculated("jet-inlet-pressure", "pressure before the nitrous jet", "p_j", ABSOLUTE_PRESSURE, inlet)
                 .by(
@@ -131,7 +141,11 @@ final class NitrousEntries {
                 .from(x -> feed(from, x).jetInlet().pressure());
         pen.calculated("nitrous-flow", "nitrous oxide flow", "m_N", MASS_FLOW, feed.massFlow())
                 .uncertain(feed.massFlow() * PowerUncertainty.nitrousFlow(from.point()))
-                .by("feed path and jets: " + jet(feed) + "; limited by " + limiting(feed), source(feed))
+                .by(
+                        "feed path and jets: " + law(from, feed) + "; limited by " + limiting(feed)
+                                + JetFactorEntries.outside(from, JetSide.NITROUS),
+                        source(feed))
+                .provenance(feed.measured() ? Provenance.MEASURED : Provenance.CALCULATED)
                 .on(inputs)
                 .within(STATE)
                 .from(x -> feed(from, x).massFlow());
@@ -139,16 +153,23 @@ final class NitrousEntries {
 
     private static FeedFlow feed(Subject from, double... x) {
         double fuelBore = from.setup().jets().orElseThrow().fuelBore();
+        Car car = from.withSolenoid(x[2]);
         PointModel model = PointModel.of(
-                from.withSolenoid(x[2]),
+                x.length > JetFactorEntries.AT
+                        ? JetFactorEntries.with(car, JetSide.NITROUS, x[JetFactorEntries.AT])
+                        : car,
                 from.setup().withJets(new JetPair(x[3], fuelBore)),
                 from.at(),
                 Subject.liquid(x[0], x[1]));
         return model.feed(x[4]);
     }
 
-    private static String jet(FeedFlow feed) {
-        return first(feed.jets().stream().map(JetFlow::model).toList(), "none");
+    /** The law that acted, and why it is not the one that was chosen. */
+    private static String law(Subject from, FeedFlow feed) {
+        String chosen = from.car().nitrous().nitrous().jet().law().name();
+        String acted = first(feed.jets().stream().map(JetFlow::model).toList(), chosen);
+        return "law \"" + acted + "\""
+                + (acted.equals(chosen) ? "" : ", since \"" + chosen + "\" does not cover what stands before the jets");
     }
 
     private static String source(FeedFlow feed) {

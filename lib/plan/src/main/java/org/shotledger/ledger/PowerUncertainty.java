@@ -2,7 +2,6 @@ package org.shotledger.ledger;
 
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.OperatingPoint;
-import org.shotledger.flow.JetFlow;
 
 /**
  * How well the power at the wheels is known: the one figure that plan, step-up and document share.
@@ -29,16 +28,13 @@ public final class PowerUncertainty {
     }
 
     /**
-     * One standard uncertainty of the nitrous flow, as the flow model of the jets expects of itself.
+     * One standard uncertainty of the nitrous flow, from the predictive band of feed path and jets.
      *
      * @param point an operating point
      * @return share of the flow; 0 with the nitrous off
      */
     public static double nitrousFlow(OperatingPoint point) {
-        return point.nitrous().jets().stream()
-                .mapToDouble(JetFlow::expectedError)
-                .max()
-                .orElse(0);
+        return point.nitrous().band().logarithmicDeviation();
     }
 
     /**

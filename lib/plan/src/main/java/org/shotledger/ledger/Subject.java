@@ -150,6 +150,6 @@ record Subject(Outcome outcome, OperatingPoint point, PointModel model, double o
                 n.lineBore(),
                 n.lineLength(),
                 n.jet());
-        return car().with(new WetKit(kit.position(), kit.nozzles(), changed, kit.fuel(), kit.ladder(), kit.passages()));
+        return car().with(kit.withNitrous(changed));
     }
 }

@@ -1,6 +1,7 @@
 package org.shotledger.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +18,7 @@ import org.shotledger.limits.Provenance;
 import org.shotledger.limits.Side;
 import org.shotledger.limits.Verdict;
 import org.shotledger.nitrous.JetPair;
+import org.shotledger.nitrous.JetSide;
 import org.shotledger.setup.Setup;
 import org.shotledger.setup.Target;
 import org.shotledger.sheet.Problem;
@@ -138,6 +140,18 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
                         .orElse("no engine speed"),
                 stated.at().name(),
                 target.wheelPower());
+    }
+
+    /**
+     * What of both flows lies outside what was measured, in any case.
+     *
+     * @return sentences, each once, those of the stated case first; none when everything lies inside
+     */
+    public List<String> outside() {
+        return outcomes.stream()
+                .flatMap(outcome -> Arrays.stream(JetSide.values()).flatMap(side -> outcome.outside(side).stream()))
+                .distinct()
+                .toList();
     }
 
     /**

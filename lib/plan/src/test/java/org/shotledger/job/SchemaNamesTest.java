@@ -78,8 +78,11 @@ class SchemaNamesTest {
         String pins =
                 "  pins: " + kinds + "\n  expanders: {box: {frames: 10 Hz, rate: 10 Hz, pins: " + kinds + "}}\n";
         String ways = "bus: {part: x}, own-device: {part: x}, relay: {part: x}, ";
+        String tests =
+                "flow-tests:\n  one:\n    kind: nitrous\n    jets: 43 thou\n    seconds: 9 s\n  two:\n    kind: fuel\n"
+                        + "    jets: 22 thou\n    seconds: 9 s\n";
         return List.of(
-                unknowns(demo + setup),
+                unknowns(demo + setup + tests),
                 // a reader stops at so many problems, so the sections read last need a sheet with fewer before them
                 unknowns(demo.replaceFirst("(?s)\nwiring:.*?\n\n# what the controller", "\n\n# what the controller")),
                 unknowns(demo.replace("  sensor-inputs:", pins + "  sensor-inputs:")
@@ -123,7 +126,7 @@ class SchemaNamesTest {
     /** Names that the writer chooses become a star. */
     private static String general(String path) {
         return path.replaceFirst(
-                        "^(conditions|wiring\\.(?:loads|signals|sensors|safety)|controller\\.(?:pins|expanders)|parts\\.items)\\.[^.]+",
+                        "^(conditions|flow-tests|wiring\\.(?:loads|signals|sensors|safety)|controller\\.(?:pins|expanders)|parts\\.items)\\.[^.]+",
                         "$1.*")
                 .replaceFirst(
                         "^(controller\\.expanders\\.\\*\\.pins|wiring\\.safety\\.\\*\\.contacts)\\.[^.]+", "$1.*");

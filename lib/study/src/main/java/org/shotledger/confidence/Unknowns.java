@@ -19,6 +19,7 @@ import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.flow.FlowBand;
 import org.shotledger.job.Job;
 import org.shotledger.limits.Provenance;
+import org.shotledger.nitrous.FuelJet;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.BottleFill;
 import org.shotledger.setup.Case;
@@ -42,6 +43,7 @@ public final class Unknowns {
 
     private static final double AIR_DEVIATION = 2.0;
     private static final double VOLTAGE_DEVIATION = 0.1;
+    private static final String FLOW_TESTS = "flow-tests.";
     private static final String CHOICE = "no source, our choice";
     private static final Pattern FIGURE = Pattern.compile("\\s*([-+]?[0-9.]+(?:[eE][-+]?[0-9]+)?)\\s*(.*?)\\s*");
 
@@ -84,15 +86,15 @@ public final class Unknowns {
 
     private static void nitrous(Plan plan, List<Unknown> all) {
         Car car = plan.car();
-        String test = "flow test of the jets";
         plan.stated().strongest().ifPresent(point -> {
+            boolean tested = point.nitrous().measured();
             add(
                     all,
                     Factor.NITROUS_FLOW,
                     point.nitrous().band(),
-                    Provenance.PUBLISHED,
-                    "band of the jet law for this class of hole",
-                    test);
+                    tested ? Provenance.MEASURED : Provenance.PUBLISHED,
+                    tested ? "flow test of the jets" : "band of the jet law for this class of hole",
+                    tested ? "another flow test of the nitrous jets" : "flow test of the nitrous jets");
             knock(plan, point)
                     .ifPresent(band -> add(
                             all,
@@ -102,13 +104,16 @@ public final class Unknowns {
                             "spread between the favourable and the unsafe knock model; " + KnockModel.STANDING,
                             "knock log with a small shot"));
         });
+        FuelJet fuel = car.nitrous().fuel().jet();
+        boolean tested = fuel.measured().isPresent();
+        // the flow of the plan stands at the best of the band already
         add(
                 all,
                 Factor.FUEL_JET_FLOW,
-                car.nitrous().fuel().jet().factors(),
-                Provenance.PUBLISHED,
-                car.nitrous().fuel().jet().source(),
-                test);
+                fuel.factors().times(1 / fuel.factors().best()),
+                tested ? Provenance.MEASURED : Provenance.PUBLISHED,
+                fuel.source(),
+                tested ? "another flow test of the fuel jets" : "flow test of the fuel jets");
         NitrousFactor work = car.model().nitrous();
         if (work.high() > work.low()) {
             all.add(new Unknown(
@@ -192,6 +197,7 @@ public final class Unknowns {
     public static List<Unknown> sheet(Job job) {
         return job.car().origins().values().stream()
                 .filter(o -> o.uncertainty() > 0)
+                .filter(o -> !o.path().startsWith(FLOW_TESTS)) // their errors are in the band of the jets they tested
                 .map(o -> sheet(o, uniform(o)))
                 .toList();
     }

@@ -1,10 +1,6 @@
-package org.shotledger.checks;
+package org.shotledger.trust;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -15,38 +11,13 @@ record Row(
         String id, String subject, String inputs, String expected, String tolerance, String source, String strength) {
     private static final String NUMBER = "[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?";
 
-    static List<Row> all() {
-        List<Row> rows = new ArrayList<>();
-        try (BufferedReader lines = new BufferedReader(
-                new InputStreamReader(Row.class.getResourceAsStream("engine-checks.csv"), StandardCharsets.UTF_8))) {
-            lines.lines().filter(l -> !l.startsWith("#")).skip(1).forEach(l -> rows.add(of(cells(l))));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return rows;
+    /** The rows of a table of published engine values. */
+    static List<Row> all(Path table) {
+        return Cells.of(table).stream().map(Row::of).toList();
     }
 
     private static Row of(List<String> c) {
         return new Row(c.get(0), c.get(1), c.get(3), c.get(4), c.get(6), c.get(7), c.get(9));
-    }
-
-    private static List<String> cells(String line) {
-        List<String> cells = new ArrayList<>();
-        StringBuilder cell = new StringBuilder();
-        boolean quoted = false;
-        for (int i = 0; i < line.length(); i++) {
-            char c = line.charAt(i);
-            if (c == '"') {
-                quoted = !quoted;
-            } else if (c == ',' && !quoted) {
-                cells.add(cell.toString());
-                cell.setLength(0);
-            } else {
-                cell.append(c);
-            }
-        }
-        cells.add(cell.toString());
-        return cells;
     }
 
     /** The input named, as written in the row. */

@@ -1,7 +1,8 @@
-package org.shotledger.checks;
+package org.shotledger.trust;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,7 +22,7 @@ import org.shotledger.fuel.WaterGasCombustion;
  * filling of the engines of that book's time, 7 to 9 and 0.75 to 0.85, are from memory.
  */
 class PeakPressureBandTest {
-    private static final double[] BAND = Row.all().stream()
+    private static final double[] BAND = Row.all(Path.of("../../data/published/engine-checks.csv")).stream()
             .filter(r -> r.id().equals("H08-14"))
             .findFirst()
             .orElseThrow()

@@ -1,6 +1,6 @@
-package org.shotledger.checks;
+package org.shotledger.trust;
 
-import static org.shotledger.checks.AirChecks.one;
+import static org.shotledger.trust.AirChecks.one;
 
 import java.util.EnumMap;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package org.shotledger.checks;
+package org.shotledger.trust;
 
 import java.util.LinkedHashMap;
 import java.util.Map;

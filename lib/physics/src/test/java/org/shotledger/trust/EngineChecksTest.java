@@ -1,10 +1,10 @@
-package org.shotledger.checks;
+package org.shotledger.trust;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,20 +19,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  * {@link NotCovered} with the reason. The source stands in the row.
  */
 class EngineChecksTest {
-    private static final List<Row> ROWS = Row.all();
-    private static final Map<String, Function<Row, double[]>> COMPUTED = computed();
-
-    private static Map<String, Function<Row, double[]>> computed() {
-        Map<String, Function<Row, double[]>> all = new LinkedHashMap<>();
-        all.putAll(AirChecks.all());
-        all.putAll(PowerChecks.all());
-        all.putAll(BoostChecks.all());
-        all.putAll(FuelChecks.all());
-        all.putAll(FlowChecks.all());
-        all.putAll(SupplyChecks.all());
-        all.putAll(CylinderChecks.all());
-        return all;
-    }
+    private static final List<Row> ROWS = Row.all(Path.of("../../data/published/engine-checks.csv"));
+    private static final Map<String, Function<Row, double[]>> COMPUTED = Published.computed();
 
     static List<Row> rows() {
         return ROWS.stream().filter(r -> COMPUTED.containsKey(r.id())).toList();

@@ -1,2 +1,0 @@
-/** Runs the table of published engine values, row by row, against the library. */
-package org.shotledger.checks;
