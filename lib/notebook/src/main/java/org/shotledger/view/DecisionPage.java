@@ -2,6 +2,7 @@ package org.shotledger.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.shotledger.document.Cautions;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
@@ -9,6 +10,7 @@ import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.plan.Plan;
+import org.shotledger.risk.Faults;
 import org.shotledger.setup.Setup;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
@@ -23,18 +25,20 @@ final class DecisionPage {
 
     private DecisionPage() {}
 
-    static void write(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
+    static void write(DocumentContent.Builder builder, Plan plan, Optional<Faults> faults, UnitSystem charts) {
         Listing.Builder rows = Listing.titled("In short").words("Point").words("What there is to say");
         rows.row("Asked", asked(plan));
         rows.row("Proposed", proposed(plan));
         rows.row("It needs", String.join("; ", needs(plan)) + ".");
         rows.row("Next step", next(plan));
+        rows.row("Mind", Cautions.SHORT + (burnsMethanol(plan) ? " " + Cautions.METHANOL : ""));
         builder.rows(Section.DECISION, rows.build());
         builder.picture(
                 Section.DECISION,
                 Charts.power(plan.outcomes(), plan.target().wheelPower(), HEIGHT)
                         .picture(charts));
         builder.rows(Section.DECISION, LimitTables.rows("The " + CLOSEST + " closest limits", plan.closest(CLOSEST)));
+        faults.ifPresent(all -> builder.rows(Section.DECISION, FaultAdvice.uncaught(all)));
         if (burnsMethanol(plan)) {
             builder.points(Section.CAUTIONS, List.of(Cautions.METHANOL));
         }

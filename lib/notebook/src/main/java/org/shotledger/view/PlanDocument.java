@@ -2,14 +2,20 @@ package org.shotledger.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.shotledger.document.Cautions;
 import org.shotledger.document.CustomerDocument;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Revision;
 import org.shotledger.document.Section;
+import org.shotledger.evaluate.DayOutcome;
 import org.shotledger.evaluate.PassOutcome;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
 import org.shotledger.plan.Plan;
+import org.shotledger.risk.Drift;
+import org.shotledger.risk.Faults;
+import org.shotledger.risk.TimeToDamage;
 import org.shotledger.spread.Supply;
 import org.shotledger.stepup.StepUp;
 import org.shotledger.units.QuantityKind;
@@ -62,7 +68,9 @@ public final class PlanDocument {
         if (plan.car().invented()) {
             builder.notice("Invented data for a demonstration; not a real car or part.");
         }
-        DecisionPage.write(builder, plan, charts);
+        Optional<Drift> drift = plan.setup().jets().map(jets -> Drift.of(plan));
+        Optional<Faults> faults = drift.map(d -> Faults.of(plan, d, TimeToDamage.USUAL));
+        DecisionPage.write(builder, plan, faults, charts);
         builder.say(Section.TARGET, DecisionPage.asked(plan));
         builder.rows(Section.TARGET, OutcomeTables.cases(plan.job().cases()));
         setup(builder, plan, charts);
@@ -70,8 +78,8 @@ public final class PlanDocument {
         outcomes(builder, plan, charts);
         pass(builder, plan, charts);
         alternatives(builder, plan, charts);
-        if (plan.setup().jets().isPresent()) {
-            RiskSection.write(builder, plan, charts);
+        if (faults.isPresent()) {
+            RiskSection.write(builder, faults.get(), drift.get(), charts);
             StepUpSection.write(builder, StepUp.of(plan), charts);
         }
         WiringSection.write(builder, plan);
@@ -134,6 +142,10 @@ public final class PlanDocument {
                         + " cases; the first is that of the target, and the verdict is the worst.");
         builder.rows(Section.OUTCOMES, OutcomeTables.outcomes(plan.outcomes()));
         builder.rows(Section.OUTCOMES, OutcomeTables.of(plan.stated()));
+        String cold = ColdChargeNotes.of(plan.outcomes());
+        if (!cold.isEmpty()) {
+            builder.say(Section.OUTCOMES, cold);
+        }
         builder.picture(Section.OUTCOMES, Charts.map(plan.stated(), charts));
         if (plan.setup().jets().isPresent()) {
             builder.picture(Section.OUTCOMES, EngineCharts.cylinder(plan.stated(), charts));
@@ -151,6 +163,20 @@ public final class PlanDocument {
         builder.rows(Section.PASS, OutcomeTables.of(pass));
         builder.rows(Section.PASS, BottleViews.filling(plan));
         builder.points(Section.PASS, BottleViews.warnings(plan));
+        plan.day().ifPresent(day -> day(builder, plan, day));
+    }
+
+    private static void day(DocumentContent.Builder builder, Plan plan, DayOutcome day) {
+        builder.say(
+                Section.PASS,
+                "The day with "
+                        + Both.of(
+                                QuantityKind.TEMPERATURE,
+                                plan.stated().at().air().temperature()) + " in the air and "
+                        + Math.round(plan.job().day().rest() / 60) + " minutes between passes: "
+                        + String.join(" ", DayViews.sentences(day)));
+        DayViews.tables(day).forEach(table -> builder.rows(Section.PASS, table));
+        builder.say(Section.PASS, Cautions.BOTTLE);
     }
 
     private static String passes(Plan plan, PassOutcome pass) {

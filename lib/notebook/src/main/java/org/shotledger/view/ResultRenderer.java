@@ -1,11 +1,14 @@
 package org.shotledger.view;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import org.shotledger.display.Display;
 import org.shotledger.display.DisplayRenderer;
 import org.shotledger.display.Displayable;
+import org.shotledger.document.Cautions;
+import org.shotledger.evaluate.DayOutcome;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.evaluate.PassOutcome;
 import org.shotledger.limits.Limits;
@@ -72,7 +75,8 @@ public abstract class ResultRenderer<T> implements DisplayRenderer<T> {
                     (outcome, shown) -> View.of(
                             Charts.of(outcome, shown.first()),
                             OutcomeTables.of(outcome).in(shown),
-                            LimitTables.of(outcome.limits()).in(shown)));
+                            LimitTables.of(outcome.limits()).in(shown),
+                            new Sentence(ColdChargeNotes.of(List.of(outcome)))));
         }
     }
 
@@ -85,6 +89,21 @@ public abstract class ResultRenderer<T> implements DisplayRenderer<T> {
                     (pass, shown) -> View.of(
                             Charts.of(pass, Double.NaN, shown.first()),
                             OutcomeTables.of(pass).in(shown)));
+        }
+    }
+
+    /** Shows a day with the bottles. */
+    public static final class OfDay extends ResultRenderer<DayOutcome> {
+        /** Made by the service loader. */
+        public OfDay() {
+            super(
+                    DayOutcome.class,
+                    (day, shown) -> View.of(
+                            new Sentence(String.join(" ", DayViews.sentences(day))),
+                            View.of(DayViews.tables(day).stream()
+                                    .map(table -> table.in(shown))
+                                    .toArray(Displayable[]::new)),
+                            new Sentence(Cautions.BOTTLE)));
         }
     }
 
@@ -115,7 +134,9 @@ public abstract class ResultRenderer<T> implements DisplayRenderer<T> {
                             Charts.of(plan, shown.first()),
                             SetupTables.of(plan.setup()).in(shown),
                             OutcomeTables.outcomes(plan.outcomes()).in(shown),
-                            LimitTables.of(plan.limits()).in(shown)));
+                            LimitTables.of(plan.limits()).in(shown),
+                            new Sentence(ColdChargeNotes.of(plan.outcomes())),
+                            new Sentence(Cautions.SHORT)));
         }
     }
 }

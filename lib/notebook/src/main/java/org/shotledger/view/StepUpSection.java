@@ -1,5 +1,6 @@
 package org.shotledger.view;
 
+import org.shotledger.document.Cautions;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
 import org.shotledger.stepup.Shot;
@@ -17,6 +18,7 @@ final class StepUpSection {
         for (Shot shot : plan.shots()) {
             builder.rows(Section.STEP_UP, StepUpTables.of(shot));
         }
+        builder.say(Section.STEP_UP, Cautions.SHORT);
         builder.points(Section.STEP_UP, StepUp.CHECKS);
     }
 }

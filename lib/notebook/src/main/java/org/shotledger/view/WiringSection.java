@@ -18,9 +18,6 @@ final class WiringSection {
     /** Charge that may be taken from a battery which must still start the engine: common practice, no source. */
     private static final double SPARED = 0.2;
 
-    /** Time between two passes, s: our choice, what a short event leaves. */
-    private static final double WAIT = 20 * 60;
-
     private WiringSection() {}
 
     static void write(DocumentContent.Builder builder, Plan plan) {
@@ -44,7 +41,10 @@ final class WiringSection {
         builder.rows(Section.WIRING, WiringTables.switching(wiring));
         builder.rows(
                 Section.WIRING,
-                WiringTables.balances(wiring, plan.setup().passes().seconds(), WAIT));
+                WiringTables.balances(
+                        wiring,
+                        plan.setup().passes().seconds(),
+                        plan.job().day().rest()));
         builder.say(
                 Section.WIRING,
                 "With the engine off, heater and whatever else runs between passes take a fifth of the battery in "

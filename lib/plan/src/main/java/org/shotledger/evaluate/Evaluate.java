@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.shotledger.bottle.Charge;
 import org.shotledger.bottle.Pass;
 import org.shotledger.bottle.Sample;
@@ -140,7 +141,24 @@ public final class Evaluate {
         List<OperatingPoint> armed = setup.jets().isEmpty() ? List.of() : armed(speeds);
         List<OperatingPoint> changeover = setup.jets().isEmpty() ? List.of() : changeover();
         Optional<PassOutcome> pass = day.map(d -> pass(d, strongest(armed)));
-        return new Outcome(car, setup, at, off, armed, changeover, pass, limits(off, armed, changeover));
+        return new Outcome(
+                car, setup, at, off, armed, changeover, pass, limits(off, armed, changeover, answered(off, armed)));
+    }
+
+    /** What has no operating point has no limit to break: it is told by a limit of its own. */
+    private Limit answered(List<OperatingPoint> off, List<OperatingPoint> armed) {
+        Unanswered unanswered = new Unanswered(model);
+        double[] speeds = Speeds.all(car, setup.arming());
+        unanswered.look(speeds, off, rpm -> plenum(setup.boost().off().at(rpm)), Mode.BOOST_ALONE);
+        if (setup.jets().isPresent()) {
+            double[] closed = DoubleStream.of(speeds)
+                    .filter(rpm -> !setup.arming().contains(rpm))
+                    .toArray();
+            unanswered.look(closed, armed, rpm -> plenum(setup.boost().armed().at(rpm)), Mode.ARMED);
+            double[] open = Speeds.withNitrous(car, setup.arming());
+            unanswered.look(open, armed, rpm -> plenum(setup.boost().armed().at(rpm)), Mode.NITROUS);
+        }
+        return unanswered.limit(at.name());
     }
 
     private double plenum(double gauge) {
@@ -250,11 +268,13 @@ public final class Evaluate {
                 .point(point.rpm(), point.wanted(), Mode.NITROUS);
     }
 
-    private Limits limits(List<OperatingPoint> off, List<OperatingPoint> armed, List<OperatingPoint> changeover) {
+    private Limits limits(
+            List<OperatingPoint> off, List<OperatingPoint> armed, List<OperatingPoint> changeover, Limit answered) {
         List<OperatingPoint> points = new ArrayList<>(off);
         points.addAll(armed);
         points.addAll(changeover);
         List<Limit> all = new ArrayList<>();
+        all.add(answered);
         for (PointRule rule : PointRules.ALL) {
             points.stream()
                     .filter(point -> rule.concerns(car, point))

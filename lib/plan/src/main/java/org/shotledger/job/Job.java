@@ -8,6 +8,7 @@ import org.shotledger.car.Car;
 import org.shotledger.car.Origin;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.setup.Case;
+import org.shotledger.setup.DaySheet;
 import org.shotledger.setup.Setup;
 import org.shotledger.setup.Target;
 import org.shotledger.sheet.Problem;
@@ -19,12 +20,19 @@ import org.shotledger.sheet.SheetException;
  * @param car what is built, calibrated on its base pull
  * @param target what the customer asks for
  * @param setup what is set; with the boost ceiling and no jets where the sheet has no section {@code setup}
+ * @param day what is done with the bottles over a day
  * @param cases the cases in which a plan must hold, that of the target first
  * @param places weathers and places by name
  * @param source the text of the sheet and its tables, which {@link #save} and {@link #with} use
  */
 public record Job(
-        Car car, Target target, Setup setup, List<Case> cases, Map<String, MoistAir> places, JobSource source) {
+        Car car,
+        Target target,
+        Setup setup,
+        DaySheet day,
+        List<Case> cases,
+        Map<String, MoistAir> places,
+        JobSource source) {
 
     /** Copies list and map. */
     public Job {
@@ -109,6 +117,7 @@ public record Job(
                 car,
                 other,
                 setup.withPasses(new org.shotledger.setup.PassPlan(other.passes(), other.passSeconds())),
+                day,
                 cases,
                 places,
                 source);
@@ -121,7 +130,7 @@ public record Job(
      * @return the changed job
      */
     public Job with(Car other) {
-        return new Job(other, target, setup, cases, places, source);
+        return new Job(other, target, setup, day, cases, places, source);
     }
 
     /**
@@ -131,7 +140,17 @@ public record Job(
      * @return the changed job
      */
     public Job with(Setup other) {
-        return new Job(car, target, other, cases, places, source);
+        return new Job(car, target, other, day, cases, places, source);
+    }
+
+    /**
+     * The same job with another day.
+     *
+     * @param other what is done with the bottles
+     * @return the changed job
+     */
+    public Job with(DaySheet other) {
+        return new Job(car, target, setup, other, cases, places, source);
     }
 
     /**
@@ -141,7 +160,7 @@ public record Job(
      * @return the changed job
      */
     public Job withCases(List<Case> other) {
-        return new Job(car, target, setup, other, places, source);
+        return new Job(car, target, setup, day, other, places, source);
     }
 
     /**

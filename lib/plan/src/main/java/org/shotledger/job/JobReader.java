@@ -24,6 +24,7 @@ import org.shotledger.engine.MoistAir;
 import org.shotledger.evaluate.Calibration;
 import org.shotledger.nitrous.WetKit;
 import org.shotledger.setup.Case;
+import org.shotledger.setup.DaySheet;
 import org.shotledger.setup.Setup;
 import org.shotledger.setup.Target;
 import org.shotledger.sheet.Problem;
@@ -83,6 +84,7 @@ final class JobReader {
         tune.make(() -> tune);
         Parts parts = parts(s, name, invented, places, ambient, setups);
         MustHoldSection mustHold = new MustHoldSection(s);
+        DaySheet day = DaySection.day(s);
         if (reading.problems().count() > 0) {
             return s.make(() -> null); // nothing can be calibrated from half a sheet
         }
@@ -95,6 +97,7 @@ final class JobReader {
                     calibrated,
                     target,
                     setup,
+                    day,
                     cases,
                     places,
                     new JobSource(reading.file(), reading.folder(), text, reading.tables(), notices));

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.shotledger.car.Car;
+import org.shotledger.evaluate.DayOutcome;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.job.Job;
 import org.shotledger.ledger.Entry;
@@ -75,6 +77,15 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
      */
     public Shots shots() {
         return new Shots(this);
+    }
+
+    /**
+     * The day with the bottles in the case of the target: waits, refills, second bottle, passes left by weight.
+     *
+     * @return the day; empty without nitrous
+     */
+    public Optional<DayOutcome> day() {
+        return DayOutcome.of(car(), setup, job.day(), stated().at());
     }
 
     /**
