@@ -59,12 +59,12 @@ public final class ColdChargeNotes {
         double taken = evaporated(found);
         double most = 1 - cold.liquidFuel();
         return " By its vapour pressure at least " + share(cold.liquidFuel())
-                + " of the fuel is still liquid there. To be seen: wet runners, cylinders that differ, a lean moment as the shot opens"
-                + " and a rich one as it ends."
+                + " of the fuel is still liquid there. To be seen: wet runners, cylinders that differ, a lean moment"
+                + " as the shot opens and a rich one as it ends."
                 + (taken > most
                         ? " The sheet takes " + share(taken)
-                                + " as evaporated, more than that temperature allows: the real charge is warmer and thinner, and its"
-                                + " power a little lower."
+                                + " as evaporated, more than that temperature allows: the real charge is warmer and"
+                                + " thinner, and its power a little lower."
                         : "");
     }
 

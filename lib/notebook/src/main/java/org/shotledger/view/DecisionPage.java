@@ -111,8 +111,8 @@ final class DecisionPage {
         }
         return plan.setup().jets().isEmpty()
                 ? "Set the boost table, watch mixture and knock, and raise the boost to it in steps."
-                : "Prove the boost table with the bottle closed; then fit the smallest jets of the step-up plan and go on only while"
-                        + " every figure read lies inside its band.";
+                : "Prove the boost table with the bottle closed; then fit the smallest jets of the step-up plan and go"
+                        + " on only while every figure read lies inside its band.";
     }
 
     private static boolean burnsMethanol(Plan plan) {

@@ -37,18 +37,17 @@ public final class FaultAdvice {
     /** What to do about one. */
     static String advice(FaultEffect effect) {
         if (effect.detection().answer() == Answer.UNSTOPPABLE) {
-            return "Closing the solenoid does not end it: a second valve in series, cut by a hard-wired switch within reach;"
-                    + " throttle shut, then the bottle.";
+            return "Closing the solenoid does not end it: a second valve in series, cut by a hard-wired switch within"
+                    + " reach; throttle shut, then the bottle.";
         }
         if (effect.fault().onset() == Fault.Onset.BEFORE) {
-            return "No sensor reads it before it opens: two people read jets by number and side, and the fuel of tank and cell,"
-                    + " before the bottle is opened.";
+            return "No sensor reads it before it opens: two people read jets by number and side, and the fuel of tank"
+                    + " and cell, before the bottle is opened.";
         }
         return quickest(effect.detection())
                 .map(sight -> "Fit a sensor for " + sight.channel() + " that cuts: without it do not run this shot.")
-                .orElse(
-                        "No sensor is quick enough: measure the flow of both circuits into a vessel before the day, filters"
-                                + " new, smallest jets first, stop at the first figure outside its band.");
+                .orElse("No sensor is quick enough: measure the flow of both circuits into a vessel before the day,"
+                        + " filters new, smallest jets first, stop at the first figure outside its band.");
     }
 
     /** The quickest of the sensors that could be added and would cut before the engine is hurt. */

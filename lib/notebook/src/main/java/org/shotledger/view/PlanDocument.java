@@ -105,7 +105,8 @@ public final class PlanDocument {
     private static void setup(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
         builder.say(
                 Section.SETUP,
-                "Everything that is set by hand, and nothing that is calculated; every figure that follows is worked out for it.");
+                "Everything that is set by hand, and nothing that is calculated; every figure that follows is worked"
+                        + " out for it.");
         builder.rows(Section.SETUP, SetupTables.of(plan.setup()));
         builder.rows(Section.SETUP, SetupTables.boost(plan.setup()));
         builder.picture(Section.SETUP, Charts.boost(plan, charts));
@@ -113,8 +114,8 @@ public final class PlanDocument {
             builder.picture(Section.SETUP, FlowCharts.overBottlePressure(plan.stated(), charts));
             builder.say(
                     Section.SETUP,
-                    "The band around the nitrous oxide is where its flow lies nine times out of ten; the hatched one is a fuel jet off its"
-                            + " size by "
+                    "The band around the nitrous oxide is where its flow lies nine times out of ten; the hatched one"
+                            + " is a fuel jet off its size by "
                             + Both.of(QuantityKind.BORE, Supply.USUAL_BORE_TOLERANCE)
                             + ", common practice, no source.");
         }
@@ -160,6 +161,9 @@ public final class PlanDocument {
         builder.say(Section.PASS, passes(plan, pass));
         builder.picture(Section.PASS, Charts.of(pass, plan.car().limits().bottlePressureLow(), charts));
         builder.picture(Section.PASS, Charts.mixture(plan, charts));
+        List<PassOutcome> passes = plan.passes();
+        builder.picture(Section.PASS, DayCharts.mixture(passes, charts));
+        builder.picture(Section.PASS, DayCharts.power(passes, charts));
         builder.rows(Section.PASS, OutcomeTables.of(pass));
         builder.rows(Section.PASS, BottleViews.filling(plan));
         builder.points(Section.PASS, BottleViews.warnings(plan));

@@ -14,8 +14,8 @@ final class RiskSection {
     static void write(DocumentContent.Builder builder, Faults faults, Drift drift, UnitSystem charts) {
         builder.say(
                 Section.RISKS,
-                "Each fault changes one thing of this car or setup and evaluates it anew. How long an engine bears a broken limit is"
-                        + " common practice, no source: treat every such time as a guess.");
+                "Each fault changes one thing of this car or setup and evaluates it anew. How long an engine bears a"
+                        + " broken limit is common practice, no source: treat every such time as a guess.");
         builder.picture(Section.RISKS, RiskCharts.of(faults, charts));
         builder.rows(Section.RISKS, RiskTables.effects(faults));
         builder.rows(Section.RISKS, RiskTables.catches(faults));

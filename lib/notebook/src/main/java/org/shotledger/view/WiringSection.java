@@ -30,9 +30,10 @@ final class WiringSection {
         Wiring wiring = plan.car().wiring().get();
         builder.say(
                 Section.WIRING,
-                "Each fuse is the smallest blade fuse (ISO 8820-3) that carries its load at 75 % of its rating and its surge; each"
-                        + " wire carries its fuse after 33 CFR 183.425, Table 5 (105 \u00b0C insulation; a table made for boats, no open"
-                        + " one for cars was found), less for warm places and bundles, and loses no more than "
+                "Each fuse is the smallest blade fuse (ISO 8820-3) that carries its load at 75 % of its rating and its"
+                        + " surge; each wire carries its fuse after 33 CFR 183.425, Table 5 (105 \u00b0C insulation; a"
+                        + " table made for boats, no open one for cars was found), less for warm places and bundles, and"
+                        + " loses no more than "
                         + QuantityKind.FRACTION.text(wiring.rules().allowedDrop(), UnitSystem.SI) + " of "
                         + QuantityKind.VOLTAGE.text(wiring.rules().voltage(), UnitSystem.SI)
                         + " there and back (ASTM B258 wire, copper at "

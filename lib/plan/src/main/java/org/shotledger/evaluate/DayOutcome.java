@@ -196,7 +196,7 @@ public record DayOutcome(List<Run> runs, List<Filled> refills, List<ScaleRow> sc
             double wanted = Math.min(setup.bottle().charge(), legal);
             while (all.size() < MOST_REFILLS) {
                 double warmest = Refill.chillTo(mother, left, wanted);
-                Charge own = sheet.vessel().charged(left.mass(), filledAt(left, warmest));
+                Charge own = sheet.vessel().charged(left.mass(), filledAt(all, left, warmest));
                 Refill refill = Refill.of(mother, own, wanted);
                 Charge filled =
                         sheet.vessel().charged(refill.own().mass(), refill.own().temperature());
@@ -211,9 +211,15 @@ public record DayOutcome(List<Run> runs, List<Filled> refills, List<ScaleRow> sc
             return all;
         }
 
-        /** As the sheet says, else as cold as it must be. */
-        private double filledAt(Charge left, double warmest) {
-            return day.chilledTo().orElse(Double.isNaN(warmest) ? left.temperature() : warmest);
+        /** As the sheet says, else as cold as it must be; where that does not help, as cold as the last time. */
+        private double filledAt(List<Filled> before, Charge left, double warmest) {
+            if (day.chilledTo().isPresent()) {
+                return day.chilledTo().getAsDouble();
+            }
+            double last = before.isEmpty()
+                    ? left.temperature()
+                    : before.get(before.size() - 1).before().temperature();
+            return Double.isNaN(warmest) ? last : warmest;
         }
 
         private Optional<HeaterTime> heated(Charge from) {

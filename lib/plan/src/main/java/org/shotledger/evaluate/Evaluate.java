@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.shotledger.bottle.Charge;
 import org.shotledger.bottle.Pass;
 import org.shotledger.bottle.Sample;
@@ -98,6 +99,27 @@ public final class Evaluate {
                                 at,
                                 days.computeIfAbsent(at.factors().of(Factor.NITROUS_FLOW), any -> day(car, setup, at)))
                         .outcome())
+                .toList();
+    }
+
+    /**
+     * Every pass that the setup asks for, over its seconds, the bottle brought back to its start temperature between them.
+     *
+     * @param car what is built
+     * @param setup what is set
+     * @param at what the world is
+     * @return the passes in order, the one that is cut short the last; empty without nitrous
+     */
+    public static List<PassOutcome> passes(Car car, Setup setup, Case at) {
+        Optional<Day> day = day(car, setup, at);
+        if (day.isEmpty()) {
+            return List.of();
+        }
+        Evaluate run = new Evaluate(car, setup, at, day);
+        Optional<OperatingPoint> strongest = strongest(run.armed(Speeds.withNitrous(car, setup.arming())));
+        int count = Math.min(setup.passes().count(), day.get().passes().passes().size());
+        return IntStream.rangeClosed(1, count)
+                .mapToObj(number -> run.pass(day.get(), strongest, number))
                 .toList();
     }
 
@@ -212,6 +234,10 @@ public final class Evaluate {
         int number = at.bottle().moment() == BottleState.Moment.END_OF_LAST_PASS
                 ? Math.min(setup.passes().count(), d.passes().passes().size())
                 : 1;
+        return pass(d, strongest, number);
+    }
+
+    private PassOutcome pass(Day d, Optional<OperatingPoint> strongest, int number) {
         Pass pass = d.last(number);
         List<PassOutcome.Moment> moments = new ArrayList<>();
         for (Sample sample : thinned(pass.history().moments())) {

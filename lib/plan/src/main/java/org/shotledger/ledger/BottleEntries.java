@@ -65,10 +65,13 @@ final class BottleEntries {
                         * PowerUncertainty.nitrousShare(from.car())
                         / from.car().model().nitrous().value())
                 .by(
-                        "m_N over the power it adds; by the fuel-air cycle 0.77 to 0.83 lb when all work arrives, near 0.9 lb with the"
-                                + " usual loss and retard; " + (usual ? "inside" : "OUTSIDE: look for what is wrong,")
+                        "m_N over the power it adds; by the fuel-air cycle 0.77 to 0.83 lb when all work arrives, near"
+                                + " 0.9 lb with the usual loss"
+                                + " and retard;"
+                                + " " + (usual ? "inside" : "OUTSIDE: look for what is wrong,")
                                 + " the band of 0.75 to 1.12 lb",
-                        "0.8 lb: common practice, no source; 0.93 to 1.12 lb: aero engines of the 1940s, encyclopaedia articles, secondary")
+                        "0.8 lb: common practice, no source; 0.93 to 1.12 lb: aero engines of the 1940s, encyclopaedia"
+                                + " articles, secondary")
                 .on("nitrous-flow", "brake", "off-brake")
                 .from(x -> 10 * x[0] / ((x[1] - x[2]) / HUNDRED_HORSEPOWER));
     }

@@ -223,6 +223,23 @@ class EvaluateTest {
         assertTrue(moments.get(moments.size() - 1).lambda() < moments.get(0).lambda());
     }
 
+    /** The first of all passes is that of the outcome; what one leaves the next begins with; the bottle begins each as warm. */
+    @Test
+    void every_pass_is_told_over_its_seconds() {
+        List<PassOutcome> passes = Evaluate.passes(JOB.car(), SETUP, JOB.stated());
+        assertEquals(JOB.target().passes(), passes.size());
+        assertEquals(OUTCOME.overPass(), passes.get(0).moments());
+        double used = 0;
+        for (PassOutcome pass : passes) {
+            PassOutcome.Moment first = pass.moments().get(0);
+            var vessel = JOB.car().bottle().vessel();
+            double left = JOB.setup().bottle().charge() - used;
+            assertEquals(vessel.charged(left, 303.15).liquidMass(), first.liquid(), 1e-6);
+            used += pass.massUsed();
+        }
+        assertTrue(Evaluate.passes(JOB.car(), SETUP.withoutJets(), JOB.stated()).isEmpty());
+    }
+
     @Test
     void one_speed_asked_alone_is_that_of_the_outcome() {
         for (OperatingPoint point : OUTCOME.withNitrous()) {
