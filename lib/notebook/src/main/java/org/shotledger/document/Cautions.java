@@ -6,8 +6,24 @@ import java.util.List;
 public final class Cautions {
     /** What a fuel of methanol asks for besides. */
     public static final String METHANOL =
-            "Methanol poisons through the skin and by its vapour and burns with a flame that is hard to see in daylight: gloves,"
-                    + " fresh air, and water at hand.";
+            "Methanol poisons through the skin and by its vapour and burns with a flame that is hard to see in"
+                    + " daylight: gloves, fresh air, and water at hand.";
+
+    /** The cautions in one breath, for the first page, a card and a notebook's cell. */
+    public static final String SHORT =
+            "Before anything is opened: nitrous oxide can suffocate without warning, burns skin by cold, feeds fire"
+                    + " with oil and grease, and backfires in an intake. Outdoors, away from people and ignition, gloves"
+                    + " and glasses; no flame on a bottle ever; its disc vents outside the car; a switch that cuts it"
+                    + " without the controller, or a second valve in series. Closed courses only; local codes and licensed"
+                    + " practice decide. Every figure is an estimate, to be proven in small steps.";
+
+    /** What belongs to filling, warming and weighing a bottle. */
+    public static final String BOTTLE =
+            "Nitrous oxide can suffocate without warning and burns skin by cold: fill, weigh and vent outdoors, away"
+                    + " from people and ignition, with gloves and glasses, no oil or grease on any fitting. By the scale"
+                    + " only: a bottle full of liquid bursts when it warms. No open flame on a bottle ever, and no heater"
+                    + " without its switch. Filling and transport fall under the law on cylinders and dangerous goods:"
+                    + " licensed practice decides.";
 
     /** What to mind when jets are flow-tested; stands wherever such a test is shown. */
     private static final List<String> FLOW_TEST = List.of(
@@ -38,20 +54,24 @@ public final class Cautions {
      */
     public static List<String> usual() {
         return List.of(
-                "Every figure here is an estimate: prove it in small steps from the smallest jets upward, and stop at the first figure"
-                        + " outside its band. Closed courses only.",
-                "Nitrous oxide can suffocate without warning: fill, purge and bleed outdoors only, and never sit in a closed car with a"
-                        + " bottle that leaks.",
+                "Every figure here is an estimate: prove it in small steps from the smallest jets upward, and stop at"
+                        + " the first figure outside its band. Closed courses only.",
+                "Nitrous oxide can suffocate without warning: fill, purge and bleed outdoors only, away from people"
+                        + " and from anything that ignites, and never sit in a closed car with a bottle that leaks.",
                 "Liquid nitrous oxide and the parts it flows through burn skin by cold: gloves and glasses.",
-                "It is an oxidiser: oil, grease and dirt in its valves and lines may ignite under pressure; keep it away from fuel.",
-                "Never an open flame on or near a bottle, ever. Warm it by a heater with a thermostat, never beyond its plan.",
-                "The disc of the bottle vents outside the car, through a pipe of its own. Fill by mass only: a bottle full of liquid"
-                        + " bursts when it warms.",
-                "Liquid left in the intake, or nitrous oxide let into a stopped engine, backfires at the next spark: bleed the lines,"
-                        + " close the bottle, then work.",
-                "A lean engine under nitrous oxide is destroyed within a second: it must be cut on low fuel pressure, a lean reading,"
-                        + " over-boost and outside its engine speeds, and by a switch that works without the controller.",
-                "Transport, filling, testing and discs of bottles fall under the law on pressure vessels and dangerous goods: local codes"
-                        + " and licensed practice decide, not this document.");
+                "It is an oxidiser: oil, grease and dirt in its valves and lines may ignite under pressure; keep it"
+                        + " away from fuel.",
+                "Never an open flame on or near a bottle, ever. Warm it by a heater with a thermostat, never beyond"
+                        + " its plan.",
+                "The disc of the bottle vents outside the car, through a pipe of its own. Fill by mass only: a bottle"
+                        + " full of liquid bursts when it warms.",
+                "Liquid left in the intake, or nitrous oxide let into a stopped engine, backfires at the next spark:"
+                        + " bleed the lines, close the bottle, then work.",
+                "A lean engine under nitrous oxide is destroyed within a second: it must be cut on low fuel pressure,"
+                        + " a lean reading, over-boost and outside its engine speeds.",
+                "A solenoid may stick open: a second nitrous valve in series, or a hard-wired arming switch, must cut"
+                        + " it without the controller, and the driver must reach it.",
+                "Transport, filling, testing and discs of bottles fall under the law on pressure vessels and dangerous"
+                        + " goods: local codes and licensed practice decide, not this document.");
     }
 }

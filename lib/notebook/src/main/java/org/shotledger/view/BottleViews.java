@@ -1,8 +1,8 @@
 package org.shotledger.view;
 
 import java.util.List;
+import org.shotledger.bottle.BottleModel;
 import org.shotledger.bottle.ChargePressure;
-import org.shotledger.bottle.Cylinder;
 import org.shotledger.bottle.Figures;
 import org.shotledger.bottle.Filling;
 import org.shotledger.bottle.FillingCheck;
@@ -70,8 +70,17 @@ public final class BottleViews {
                                         .pressure(),
                                 QuantityKind.ABSOLUTE_PRESSURE))
                 .row("relief disc opens at", new Cell.Figure(sheet.reliefPressure(), QuantityKind.ABSOLUTE_PRESSURE))
+                .row(
+                        "service pressure of the cylinder",
+                        new Cell.Figure(sheet.servicePressure(), QuantityKind.ABSOLUTE_PRESSURE))
                 .row("heater", Math.round(sheet.heaterPower()) + " W")
+                .row("how the bottle is worked out", model(sheet))
                 .build();
+    }
+
+    private static String model(BottleSheet sheet) {
+        BottleModel model = BottleModel.of(sheet.vessel());
+        return model.title() + "; " + model.standing();
     }
 
     /**
@@ -87,18 +96,10 @@ public final class BottleViews {
                 .toList();
     }
 
-    /** The sheet knows the disc, not the marking of the cylinder. */
     private static Filling filled(Plan plan) {
-        BottleSheet sheet = plan.car().bottle();
         BottleFill fill = plan.setup().bottle();
-        return Filling.of(
-                        sheet.vessel(),
-                        fill.charge(),
-                        new Cylinder(Double.NaN, sheet.reliefPressure()),
-                        fill.startTemperature(),
-                        sheet.hottestSoak(),
-                        plan.car().limits().bottlePressureLow(),
-                        plan.car().limits().bottlePressureHigh())
-                .withHeaterOff(sheet.heaterOff());
+        return plan.car()
+                .bottle()
+                .filling(fill.charge(), fill.startTemperature(), plan.car().limits());
     }
 }

@@ -2,6 +2,7 @@ package org.shotledger.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.shotledger.document.Cautions;
 import org.shotledger.document.DocumentContent;
@@ -10,6 +11,7 @@ import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.plan.Plan;
+import org.shotledger.risk.Faults;
 import org.shotledger.setup.Setup;
 import org.shotledger.sheet.Problem;
 import org.shotledger.table.Listing;
@@ -25,7 +27,7 @@ final class DecisionPage {
 
     private DecisionPage() {}
 
-    static void write(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
+    static void write(DocumentContent.Builder builder, Plan plan, Optional<Faults> faults, UnitSystem charts) {
         Listing.Builder rows = Listing.titled("In short").words("Point").words("What there is to say");
         rows.row("Asked", asked(plan));
         rows.row("Proposed", proposed(plan));
@@ -35,12 +37,14 @@ final class DecisionPage {
         }
         rows.row("It needs", String.join("; ", needs(plan)) + ".");
         rows.row("Next step", next(plan));
+        rows.row("Mind", Cautions.SHORT + (burnsMethanol(plan) ? " " + Cautions.METHANOL : ""));
         builder.rows(Section.DECISION, rows.build());
         builder.picture(
                 Section.DECISION,
                 Charts.power(plan.outcomes(), plan.target().wheelPower(), HEIGHT)
                         .picture(charts));
         builder.rows(Section.DECISION, LimitTables.rows("The " + CLOSEST + " closest limits", plan.closest(CLOSEST)));
+        faults.ifPresent(all -> builder.rows(Section.DECISION, FaultAdvice.uncaught(all)));
         if (burnsMethanol(plan)) {
             builder.points(Section.CAUTIONS, List.of(Cautions.METHANOL));
         }
@@ -122,8 +126,8 @@ final class DecisionPage {
         }
         return plan.setup().jets().isEmpty()
                 ? "Set the boost table, watch mixture and knock, and raise the boost to it in steps."
-                : "Prove the boost table with the bottle closed; then fit the smallest jets of the step-up plan and go on only while"
-                        + " every figure read lies inside its band.";
+                : "Prove the boost table with the bottle closed; then fit the smallest jets of the step-up plan and go"
+                        + " on only while every figure read lies inside its band.";
     }
 
     private static boolean burnsMethanol(Plan plan) {

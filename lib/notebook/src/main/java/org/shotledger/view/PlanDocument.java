@@ -2,15 +2,20 @@ package org.shotledger.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.shotledger.document.Cautions;
 import org.shotledger.document.CustomerDocument;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Revision;
 import org.shotledger.document.Section;
+import org.shotledger.evaluate.DayOutcome;
 import org.shotledger.evaluate.PassOutcome;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
 import org.shotledger.plan.Plan;
+import org.shotledger.risk.Drift;
+import org.shotledger.risk.Faults;
+import org.shotledger.risk.TimeToDamage;
 import org.shotledger.spread.Supply;
 import org.shotledger.stepup.StepUp;
 import org.shotledger.units.QuantityKind;
@@ -63,7 +68,9 @@ public final class PlanDocument {
         if (plan.car().invented()) {
             builder.notice("Invented data for a demonstration; not a real car or part.");
         }
-        DecisionPage.write(builder, plan, charts);
+        Optional<Drift> drift = plan.setup().jets().map(jets -> Drift.of(plan));
+        Optional<Faults> faults = drift.map(d -> Faults.of(plan, d, TimeToDamage.USUAL));
+        DecisionPage.write(builder, plan, faults, charts);
         builder.say(Section.TARGET, DecisionPage.asked(plan));
         builder.rows(Section.TARGET, OutcomeTables.cases(plan.job().cases()));
         setup(builder, plan, charts);
@@ -71,8 +78,8 @@ public final class PlanDocument {
         outcomes(builder, plan, charts);
         pass(builder, plan, charts);
         alternatives(builder, plan, charts);
-        if (plan.setup().jets().isPresent()) {
-            RiskSection.write(builder, plan, charts);
+        if (faults.isPresent()) {
+            RiskSection.write(builder, faults.get(), drift.get(), charts);
             StepUpSection.flowTests(builder, plan);
             StepUpSection.write(builder, StepUp.of(plan), charts);
         }
@@ -99,7 +106,8 @@ public final class PlanDocument {
     private static void setup(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
         builder.say(
                 Section.SETUP,
-                "Everything that is set by hand, and nothing that is calculated; every figure that follows is worked out for it.");
+                "Everything that is set by hand, and nothing that is calculated; every figure that follows is worked"
+                        + " out for it.");
         builder.rows(Section.SETUP, SetupTables.of(plan.setup()));
         builder.rows(Section.SETUP, SetupTables.boost(plan.setup()));
         builder.picture(Section.SETUP, Charts.boost(plan, charts));
@@ -107,8 +115,8 @@ public final class PlanDocument {
             builder.picture(Section.SETUP, FlowCharts.overBottlePressure(plan.stated(), charts));
             builder.say(
                     Section.SETUP,
-                    "The band around the nitrous oxide is where its flow lies nine times out of ten; the hatched one is a fuel jet off its"
-                            + " size by "
+                    "The band around the nitrous oxide is where its flow lies nine times out of ten; the hatched one"
+                            + " is a fuel jet off its size by "
                             + Both.of(QuantityKind.BORE, Supply.USUAL_BORE_TOLERANCE)
                             + ", common practice, no source.");
             nitrous(builder, plan, charts);
@@ -153,6 +161,10 @@ public final class PlanDocument {
                         + " cases; the first is that of the target, and the verdict is the worst.");
         builder.rows(Section.OUTCOMES, OutcomeTables.outcomes(plan.outcomes()));
         builder.rows(Section.OUTCOMES, OutcomeTables.of(plan.stated()));
+        String cold = ColdChargeNotes.of(plan.outcomes());
+        if (!cold.isEmpty()) {
+            builder.say(Section.OUTCOMES, cold);
+        }
         builder.picture(Section.OUTCOMES, Charts.map(plan.stated(), charts));
         if (plan.setup().jets().isPresent()) {
             builder.picture(Section.OUTCOMES, EngineCharts.cylinder(plan.stated(), charts));
@@ -167,9 +179,26 @@ public final class PlanDocument {
         builder.say(Section.PASS, passes(plan, pass));
         builder.picture(Section.PASS, Charts.of(pass, plan.car().limits().bottlePressureLow(), charts));
         builder.picture(Section.PASS, Charts.mixture(plan, charts));
+        List<PassOutcome> passes = plan.passes();
+        builder.picture(Section.PASS, DayCharts.mixture(passes, charts));
+        builder.picture(Section.PASS, DayCharts.power(passes, charts));
         builder.rows(Section.PASS, OutcomeTables.of(pass));
         builder.rows(Section.PASS, BottleViews.filling(plan));
         builder.points(Section.PASS, BottleViews.warnings(plan));
+        plan.day().ifPresent(day -> day(builder, plan, day));
+    }
+
+    private static void day(DocumentContent.Builder builder, Plan plan, DayOutcome day) {
+        builder.say(
+                Section.PASS,
+                "The day with "
+                        + Both.of(
+                                QuantityKind.TEMPERATURE,
+                                plan.stated().at().air().temperature()) + " in the air and "
+                        + Math.round(plan.job().day().rest() / 60) + " minutes between passes: "
+                        + String.join(" ", DayViews.sentences(day)));
+        DayViews.tables(day).forEach(table -> builder.rows(Section.PASS, table));
+        builder.say(Section.PASS, Cautions.BOTTLE);
     }
 
     private static String passes(Plan plan, PassOutcome pass) {

@@ -1,11 +1,14 @@
 package org.shotledger.view;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import org.shotledger.display.Display;
 import org.shotledger.display.DisplayRenderer;
 import org.shotledger.display.Displayable;
+import org.shotledger.document.Cautions;
+import org.shotledger.evaluate.DayOutcome;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.evaluate.PassOutcome;
 import org.shotledger.limits.Limits;
@@ -77,7 +80,8 @@ public abstract class ResultRenderer<T> implements DisplayRenderer<T> {
                     (outcome, shown) -> View.of(
                             Charts.of(outcome, shown.first()),
                             OutcomeTables.of(outcome).in(shown),
-                            LimitTables.of(outcome.limits()).in(shown)));
+                            LimitTables.of(outcome.limits()).in(shown),
+                            new Sentence(ColdChargeNotes.of(List.of(outcome)))));
         }
     }
 
@@ -90,6 +94,21 @@ public abstract class ResultRenderer<T> implements DisplayRenderer<T> {
                     (pass, shown) -> View.of(
                             Charts.of(pass, Double.NaN, shown.first()),
                             OutcomeTables.of(pass).in(shown)));
+        }
+    }
+
+    /** Shows a day with the bottles. */
+    public static final class OfDay extends ResultRenderer<DayOutcome> {
+        /** Made by the service loader. */
+        public OfDay() {
+            super(
+                    DayOutcome.class,
+                    (day, shown) -> View.of(
+                            new Sentence(String.join(" ", DayViews.sentences(day))),
+                            View.of(DayViews.tables(day).stream()
+                                    .map(table -> table.in(shown))
+                                    .toArray(Displayable[]::new)),
+                            new Sentence(Cautions.BOTTLE)));
         }
     }
 
@@ -120,7 +139,9 @@ public abstract class ResultRenderer<T> implements DisplayRenderer<T> {
                             Charts.of(plan, shown.first()),
                             SetupTables.of(plan.setup()).in(shown),
                             OutcomeTables.outcomes(plan.outcomes()).in(shown),
-                            LimitTables.of(plan.limits()).in(shown)));
+                            LimitTables.of(plan.limits()).in(shown),
+                            new Sentence(ColdChargeNotes.of(plan.outcomes())),
+                            new Sentence(Cautions.SHORT)));
         }
     }
 }

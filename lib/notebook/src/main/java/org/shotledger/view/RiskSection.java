@@ -2,24 +2,20 @@ package org.shotledger.view;
 
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
-import org.shotledger.plan.Plan;
 import org.shotledger.risk.Drift;
 import org.shotledger.risk.DriftMap;
 import org.shotledger.risk.Faults;
-import org.shotledger.risk.TimeToDamage;
 import org.shotledger.units.UnitSystem;
 
 /** The section on what could go wrong, what catches it, and how far the inputs may stray. */
 final class RiskSection {
     private RiskSection() {}
 
-    static void write(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
-        Drift drift = Drift.of(plan);
-        Faults faults = Faults.of(plan, drift, TimeToDamage.USUAL);
+    static void write(DocumentContent.Builder builder, Faults faults, Drift drift, UnitSystem charts) {
         builder.say(
                 Section.RISKS,
-                "Each fault changes one thing of this car or setup and evaluates it anew. How long an engine bears a broken limit is"
-                        + " common practice, no source: treat every such time as a guess.");
+                "Each fault changes one thing of this car or setup and evaluates it anew. How long an engine bears a"
+                        + " broken limit is common practice, no source: treat every such time as a guess.");
         builder.picture(Section.RISKS, RiskCharts.of(faults, charts));
         builder.rows(Section.RISKS, RiskTables.effects(faults));
         builder.rows(Section.RISKS, RiskTables.catches(faults));

@@ -2,6 +2,7 @@ package org.shotledger.view;
 
 import org.shotledger.delivery.PulseCheck;
 import org.shotledger.delivery.Ramp;
+import org.shotledger.document.Cautions;
 import org.shotledger.stepup.Shot;
 import org.shotledger.stepup.StepUp;
 
@@ -18,7 +19,8 @@ public final class StepRenderer {
                     (plan, shown) -> View.of(
                             StepUpTables.of(plan).in(shown),
                             DeliveryCharts.of(plan, shown.first()),
-                            StepUpTables.sparks(plan).in(shown)));
+                            StepUpTables.sparks(plan).in(shown),
+                            new Sentence(Cautions.SHORT)));
         }
     }
 
@@ -26,7 +28,7 @@ public final class StepRenderer {
     public static final class OfShot extends ResultRenderer<Shot> {
         /** Made by the service loader. */
         public OfShot() {
-            super(Shot.class, (shot, shown) -> StepUpTables.of(shot).in(shown));
+            super(Shot.class, (shot, shown) -> View.of(StepUpTables.of(shot).in(shown), new Sentence(Cautions.SHORT)));
         }
     }
 

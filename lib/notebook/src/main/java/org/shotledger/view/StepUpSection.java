@@ -31,6 +31,7 @@ final class StepUpSection {
         for (Shot shot : plan.shots()) {
             builder.rows(Section.STEP_UP, StepUpTables.of(shot));
         }
+        builder.say(Section.STEP_UP, Cautions.SHORT);
         builder.points(Section.STEP_UP, StepUp.CHECKS);
     }
 }

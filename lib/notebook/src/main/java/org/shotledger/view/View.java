@@ -14,7 +14,12 @@ final class View implements Displayable {
     }
 
     static View of(Displayable... parts) {
-        return new View(List.copyOf(Arrays.asList(parts)));
+        return new View(Arrays.stream(parts).filter(View::says).toList());
+    }
+
+    /** A sentence may have nothing to say. */
+    private static boolean says(Displayable part) {
+        return !(part instanceof Sentence sentence && sentence.words().isEmpty());
     }
 
     @Override

@@ -16,9 +16,6 @@ final class WiringSection {
     /** Charge that may be taken from a battery which must still start the engine: common practice, no source. */
     private static final double SPARED = 0.2;
 
-    /** Time between two passes, s: our choice, what a short event leaves. */
-    private static final double WAIT = 20 * 60;
-
     private WiringSection() {}
 
     static void write(DocumentContent.Builder builder, Plan plan) {
@@ -31,9 +28,10 @@ final class WiringSection {
         Wiring wiring = plan.car().wiring().get();
         builder.say(
                 Section.WIRING,
-                "Each fuse is the smallest blade fuse (ISO 8820-3) that carries its load at 75 % of its rating and its surge; each"
-                        + " wire carries its fuse after 33 CFR 183.425, Table 5 (105 \u00b0C insulation; a table made for boats, no open"
-                        + " one for cars was found), less for warm places and bundles, and loses no more than "
+                "Each fuse is the smallest blade fuse (ISO 8820-3) that carries its load at 75 % of its rating and its"
+                        + " surge; each wire carries its fuse after 33 CFR 183.425, Table 5 (105 \u00b0C insulation; a"
+                        + " table made for boats, no open one for cars was found), less for warm places and bundles, and"
+                        + " loses no more than "
                         + QuantityKind.FRACTION.text(wiring.rules().allowedDrop(), UnitSystem.SI) + " of "
                         + QuantityKind.VOLTAGE.text(wiring.rules().voltage(), UnitSystem.SI)
                         + " there and back (ASTM B258 wire, copper at "
@@ -42,7 +40,11 @@ final class WiringSection {
         builder.rows(Section.WIRING, WiringTables.switching(wiring));
         builder.rows(
                 Section.WIRING,
-                WiringTables.balances(wiring, plan.setup().passes().seconds(), passRpm(plan), WAIT));
+                WiringTables.balances(
+                        wiring,
+                        plan.setup().passes().seconds(),
+                        passRpm(plan),
+                        plan.job().day().rest()));
         builder.say(
                 Section.WIRING,
                 "With the engine off, heater and whatever else runs between passes take a fifth of the battery in "

@@ -51,12 +51,53 @@ class PlanDocumentTest {
                 "open flame",
                 "outside the car",
                 "outdoors",
+                "away from people",
                 "backfire",
+                "second nitrous valve in series",
                 "without the controller",
                 "transport",
                 "closed courses")) {
             assertTrue(said.contains(hazard), hazard);
         }
+    }
+
+    @Test
+    void theFirstPageWarnsAndTellsWhatNothingCatches() {
+        String page = text(Section.DECISION);
+        for (String said :
+                List.of("suffocate without warning", "no flame on a bottle ever", "second valve in series")) {
+            assertTrue(page.contains(said), said);
+        }
+        var uncaught = org.shotledger.risk.Faults.of(PLAN).uncaught();
+        assertFalse(uncaught.isEmpty());
+        for (var effect : uncaught) {
+            assertTrue(page.contains(effect.fault().name()), effect.fault().name());
+            assertTrue(page.contains(FaultAdvice.advice(effect)), effect.fault().name());
+        }
+    }
+
+    @Test
+    void theDayStandsInTheDocumentAndIsThatOfThePlan() {
+        String said = text(Section.PASS);
+        var day = PLAN.day().orElseThrow();
+        DayViews.tables(day).forEach(table -> assertTrue(said.contains(table.toText()), table.caption()));
+        DayViews.sentences(day).forEach(sentence -> assertTrue(said.contains(sentence), sentence));
+        assertTrue(said.contains("suffocate without warning"));
+        assertEquals(day.scale().size(), DayViews.scale(day).table().rowCount());
+        assertTrue(DayViews.refills(day).toText().contains("Chill to"));
+    }
+
+    /** Nearly all ethanol stays liquid at the demonstration's charge temperature; the page and the cell say what is seen. */
+    @Test
+    void aColdChargeIsToldWithWhatIsSeen() {
+        String note = ColdChargeNotes.of(PLAN.outcomes());
+        for (String said :
+                List.of("calculated, not measured", "still liquid", "wet runners", "frost", "melts by itself")) {
+            assertTrue(note.contains(said), note);
+        }
+        assertTrue(text(Section.OUTCOMES).contains(note));
+        assertEquals("", ColdChargeNotes.of(List.of()));
+        assertTrue(new ResultRenderer.OfPlan().render(PLAN).toString().contains("wet runners"));
     }
 
     @Test

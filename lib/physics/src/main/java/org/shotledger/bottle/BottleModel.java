@@ -20,6 +20,13 @@ public sealed interface BottleModel permits EquilibriumBottle, TwoNodeBottle {
     String title();
 
     /**
+     * How well it is known: what was fitted, and its error on measured tanks that the fit had not seen.
+     *
+     * @return short phrase for a report
+     */
+    String standing();
+
+    /**
      * Known relative error in pressure.
      *
      * @return one standard deviation, relative

@@ -17,8 +17,9 @@ import org.shotledger.fuel.Oxidisers;
  * @param liquidFuel share of all fuel that must stay liquid at that temperature, 0 to 1
  * @param condensed water and ice that the charge cannot keep as vapour, kg/s
  * @param freezes whether that water is ice
+ * @param icing water vapour brought over what the charge can keep above ice, below freezing; 0 above it. Beyond 1 ice forms
  */
-public record ColdCharge(double temperature, double liquidFuel, double condensed, boolean freezes) {
+public record ColdCharge(double temperature, double liquidFuel, double condensed, boolean freezes, double icing) {
     private static final double FREEZING = 273.16;
     private static final double COLDEST = 180;
     private static final double HOTTEST = 400;
@@ -33,13 +34,14 @@ public record ColdCharge(double temperature, double liquidFuel, double condensed
         Mixture mix = charge.mixture();
         double t = charge.temperature();
         if (t >= HOTTEST) {
-            return new ColdCharge(t, 0, 0, false);
+            return new ColdCharge(t, 0, 0, false, 0);
         }
         double within = Math.max(COLDEST, t);
         double liquid = FuelVapour.liquidShare(mix, within, charge.pressure());
         double most = saturation(within) / charge.pressure() * charge.gasFlow() * Oxidisers.WATER_MOLAR_MASS;
         double condensed = Math.max(0, mix.waterVapour() - most);
-        return new ColdCharge(t, liquid, condensed, condensed > 0 && t < FREEZING);
+        double icing = t < FREEZING ? mix.waterVapour() / most : 0;
+        return new ColdCharge(t, liquid, condensed, icing > 1, icing);
     }
 
     /**

@@ -37,6 +37,33 @@ class BottleDayFiguresTest {
         assertTrue(HeaterTime.to(dense, air, 350, 60e5, 12, 7200).liquidFull());
     }
 
+    // first law again: electric work of the time the heater was on, no loss to the air, is what shell and contents
+    // gained
+    @Test
+    void aHeatedRestTakesWhatTheBottleGainsAndStopsAtItsSwitch() {
+        Charge cold = BOTTLE.charged(3, 285);
+        HeatedRest shortOne = HeatedRest.of(cold, 60, 285, 350, 300, 12.6);
+        assertFalse(shortOne.enough());
+        assertEquals(60, shortOne.heaterSeconds(), 1e-9);
+        assertEquals(60 * 350 / 12.6 / 3600, shortOne.ampereHours(), 1e-12);
+        HeatedRest longOne = HeatedRest.of(cold, 3600, 300, 350, 300, 12.6);
+        assertTrue(longOne.enough() && longOne.seconds() < 1200, longOne::toString);
+        assertEquals(NitrousOxide.saturationPressure(300), longOne.after().pressure(), 0.012e5 * 60);
+        double gain =
+                3 * (longOne.after().state().internalEnergy() - cold.state().internalEnergy())
+                        + 7.1 * 900 * (longOne.after().wallTemperature() - 285);
+        double fromAir = gain - 350 * longOne.heaterSeconds();
+        assertTrue(fromAir > 0 && fromAir < 0.5 * gain, "from the air " + fromAir + " of " + gain);
+        HeatedRest unheated = HeatedRest.of(cold, 600, 290, 0, 300, 12.6);
+        assertEquals(0, unheated.ampereHours());
+        assertTrue(!unheated.enough()
+                && unheated.after().temperature() > 285
+                && unheated.after().temperature() < 290);
+        assertEquals(
+                0,
+                HeatedRest.of(BOTTLE.charged(3, 301), 60, 290, 350, 300, 12.6).seconds());
+    }
+
     // what one loses the other gains, mass and energy
     @Test
     void refillKeepsMassAndEnergyAndStopsWherePressuresMeet() {

@@ -174,6 +174,36 @@ class SignsAndSizesTest {
         }
     }
 
+    /**
+     * One engine, factor 0.77, on four fuels at lambda 0.80: pounds of fuel for each horsepower-hour inside the bands of the trade
+     * (common practice, no source), and 9 to 10.8 hp for each lb/min of air on petrol and ethanol; E30 lies between its parts.
+     */
+    @Test
+    void fuel_and_air_for_a_power_lie_in_the_bands_of_the_trade() {
+        double petrol = consumption(PETROL);
+        double ethanol = consumption(Fuels.ethanolBlend(0.85));
+        assertTrue(CommonPractice.PETROL_CONSUMPTION.contains(petrol), "petrol " + petrol);
+        assertTrue(CommonPractice.ETHANOL_CONSUMPTION.contains(ethanol), "E85 " + ethanol);
+        assertTrue(CommonPractice.METHANOL_CONSUMPTION.contains(consumption(Fuels.METHANOL)));
+        double between = consumption(Fuels.ethanolBlend(0.3));
+        assertTrue(petrol < between && between < ethanol, "E30 " + between);
+        for (Fuel fuel : new Fuel[] {PETROL, Fuels.ethanolBlend(0.3), Fuels.ethanolBlend(0.85)}) {
+            EnginePoint p = burning(fuel);
+            double perAir = p.brake() / p.charge().mixture().dryAir();
+            assertTrue(CommonPractice.POWER_PER_AIR.contains(perAir), fuel.name() + " " + perAir);
+        }
+    }
+
+    private static EnginePoint burning(Fuel fuel) {
+        CycleTable table = CycleTable.of(fuel, fuel, ENGINE.compressionRatio());
+        return EnginePoint.at(ENGINE, table, new EngineFactor(0.77), Setting.of(fuel, 6000, 0.8, 0));
+    }
+
+    private static double consumption(Fuel fuel) {
+        EnginePoint p = burning(fuel);
+        return p.charge().mixture().mainFlow() / p.brake();
+    }
+
     @Test
     void a_factor_is_found_again() {
         EnginePoint p = at(0.8, 0);

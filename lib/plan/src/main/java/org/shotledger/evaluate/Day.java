@@ -45,18 +45,27 @@ record Day(Passes passes) {
      * @param flowFactor what the case multiplies that flow by
      */
     static Day of(Car car, Setup setup, Outflow nominal, double air, double flowFactor) {
+        Charge charge = car.bottle()
+                .vessel()
+                .charged(setup.bottle().charge(), setup.bottle().startTemperature());
+        return new Day(Passes.of(
+                charge,
+                task(car, setup, nominal, air, flowFactor),
+                setup.passes().count() + SPARE));
+    }
+
+    /** What one pass takes, and how the bottle is brought back after it. */
+    static PassTask task(Car car, Setup setup, Outflow nominal, double air, double flowFactor) {
         BottleSheet bottle = car.bottle();
         Outflow outflow = flowFactor == 1 ? nominal : (time, outlet) -> flowFactor * nominal.massFlow(time, outlet);
         double start = setup.bottle().startTemperature();
-        PassTask task = PassTask.of(
+        return PassTask.of(
                 bottle.vessel(),
                 outflow,
                 setup.passes().seconds(),
                 new WorkingBand(car.limits().bottlePressureLow(), car.limits().bottlePressureHigh()),
                 air,
                 bottle.reheated(start));
-        Charge charge = bottle.vessel().charged(setup.bottle().charge(), start);
-        return new Day(Passes.of(charge, task, setup.passes().count() + SPARE));
     }
 
     /** Full passes and the share of time of the one that was cut short. */

@@ -109,7 +109,7 @@ final class DayRules {
                     limit.kind().upper() ? Side.AT_MOST : Side.AT_LEAST,
                     true,
                     "the bottle can burst, or empty itself into the car",
-                    Provenance.PUBLISHED,
+                    known(limit.kind()),
                     limit.reason(BothUnits.FIGURES),
                     "the bottle as charged",
                     caseName,
@@ -120,6 +120,18 @@ final class DayRules {
     /** A charge so small that it never fills the bottle with liquid is held against the end of the equation of state. */
     private static double bound(FillingLimit limit) {
         return Double.isInfinite(limit.bound()) ? HOTTEST : limit.bound();
+    }
+
+    /** A rule is published; a marking that the sheet does not state is only assumed. */
+    private Provenance known(FillingLimit.Kind kind) {
+        return switch (kind) {
+            case SERVICE_PRESSURE, PRESSURE_AT_21, DISC_RATING ->
+                car.origin("bottle.service-pressure")
+                        .filter(origin -> origin.line() > 0)
+                        .map(origin -> Provenance.PUBLISHED)
+                        .orElse(Provenance.ASSUMED);
+            default -> Provenance.PUBLISHED;
+        };
     }
 
     /** A marking suffices or does not; a temperature has no zero of its own; all else is compared with its bound. */

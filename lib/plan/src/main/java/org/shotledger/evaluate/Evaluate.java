@@ -1,13 +1,13 @@
 package org.shotledger.evaluate;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.shotledger.bottle.Charge;
 import org.shotledger.bottle.Outflow;
 import org.shotledger.bottle.Pass;
@@ -18,21 +18,16 @@ import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
-import org.shotledger.limits.Provenance;
-import org.shotledger.limits.Side;
 import org.shotledger.nitrous.ActivationWindow;
 import org.shotledger.setup.BottleState;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Factor;
 import org.shotledger.setup.Setup;
-import org.shotledger.units.QuantityKind;
 
 /** What happens when a setup is run on a car in a case: the one function that everything else asks. Pure. */
 public final class Evaluate {
     /** How many moments of a pass are worked out: our choice, what a chart shows. */
     private static final int MOMENTS = 12;
-    /** The nitrous opens once and closes once. */
-    private static final int CHANGEOVERS = 2;
     /** Warmest saturated liquid that is taken, K: just below the critical temperature. */
     private static final double HOTTEST_LIQUID = 309.5;
 
@@ -113,6 +108,27 @@ public final class Evaluate {
                 .toList();
     }
 
+    /**
+     * Every pass that the setup asks for, over its seconds, the bottle brought back to its start temperature between them.
+     *
+     * @param car what is built
+     * @param setup what is set
+     * @param at what the world is
+     * @return the passes in order, the one that is cut short the last; empty without nitrous
+     */
+    public static List<PassOutcome> passes(Car car, Setup setup, Case at) {
+        Optional<Day> day = day(car, setup, at);
+        if (day.isEmpty()) {
+            return List.of();
+        }
+        Evaluate run = new Evaluate(car, setup, at, day);
+        Optional<OperatingPoint> strongest = strongest(run.armed(Speeds.withNitrous(car, setup.arming())));
+        int count = Math.min(setup.passes().count(), day.get().passes().passes().size());
+        return IntStream.rangeClosed(1, count)
+                .mapToObj(number -> run.pass(day.get(), strongest, number))
+                .toList();
+    }
+
     /** A day is run for an operating point only where the bottle's state is what it leaves. */
     private static Optional<Day> dayForBottle(Car car, Setup setup, Case at) {
         return at.bottle().moment() == BottleState.Moment.END_OF_LAST_PASS ? day(car, setup, at) : Optional.empty();
@@ -161,7 +177,24 @@ public final class Evaluate {
         List<OperatingPoint> armed = setup.jets().isEmpty() ? List.of() : armed(speeds);
         List<OperatingPoint> changeover = setup.jets().isEmpty() ? List.of() : changeover();
         Optional<PassOutcome> pass = day.map(d -> pass(d, strongest(armed)));
-        return new Outcome(car, setup, at, off, armed, changeover, pass, limits(off, armed, changeover));
+        return new Outcome(
+                car, setup, at, off, armed, changeover, pass, limits(off, armed, changeover, answered(off, armed)));
+    }
+
+    /** What has no operating point has no limit to break: it is told by a limit of its own. */
+    private Limit answered(List<OperatingPoint> off, List<OperatingPoint> armed) {
+        Unanswered unanswered = new Unanswered(model);
+        double[] speeds = Speeds.all(car, setup.arming());
+        unanswered.look(speeds, off, rpm -> plenum(setup.boost().off().at(rpm)), Mode.BOOST_ALONE);
+        if (setup.jets().isPresent()) {
+            double[] closed = DoubleStream.of(speeds)
+                    .filter(rpm -> !setup.arming().contains(rpm))
+                    .toArray();
+            unanswered.look(closed, armed, rpm -> plenum(setup.boost().armed().at(rpm)), Mode.ARMED);
+            double[] open = Speeds.withNitrous(car, setup.arming());
+            unanswered.look(open, armed, rpm -> plenum(setup.boost().armed().at(rpm)), Mode.NITROUS);
+        }
+        return unanswered.limit(at.name());
     }
 
     private double plenum(double gauge) {
@@ -215,6 +248,10 @@ public final class Evaluate {
         int number = at.bottle().moment() == BottleState.Moment.END_OF_LAST_PASS
                 ? Math.min(setup.passes().count(), d.passes().passes().size())
                 : 1;
+        return pass(d, strongest, number);
+    }
+
+    private PassOutcome pass(Day d, Optional<OperatingPoint> strongest, int number) {
         Pass pass = d.last(number);
         List<PassOutcome.Moment> moments = new ArrayList<>();
         for (Sample sample : thinned(pass.history().moments())) {
@@ -277,79 +314,21 @@ public final class Evaluate {
         }
     }
 
-    private Limits limits(List<OperatingPoint> off, List<OperatingPoint> armed, List<OperatingPoint> changeover) {
+    private Limits limits(
+            List<OperatingPoint> off, List<OperatingPoint> armed, List<OperatingPoint> changeover, Limit answered) {
         List<OperatingPoint> points = new ArrayList<>(off);
         points.addAll(armed);
         points.addAll(changeover);
         List<Limit> all = new ArrayList<>();
-        if (points.isEmpty()) {
-            all.add(noAnswer());
-        }
+        all.add(answered);
         for (PointRule rule : PointRules.ALL) {
             points.stream()
                     .filter(point -> rule.concerns(car, point))
                     .min(Comparator.comparingDouble(point -> rule.margin(car, point)))
                     .ifPresent(point -> all.add(rule.at(car, point, at.name())));
         }
-        unanswered(armed, changeover).ifPresent(all::add);
         day.ifPresent(d -> all.addAll(DayRules.of(car, setup, at.name(), d, fuelVolume(armed))));
         return new Limits(all);
-    }
-
-    /** Where the nitrous may open and the models have no answer, no limit was held against anything: that is never kept. */
-    private Optional<Limit> unanswered(List<OperatingPoint> armed, List<OperatingPoint> changeover) {
-        double[] open = setup.jets().isEmpty() ? new double[0] : Speeds.withNitrous(car, setup.arming());
-        List<Double> missing = Arrays.stream(open)
-                .filter(rpm -> armed.stream().noneMatch(point -> point.rpm() == rpm))
-                .boxed()
-                .toList();
-        int turns = open.length == 0 ? 0 : CHANGEOVERS - changeover.size();
-        if (missing.isEmpty() && turns == 0) {
-            return Optional.empty();
-        }
-        String place = missing.isEmpty()
-                ? "as the nitrous opens or closes"
-                : String.format(Locale.ROOT, "%,.0f to %,.0f rpm", missing.get(0), missing.get(missing.size() - 1));
-        return Optional.of(new Limit(
-                "no-answer",
-                "engine speeds with nitrous for which the models have no answer",
-                QuantityKind.RATIO,
-                missing.size() + (double) turns,
-                0,
-                Side.AT_MOST,
-                true,
-                "nothing is known there: no limit was held against it",
-                Provenance.CALCULATED,
-                "the compressor map, the flow laws or the tables end before these speeds",
-                place,
-                at.name(),
-                1));
-    }
-
-    /** A setup of which the models can say nothing at any engine speed keeps no limit. */
-    private Limit noAnswer() {
-        double[] speeds = Speeds.all(car, setup.arming());
-        double rpm = speeds[speeds.length / 2];
-        String why = "nothing is known of it";
-        try {
-            model.at(rpm, plenum(setup.boost().off().at(rpm)), Mode.BOOST_ALONE);
-        } catch (NoAnswerException none) {
-            why = none.getMessage();
-        }
-        return new Limit(
-                "answer",
-                "engine speeds of which the models can tell anything",
-                QuantityKind.COUNT,
-                0,
-                1,
-                Side.AT_LEAST,
-                true,
-                "no figure of this setup can be told: " + why,
-                Provenance.CALCULATED,
-                "the models of this program",
-                "every engine speed",
-                at.name(),
-                1);
     }
 
     private double fuelVolume(List<OperatingPoint> armed) {

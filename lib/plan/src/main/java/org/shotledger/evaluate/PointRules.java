@@ -13,6 +13,8 @@ import static org.shotledger.units.QuantityKind.TEMPERATURE;
 import static org.shotledger.units.QuantityKind.TORQUE;
 
 import java.util.List;
+import org.shotledger.engine.ColdCharge;
+import org.shotledger.nitrous.NozzlePosition;
 
 /** Every limit that an operating point can break, in the order in which they are shown. The one place that lists them. */
 final class PointRules {
@@ -75,7 +77,17 @@ final class PointRules {
                             "limits.exhaust-temperature",
                             "turbine and exhaust valves are overheated")
                     .value((car, p) -> p.exhaustTemperature())
-                    .bound((car, p) -> car.limits().exhaustTemperature()));
+                    .bound((car, p) -> car.limits().exhaustTemperature()),
+            atMost(
+                            "throttle-ice",
+                            "water vapour against what keeps no ice on the throttle",
+                            RATIO,
+                            "",
+                            "ice on the throttle plate: it can stick open")
+                    .value((car, p) -> ColdCharge.of(p.charge()).icing())
+                    .bound((car, p) ->
+                            car.nitrous().position() == NozzlePosition.BEFORE_THROTTLE ? 1 : Double.POSITIVE_INFINITY)
+                    .withNitrousOnly());
 
     private static final List<PointRule> BOOST = List.of(
             atMost(

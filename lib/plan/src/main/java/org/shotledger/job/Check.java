@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.shotledger.bottle.FillingCheck;
-import org.shotledger.bottle.FillingLimit;
 import org.shotledger.car.Origin;
 import org.shotledger.evaluate.BothUnits;
 import org.shotledger.sheet.CsvColumn;
@@ -94,7 +93,7 @@ public final class Check {
         return filling.isEmpty() ? Trial.of(job) : filling;
     }
 
-    /** What nobody may loosen about the filling of the bottle; the working band is the builder's own and stands in the plan. */
+    /** What nobody may loosen about the filling of the bottle. */
     private static List<Problem> filling(Job job) {
         return FillingCheck.of(job.car()
                         .bottle()
@@ -104,8 +103,6 @@ public final class Check {
                                 job.car().limits()))
                 .broken()
                 .stream()
-                .filter(limit -> limit.kind() != FillingLimit.Kind.START_PRESSURE_HIGH
-                        && limit.kind() != FillingLimit.Kind.START_PRESSURE_LOW)
                 .map(limit -> new Problem(
                         job.source().file(),
                         job.car().origin("bottle.charge").map(Origin::line).orElse(1),

@@ -9,6 +9,7 @@ import org.shotledger.car.Origin;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.nitrous.FlowTested;
 import org.shotledger.setup.Case;
+import org.shotledger.setup.DaySheet;
 import org.shotledger.setup.Setup;
 import org.shotledger.setup.Target;
 import org.shotledger.sheet.Problem;
@@ -21,6 +22,7 @@ import org.shotledger.workshop.Workshop;
  * @param car what is built, calibrated on its base pull
  * @param target what the customer asks for
  * @param setup what is set; with the boost ceiling and no jets where the sheet has no section {@code setup}
+ * @param day what is done with the bottles over a day
  * @param cases the cases in which a plan must hold, that of the target first
  * @param places weathers and places by name
  * @param workshop what the workshop writes down besides: track, readings of the sensors, parts
@@ -30,6 +32,7 @@ public record Job(
         Car car,
         Target target,
         Setup setup,
+        DaySheet day,
         List<Case> cases,
         Map<String, MoistAir> places,
         Workshop workshop,
@@ -127,6 +130,7 @@ public record Job(
                 car,
                 other,
                 setup.withPasses(new org.shotledger.setup.PassPlan(other.passes(), other.passSeconds())),
+                day,
                 cases,
                 places,
                 workshop,
@@ -140,7 +144,7 @@ public record Job(
      * @return the changed job
      */
     public Job with(Car other) {
-        return new Job(other, target, setup, cases, places, workshop, source);
+        return new Job(other, target, setup, day, cases, places, workshop, source);
     }
 
     /**
@@ -150,7 +154,17 @@ public record Job(
      * @return the changed job
      */
     public Job with(Setup other) {
-        return new Job(car, target, other, cases, places, workshop, source);
+        return new Job(car, target, other, day, cases, places, workshop, source);
+    }
+
+    /**
+     * The same job with another day.
+     *
+     * @param other what is done with the bottles
+     * @return the changed job
+     */
+    public Job with(DaySheet other) {
+        return new Job(car, target, setup, other, cases, places, workshop, source);
     }
 
     /**
@@ -160,7 +174,7 @@ public record Job(
      * @return the changed job
      */
     public Job with(Workshop other) {
-        return new Job(car, target, setup, cases, places, other, source);
+        return new Job(car, target, setup, day, cases, places, other, source);
     }
 
     /**
@@ -170,7 +184,7 @@ public record Job(
      * @return the changed job
      */
     public Job withCases(List<Case> other) {
-        return new Job(car, target, setup, other, places, workshop, source);
+        return new Job(car, target, setup, day, other, places, workshop, source);
     }
 
     /**

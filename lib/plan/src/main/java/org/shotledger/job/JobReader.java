@@ -28,6 +28,7 @@ import org.shotledger.evaluate.Calibration;
 import org.shotledger.nitrous.FlowTested;
 import org.shotledger.nitrous.WetKit;
 import org.shotledger.setup.Case;
+import org.shotledger.setup.DaySheet;
 import org.shotledger.setup.Setup;
 import org.shotledger.setup.Target;
 import org.shotledger.sheet.Problem;
@@ -93,6 +94,7 @@ final class JobReader {
         MustHoldSection mustHold = new MustHoldSection(s);
         Workshop workshop =
                 WorkshopSections.workshop(s, parts.wiring.map(Wiring::sensors).orElse(List.of()));
+        DaySheet day = DaySection.day(s);
         if (reading.problems().count() > 0) {
             return s.make(() -> null); // nothing can be calibrated from half a sheet
         }
@@ -106,6 +108,7 @@ final class JobReader {
                     calibrated,
                     target,
                     setup,
+                    day,
                     cases,
                     places,
                     workshop,

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.shotledger.bottle.Bottle;
+import org.shotledger.bottle.FillingCheck;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.car.BuilderLimits;
 import org.shotledger.flow.FlowBand;
@@ -152,7 +153,9 @@ final class KitSections {
                         USUAL_MARKING,
                         "assumed: the least marking that is filled with nitrous oxide, 1800 psi");
         double relief = s.pressure("relief-pressure", 80e5, 300e5, ambient);
-        double hottest = s.figureOr("hottest-soak", TEMPERATURE, 293, 353, USUAL_SOAK, HABIT + ": a boot in the sun");
+        // a sheet may be stricter, never less strict
+        double hottest =
+                s.figureOr("hottest-soak", TEMPERATURE, USUAL_SOAK, 353, USUAL_SOAK, HABIT + ": a boot in the sun");
         if (charge > MOST_FILLED * capacity) {
             s.report(
                     "charge",
@@ -229,7 +232,8 @@ final class KitSections {
         double exhaust = s.has("exhaust-temperature")
                 ? s.figure("exhaust-temperature", TEMPERATURE, 900, 1700)
                 : Double.POSITIVE_INFINITY;
-        double disc = s.figureOr("relief-share", FRACTION, 0.3, 1, 0.9, HABIT);
+        double disc =
+                s.figureOr("relief-share", FRACTION, 0.3, FillingCheck.DISC_SHARE, FillingCheck.DISC_SHARE, HABIT);
         ordered(s, "lambda-low", low, "lambda-high", high);
         ordered(s, "bottle-pressure-low", bottleLow, "bottle-pressure-high", bottleHigh);
         return s.make(() -> new BuilderLimits(

@@ -34,7 +34,7 @@ final class Trial {
             say("setup", "This sheet cannot be run: " + refused.getMessage() + suspect());
             return;
         }
-        if (outcome.limits().find("answer").isPresent()) {
+        if (outcome.off().isEmpty()) {
             say(
                     "turbo.compressor.map",
                     "Nowhere between the ends of the breathing table has the engine an answer on boost alone in '"

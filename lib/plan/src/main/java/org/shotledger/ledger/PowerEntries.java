@@ -3,15 +3,19 @@ package org.shotledger.ledger;
 import static org.shotledger.units.QuantityKind.FRACTION;
 import static org.shotledger.units.QuantityKind.POWER;
 import static org.shotledger.units.QuantityKind.RATIO;
+import static org.shotledger.units.QuantityKind.SPECIFIC_ENERGY;
 import static org.shotledger.units.QuantityKind.TORQUE;
 
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.shotledger.car.BasePull;
 import org.shotledger.car.Car;
 import org.shotledger.car.EngineModel;
 import org.shotledger.car.SheetPaths;
 import org.shotledger.drive.Driveline;
+import org.shotledger.engine.CommonPractice;
+import org.shotledger.engine.EngineFactor;
 import org.shotledger.evaluate.Calibration;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
@@ -22,6 +26,9 @@ import org.shotledger.setup.Factor;
 final class PowerEntries {
     /** Absolute accuracy of the root search of the calibration. */
     private static final double CALIBRATION = 1e-5;
+
+    /** One hp from each lb/min, J/kg. */
+    private static final double HORSEPOWER_PER_POUND_MINUTE = 745.69987158227022 * 60 / 0.45359237;
 
     private PowerEntries() {}
 
@@ -55,6 +62,35 @@ final class PowerEntries {
                 .on("base-power")
                 .within(CALIBRATION)
                 .from(x -> calibrated(from, x[0] / measured));
+        airPower(pen, from);
+    }
+
+    /** The first figure to look at when a base pull is doubted. */
+    private static void airPower(LedgerPen pen, Subject from) {
+        double share = from.car().model().factor().value();
+        double perAir = airPower(from, share);
+        pen.calculated("base-air-power", "crankshaft power for each air flow, base pull", "", SPECIFIC_ENERGY, perAir)
+                .by(
+                        String.format(
+                                Locale.ROOT,
+                                "P_b over the air of that pull, %.2f hp from each lb/min; %s the band of 9 to 10.8 hp",
+                                perAir / HORSEPOWER_PER_POUND_MINUTE,
+                                CommonPractice.POWER_PER_AIR.contains(perAir)
+                                        ? "inside"
+                                        : "outside, so look at power, breathing table and boost of the pull:"),
+                        "band: common practice, no source")
+                .on("cycle-share")
+                .from(x -> airPower(from, x[0]));
+    }
+
+    /** J for each kg of air, the engine reaching a share of the cycle. */
+    private static double airPower(Subject from, double share) {
+        Car car = from.car().with(from.car().model().with(new EngineFactor(share)));
+        BasePull.Point strongest = car.basePull().strongest();
+        return Calibration.pulled(car, from.setup(), strongest.rpm(), strongest.gaugePressure())
+                .map(pulled ->
+                        pulled.power().brake() / pulled.charge().mixture().dryAir())
+                .orElse(Double.NaN);
     }
 
     private static double calibrated(Subject from, double share) {

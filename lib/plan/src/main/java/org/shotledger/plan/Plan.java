@@ -5,9 +5,13 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.shotledger.car.Car;
+import org.shotledger.evaluate.DayOutcome;
+import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Outcome;
+import org.shotledger.evaluate.PassOutcome;
 import org.shotledger.job.Job;
 import org.shotledger.ledger.Entry;
 import org.shotledger.ledger.Ledger;
@@ -94,6 +98,24 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
     }
 
     /**
+     * The day with the bottles in the case of the target: waits, refills, second bottle, passes left by weight.
+     *
+     * @return the day; empty without nitrous
+     */
+    public Optional<DayOutcome> day() {
+        return DayOutcome.of(car(), setup, job.day(), stated().at());
+    }
+
+    /**
+     * Every pass asked for in the case of the target, over its seconds.
+     *
+     * @return the passes in order; empty without nitrous
+     */
+    public List<PassOutcome> passes() {
+        return Evaluate.passes(car(), setup, stated().at());
+    }
+
+    /**
      * The reasoning of the point of most power in the case of the target.
      *
      * @return every figure with equation, source and inputs
@@ -114,7 +136,7 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
     }
 
     static Plan of(Job job, Setup setup, List<Alternative> alternatives) {
-        List<Outcome> outcomes = org.shotledger.evaluate.Evaluate.all(job.car(), setup, job.cases());
+        List<Outcome> outcomes = Evaluate.all(job.car(), setup, job.cases());
         List<Limit> all = new ArrayList<>();
         all.add(asked(job.target(), outcomes.get(0)));
         outcomes.forEach(outcome -> all.addAll(outcome.limits().all()));
@@ -233,8 +255,8 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
         Limit first = parts().first().orElseThrow();
         return String.format(
                 Locale.ROOT,
-                "%s: %s at the wheels under '%s'%s from %s of boost%s; every limit in %d cases: %s, the closest is %s (%s, case"
-                        + " '%s')%s%s.%s An estimate, to be proven in small steps.",
+                "%s: %s at the wheels under '%s'%s from %s of boost%s; every limit in %d cases: %s, the closest is %s"
+                        + " (%s, case '%s')%s%s.%s An estimate, to be proven in small steps.",
                 job.name(),
                 QuantityKind.POWER.text(stated().power(), UnitSystem.US),
                 target().conditions(),
@@ -247,7 +269,7 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
                 first.place(),
                 first.caseName(),
                 margin(first),
-                passes(),
+                passesGiven(),
                 doubts());
     }
 
@@ -298,7 +320,7 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
                 QuantityKind.BORE.text(pair.fuelBore(), UnitSystem.US));
     }
 
-    private String passes() {
+    private String passesGiven() {
         return stated().pass()
                 .map(pass -> String.format(
                         Locale.ROOT,

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.shotledger.engine.MoistAir;
 import org.shotledger.fuel.Mixture;
 import org.shotledger.job.Job;
 import org.shotledger.limits.Limit;
@@ -32,6 +33,7 @@ class EvaluateTest {
 
     /** The limits a setup with nitrous is held against; a rule that is taken out of the lists is missed here. */
     private static final Set<String> EXPECTED = Set.of(
+            "answered",
             "peak-pressure",
             "crank-torque",
             "piston-speed",
@@ -88,12 +90,10 @@ class EvaluateTest {
     void nitrous_at_speeds_without_an_answer_breaks_the_setup() {
         Outcome wide = Evaluate.of(JOB.car(), SETUP.withArming(new ActivationWindow(1500, 7800)), JOB.stated());
         long answered = wide.withNitrous().size();
-        Limit limit = wide.limits().find("no-answer").orElseThrow();
+        Limit limit = wide.limits().find("answered").orElseThrow();
         assertEquals(Verdict.BROKEN, limit.verdict());
+        assertTrue(answered < Speeds.withNitrous(JOB.car(), wide.setup().arming()).length);
         assertTrue(limit.place().startsWith("1,500"), limit.place());
-        assertTrue(
-                limit.value() >= Speeds.withNitrous(JOB.car(), wide.setup().arming()).length - answered, limit.place());
-        assertTrue(OUTCOME.limits().find("no-answer").isEmpty());
     }
 
     @Test
@@ -195,7 +195,43 @@ class EvaluateTest {
         assertEquals(supplied / demanded, OUTCOME.strongest().orElseThrow().lambda(), 1e-3);
     }
 
-    /** 0.8 to 1.0 lb in 10 s for each 100 hp at the crankshaft: common practice, no source; the band is wider by a quarter. */
+    /** Where no operating point is, no limit can be held: that must not look safe. The map of the car ends near pressure ratio 3.4. */
+    @Test
+    void a_boost_beyond_the_compressor_map_is_broken_and_says_why() {
+        for (double boost : new double[] {2.6e5, 2.76e5, 3.5e5}) {
+            Outcome beyond = Evaluate.of(JOB.car(), SETUP.withBoost(BoostTarget.constant(boost)), JOB.stated());
+            Limit answered = limit(beyond, "answered");
+            assertEquals(Verdict.BROKEN, answered.verdict(), boost + ": " + answered);
+            assertTrue(answered.reason().startsWith("no answer: "), answered.reason());
+        }
+        assertEquals(Verdict.HOLDS, limit(OUTCOME, "answered").verdict());
+    }
+
+    /** Ice is a limit only where it can hold the throttle open: nozzles before it. */
+    @Test
+    void ice_is_a_limit_before_the_throttle_and_nowhere_else() {
+        assertTrue(OUTCOME.limits().all().stream().noneMatch(l -> l.key().equals("throttle-ice")));
+        Job before = JOB.with("nitrous-system.position", "before-throttle").with("nitrous-system.nozzles", "1");
+        Setup one = SETUP.withJets(new JetPair(2.4e-3, 1.37e-3));
+        Limit ice = limit(Evaluate.of(before.car(), one, JOB.stated()), "throttle-ice");
+        assertEquals(Verdict.BROKEN, ice.verdict());
+        Case dry = JOB.stated().withAir(new MoistAir(88e3, 300, 0));
+        assertEquals(
+                Verdict.HOLDS,
+                limit(Evaluate.of(before.car(), one, dry), "throttle-ice").verdict());
+    }
+
+    private static Limit limit(Outcome outcome, String key) {
+        return outcome.limits().all().stream()
+                .filter(l -> l.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /**
+     * 0.77 lb in 10 s for each 100 hp at the crankshaft is what the cycle needs with all work arriving; the trade's 0.8 to 1.0 lb are
+     * common practice, no source. More promised than the first, or less than the second, is an error.
+     */
     @Test
     void nitrous_for_its_power_lies_beside_the_figures_of_the_trade() {
         OperatingPoint on = OUTCOME.strongest().orElseThrow();
@@ -203,7 +239,7 @@ class EvaluateTest {
                 Evaluate.model(JOB.car(), SETUP, JOB.stated()).at(on.rpm(), on.plenumPressure(), Mode.ARMED);
         double crank = on.power().brake() - off.power().brake();
         double pounds = 10 * on.nitrous().massFlow() / 0.45359237 / (crank / 74569.987);
-        assertTrue(pounds > 0.6 && pounds < 1.25, "lb in 10 s per 100 hp: " + pounds);
+        assertTrue(pounds > 0.77 && pounds < 1.0, "lb in 10 s per 100 hp: " + pounds);
     }
 
     @Test
@@ -216,6 +252,23 @@ class EvaluateTest {
         }
         assertTrue(moments.get(moments.size() - 1).massFlow() < moments.get(0).massFlow());
         assertTrue(moments.get(moments.size() - 1).lambda() < moments.get(0).lambda());
+    }
+
+    /** The first of all passes is that of the outcome; what one leaves the next begins with; the bottle begins each as warm. */
+    @Test
+    void every_pass_is_told_over_its_seconds() {
+        List<PassOutcome> passes = Evaluate.passes(JOB.car(), SETUP, JOB.stated());
+        assertEquals(JOB.target().passes(), passes.size());
+        assertEquals(OUTCOME.overPass(), passes.get(0).moments());
+        double used = 0;
+        for (PassOutcome pass : passes) {
+            PassOutcome.Moment first = pass.moments().get(0);
+            var vessel = JOB.car().bottle().vessel();
+            double left = JOB.setup().bottle().charge() - used;
+            assertEquals(vessel.charged(left, 303.15).liquidMass(), first.liquid(), 1e-6);
+            used += pass.massUsed();
+        }
+        assertTrue(Evaluate.passes(JOB.car(), SETUP.withoutJets(), JOB.stated()).isEmpty());
     }
 
     @Test

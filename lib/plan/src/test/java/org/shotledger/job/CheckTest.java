@@ -55,6 +55,75 @@ class CheckTest {
                         .getMessage());
     }
 
+    /** CGA G-8.2 and G-8.3, 49 CFR 173.301, from memory: the hazards that the sheet itself must name, where one begins. */
+    @Test
+    void the_starter_names_every_hazard_and_asks_for_the_markings(@TempDir Path folder) {
+        Starter.write(folder);
+        String text = Job.load(folder).source().text();
+        for (String said : List.of(
+                "suffocate without warning",
+                "burns skin by cold",
+                "oil, grease",
+                "open flame",
+                "vents outside the car",
+                "outdoors",
+                "away from people and ignition",
+                "backfires",
+                "second valve in series",
+                "without the controller",
+                "Closed courses",
+                "transport",
+                "water-capacity",
+                "service-pressure",
+                "relief-pressure")) {
+            assertTrue(text.contains(said), said);
+        }
+    }
+
+    /** A bottle filled, warmed or kept beyond its rules is refused, and no sheet moves them. */
+    @Test
+    void what_breaks_a_hard_limit_of_the_bottle_is_refused_and_cannot_be_loosened(@TempDir Path folder)
+            throws IOException {
+        Path sheet = Starter.write(folder).get(6);
+        String text = Files.readString(sheet);
+        List<String[]> broken = List.of(
+                new String[] {"charge: 10 lb", "charge: 13 lb", "charge per water capacity"},
+                new String[] {"charge: 10 lb", "charge: 1 lb", "pressure at the start"},
+                new String[] {"relief-pressure: 3000", "relief-pressure: 4000", "burst rating of the disc"},
+                new String[] {"relief-pressure: 3000", "relief-pressure: 1300", "hottest soak"},
+                new String[] {"start-temperature: 30 degC", "start-temperature: 36 degC", "pressure at the start"},
+                new String[] {"hottest-soak: 50 degC", "hottest-soak: 20 degC", "allowed is 50"},
+                new String[] {
+                    "bottle-pressure-high: 1000 psi gauge",
+                    "bottle-pressure-high: 1000 psi gauge\n  relief-share: 95 %",
+                    "allowed is 30"
+                });
+        for (String[] change : broken) {
+            assertTrue(text.contains(change[0]), change[0]);
+            Files.writeString(sheet, text.replace(change[0], change[1]));
+            String said = Check.files(List.of(sheet)).toString();
+            assertTrue(said.contains(change[2]), change[1] + ": " + said);
+            assertTrue(!said.matches("(?s).*\\b(relax|relieve|loosen|raise the limit)\\w*.*"), said);
+        }
+        Files.writeString(sheet, text);
+        assertEquals(List.of(), Check.files(List.of(sheet)));
+    }
+
+    /** A day of one's own is read with its units; a mother bottle beyond the legal filling is refused. */
+    @Test
+    void a_day_is_read_and_an_overfilled_mother_bottle_refused(@TempDir Path folder) throws IOException {
+        Path sheet = Starter.write(folder).get(6);
+        var day = Job.load(sheet).day();
+        assertEquals(1200, day.rest());
+        assertEquals(44 * 0.45359237, day.mother().orElseThrow().charge(), 1e-9);
+        String text = Files.readString(sheet);
+        Files.writeString(sheet, text.replace("charge: 44 lb", "charge: 50 lb"));
+        String said = Check.files(List.of(sheet)).toString();
+        assertTrue(said.contains("day.mother-bottle.charge") && said.contains("44.97 lb"), said);
+        Files.writeString(sheet, text.replaceAll("(?s)\nday:.*?scale-step: 1 lb\n", "\n"));
+        assertEquals(org.shotledger.setup.DaySheet.USUAL, Job.load(sheet).day());
+    }
+
     @Test
     void an_empty_folder_is_filled_and_nothing_hidden_stays(@TempDir Path folder) throws IOException {
         Starter.write(folder);
@@ -87,11 +156,12 @@ class CheckTest {
         assertEquals(
                 List.of(
                         "jets.csv, line 3, column 1, bore: \"wide\" is not a number; write one without its unit.",
-                        "jets.csv, line 4, column 1, bore: \"500\" is not plausible; allowed is 3.93701 to 393.701 thou.",
-                        "odd.csv, line 1: No column of any known table stands in the heading; known tables are compressor map"
-                                + " (speed, flow, volume flow, pressure ratio, efficiency); fuel pump (voltage, pressure,"
-                                + " flow, current); volumetric efficiency (engine speed, volumetric efficiency); injector"
-                                + " dead time (voltage, dead time); jet ladder (bore).",
+                        "jets.csv, line 4, column 1, bore: \"500\" is not plausible; allowed is 3.93701 to 393.701"
+                                + " thou.",
+                        "odd.csv, line 1: No column of any known table stands in the heading; known tables are"
+                                + " compressor map (speed, flow, volume flow, pressure ratio, efficiency); fuel pump"
+                                + " (voltage, pressure, flow, current); volumetric efficiency (engine speed, volumetric"
+                                + " efficiency); injector dead time (voltage, dead time); jet ladder (bore).",
                         "notes.txt: This is neither a job sheet (.yaml) nor a table (.csv); name one of them."),
                 found);
     }

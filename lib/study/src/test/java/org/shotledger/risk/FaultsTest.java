@@ -3,15 +3,18 @@ package org.shotledger.risk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.fuel.Fuels;
 import org.shotledger.fuel.Mixture;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
+import org.shotledger.nitrous.JetPair;
 import org.shotledger.plan.Plan;
 import org.shotledger.risk.Detection.Answer;
 import org.shotledger.setup.BottleFill;
+import org.shotledger.setup.Setup;
 
 /** Faults of the invented demo car. */
 class FaultsTest {
@@ -136,6 +139,41 @@ class FaultsTest {
                     .filter(l -> !l.key().equals("bottle-low"))
                     .ifPresent(l -> assertTrue(limit.relativeMargin() >= l.relativeMargin() - 1e-9, limit.key()));
         }
+    }
+
+    /**
+     * What the bench calls broken in a state in which the car really starts, the plan must call broken too: in every case of the job, on
+     * the plan as it is and on setups that break something.
+     */
+    @Test
+    void what_is_broken_without_a_fault_is_broken_in_the_plan() {
+        Setup set = PLAN.setup();
+        JetPair jets = set.jets().orElseThrow();
+        List<Setup> tried = List.of(
+                set,
+                set.withJets(new JetPair(jets.nitrousBore(), 0.6 * jets.fuelBore())),
+                set.withRetard(0),
+                set.withBottle(new BottleFill(set.bottle().charge(), 307)),
+                set.withBottle(new BottleFill(set.bottle().charge(), 284)),
+                set.withBottle(new BottleFill(1.15 * set.bottle().charge(), 305)));
+        int broken = 0;
+        for (Setup setup : tried) {
+            Plan plan = Plan.of(PLAN.job(), setup);
+            var names = plan.limits().broken().stream().map(Limit::name).toList();
+            FaultOutcome bench = Simulation.run(Scenario.of(plan), BoostLine.of(plan));
+            for (Limit limit : bench.limits().broken()) {
+                broken++;
+                boolean known = limit.key().equals("bottle-high")
+                        ? plan.limits()
+                                        .find("start-pressure-high")
+                                        .orElseThrow()
+                                        .verdict()
+                                == Verdict.BROKEN
+                        : plan.limits().find(limit.key()).orElseThrow().verdict() == Verdict.BROKEN;
+                assertTrue(known, limit.name() + " is broken on the bench; the plan has " + names);
+            }
+        }
+        assertTrue(broken >= 3, "setups that break nothing show nothing: " + broken);
     }
 
     @Test

@@ -1,0 +1,59 @@
+package org.shotledger.view;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.shotledger.risk.Detection;
+import org.shotledger.risk.Detection.Answer;
+import org.shotledger.risk.Fault;
+import org.shotledger.risk.FaultEffect;
+import org.shotledger.risk.Faults;
+import org.shotledger.table.Listing;
+
+/** What a person must do about the faults that no fitted sensor ends in time. Common practice, no source. */
+public final class FaultAdvice {
+    private FaultAdvice() {}
+
+    /**
+     * The faults that nothing catches, those with one answer together.
+     *
+     * @param faults the faults of a plan
+     * @return one row an answer; no row when everything is borne or caught
+     */
+    public static Listing uncaught(Faults faults) {
+        Map<String, List<FaultEffect>> byAdvice = faults.uncaught().stream()
+                .collect(Collectors.groupingBy(FaultAdvice::advice, LinkedHashMap::new, Collectors.toList()));
+        Listing.Builder rows = Listing.titled("What no fitted sensor ends in time, and what to do")
+                .words("Fault")
+                .words("What to do");
+        byAdvice.forEach((advice, effects) ->
+                rows.row(effects.stream().map(e -> e.fault().name()).collect(Collectors.joining("; ")), advice));
+        return rows.build();
+    }
+
+    /** What to do about one. */
+    static String advice(FaultEffect effect) {
+        if (effect.detection().answer() == Answer.UNSTOPPABLE) {
+            return "Closing the solenoid does not end it: a second valve in series, cut by a hard-wired switch within"
+                    + " reach; throttle shut, then the bottle.";
+        }
+        if (effect.fault().onset() == Fault.Onset.BEFORE) {
+            return "No sensor reads it before it opens: two people read jets by number and side, and the fuel of tank"
+                    + " and cell, before the bottle is opened.";
+        }
+        return quickest(effect.detection())
+                .map(sight -> "Fit a sensor for " + sight.channel() + " that cuts: without it do not run this shot.")
+                .orElse("No sensor is quick enough: measure the flow of both circuits into a vessel before the day,"
+                        + " filters new, smallest jets first, stop at the first figure outside its band.");
+    }
+
+    /** The quickest of the sensors that could be added and would cut before the engine is hurt. */
+    private static Optional<Detection.Sight> quickest(Detection detection) {
+        return detection.couldSee().stream()
+                .filter(sight -> sight.cutTime() <= detection.damageTime())
+                .min(Comparator.comparingDouble(Detection.Sight::cutTime));
+    }
+}
