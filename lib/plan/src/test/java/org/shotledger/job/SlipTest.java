@@ -102,7 +102,11 @@ class SlipTest {
                 refused++;
                 return;
             }
-            boolean said = !job.unusual().isEmpty() || !Check.plannable(job).isEmpty();
+            if (!Check.plannable(job).isEmpty()) {
+                refused++;
+                return;
+            }
+            boolean said = !job.unusual().isEmpty();
             noticed += said ? 1 : 0;
             if (!said) {
                 unnoticed.add(what);
