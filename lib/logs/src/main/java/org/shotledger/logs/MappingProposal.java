@@ -123,12 +123,11 @@ public record MappingProposal(String file, String layout, List<Proposed> channel
 
     private static Proposed proposed(Candidate c) {
         String heading = c.survey().heading().name();
-        String named =
-                switch (c.words()) {
-                    case 3 -> "the heading names it";
-                    case 2 -> "its words are in the heading";
-                    default -> "the heading leaves it open";
-                };
+        String named = switch (c.words()) {
+            case 3 -> "the heading names it";
+            case 2 -> "its words are in the heading";
+            default -> "the heading leaves it open";
+        };
         Certainty by = c.words() == 3 ? Certainty.SURE : c.words() == 2 ? Certainty.LIKELY : Certainty.DOUBTFUL;
         boolean unitSpeaks = c.words() == 1
                 && c.guess().confidence() == Certainty.SURE

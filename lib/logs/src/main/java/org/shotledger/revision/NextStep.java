@@ -53,8 +53,9 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
     public static NextStep of(RunSetup run, LogFindings findings) {
         Causes causes = Causes.of(run.outcome(), findings);
         List<Reading> readings = new ArrayList<>();
-        run.shot().ifPresent(shot -> shot.checkpoints()
-                .forEach(checkpoint -> readings.add(reading(checkpoint, shot, causes, findings))));
+        run.shot()
+                .ifPresent(shot -> shot.checkpoints()
+                        .forEach(checkpoint -> readings.add(reading(checkpoint, shot, causes, findings))));
         List<String> reasons = new ArrayList<>();
         Call call = Call.GO;
         for (Reading reading : readings) {

@@ -143,7 +143,11 @@ public record DayOutcome(List<Run> runs, List<Filled> refills, List<ScaleRow> sc
             double plenum = at.air().pressure()
                     + setup.boost().armed().at(setup.arming().rpmHigh());
             this.task = Day.task(
-                    car, setup, Day.outflow(car, setup, plenum), air, at.factors().of(Factor.NITROUS_FLOW));
+                    car,
+                    setup,
+                    Day.outflow(car, setup, plenum),
+                    air,
+                    at.factors().of(Factor.NITROUS_FLOW));
         }
 
         DayOutcome plan() {

@@ -73,10 +73,10 @@ class SchemaNamesTest {
         String table = ":\n    engine-speed: [4000 rpm, 6000 rpm]\n    boost: [10 psi gauge, 12 psi gauge]\n";
         String setup =
                 "setup:\n  nitrous-jet: 44 thou\n  fuel-jet: 24 thou\n  boost-off" + table + "  boost-armed" + table;
-        String kinds = "{A1: {kind: pull-up, pull-up: 1 kohm}, B1: {kind: frequency}, C1: {kind: low-side, current: 1 A},"
-                + " D1: {kind: bus}}";
-        String pins =
-                "  pins: " + kinds + "\n  expanders: {box: {frames: 10 Hz, rate: 10 Hz, pins: " + kinds + "}}\n";
+        String kinds =
+                "{A1: {kind: pull-up, pull-up: 1 kohm}, B1: {kind: frequency}, C1: {kind: low-side, current: 1 A},"
+                        + " D1: {kind: bus}}";
+        String pins = "  pins: " + kinds + "\n  expanders: {box: {frames: 10 Hz, rate: 10 Hz, pins: " + kinds + "}}\n";
         String ways = "bus: {part: x}, own-device: {part: x}, relay: {part: x}, ";
         String tests =
                 "flow-tests:\n  one:\n    kind: nitrous\n    jets: 43 thou\n    seconds: 9 s\n  two:\n    kind: fuel\n"
