@@ -37,7 +37,6 @@ final class DecisionPage {
         }
         rows.row("It needs", String.join("; ", needs(plan)) + ".");
         rows.row("Next step", next(plan));
-        rows.row("Mind", Cautions.SHORT + (burnsMethanol(plan) ? " " + Cautions.METHANOL : ""));
         builder.rows(Section.DECISION, rows.build());
         builder.picture(
                 Section.DECISION,

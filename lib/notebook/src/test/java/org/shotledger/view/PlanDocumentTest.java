@@ -62,12 +62,8 @@ class PlanDocumentTest {
     }
 
     @Test
-    void theFirstPageWarnsAndTellsWhatNothingCatches() {
+    void theFirstPageTellsWhatNothingCatchesAndWhatToDo() {
         String page = text(Section.DECISION);
-        for (String said :
-                List.of("suffocate without warning", "no flame on a bottle ever", "second valve in series")) {
-            assertTrue(page.contains(said), said);
-        }
         var uncaught = org.shotledger.risk.Faults.of(PLAN).uncaught();
         assertFalse(uncaught.isEmpty());
         for (var effect : uncaught) {
