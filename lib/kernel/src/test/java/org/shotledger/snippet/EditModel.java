@@ -273,7 +273,7 @@ final class EditModel {
             shown.setAccessible(true);
             return shown.invoke(instance);
         } catch (ReflectiveOperationException e) {
-            throw new AssertionError(story("an instance cannot be asked"), e);
+            throw new LinkageError(story("an instance cannot be asked"), e);
         }
     }
 

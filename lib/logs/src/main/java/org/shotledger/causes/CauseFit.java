@@ -292,7 +292,7 @@ final class CauseFit {
             double sum = 0;
             int n = 0;
             for (int i = 0; i < a[0].length; i++) {
-                double off = what.seen(a[what.ordinal()][i]) - what.seen(b[what.ordinal()][i]);
+                double off = what.seen(a[what.row()][i]) - what.seen(b[what.row()][i]);
                 if (!Double.isNaN(off)) {
                     sum += off;
                     n++;

@@ -50,13 +50,10 @@ record Evidence(
         for (Observable what : Observable.values()) {
             Optional<Series> series = what == Observable.WHEEL_POWER ? power.series() : series(what, findings);
             double late = what == Observable.LAMBDA ? lag : 0;
-            new Means(what, series, bins, late).into(values[what.ordinal()], scatter[what.ordinal()]);
+            new Means(what, series, bins, late).into(values[what.row()], scatter[what.row()]);
         }
         double[] shape = shape(
-                outcome,
-                bins,
-                values[Observable.MANIFOLD_PRESSURE.ordinal()],
-                scatter[Observable.MANIFOLD_PRESSURE.ordinal()]);
+                outcome, bins, values[Observable.MANIFOLD_PRESSURE.row()], scatter[Observable.MANIFOLD_PRESSURE.row()]);
         return new Evidence(bins, values, scatter, shape, power.standard(), power.words());
     }
 
@@ -102,10 +99,7 @@ record Evidence(
 
     /** Whether a channel has values in at least two pieces. */
     boolean has(Observable what) {
-        return Arrays.stream(values[what.ordinal()])
-                        .filter(v -> !Double.isNaN(v))
-                        .count()
-                >= 2;
+        return Arrays.stream(values[what.row()]).filter(v -> !Double.isNaN(v)).count() >= 2;
     }
 
     /** The channels there are. */
@@ -166,7 +160,7 @@ record Evidence(
                         }
                     }
                 } catch (IllegalArgumentException tooShort) {
-                    continue; // the pull has too few samples of speed; others may serve
+                    // the pull has too few samples of speed; others may serve
                 }
             }
             if (n == 0) {

@@ -65,4 +65,10 @@ enum Observable {
     double usual() {
         return usual;
     }
+
+    /** Row of its values in the tables of a fit. */
+    @SuppressWarnings("EnumOrdinal") // the tables live for one fit and have one row a channel
+    int row() {
+        return ordinal();
+    }
 }

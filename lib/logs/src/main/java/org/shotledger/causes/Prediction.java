@@ -202,9 +202,9 @@ final class Prediction {
 
     /** What each channel reads in each bin, SI; NaN where the models have no answer. */
     double[][] of(Run run) {
-        boolean asPlanned = run.car() == planned.car()
-                && run.setup() == planned.setup()
-                && run.at() == planned.at()
+        boolean asPlanned = run.car().equals(planned.car())
+                && run.setup().equals(planned.setup())
+                && run.at().equals(planned.at())
                 && run.boost() == 0
                 && run.bottle() == 0
                 && run.pumpLoss() == 0;
@@ -213,7 +213,7 @@ final class Prediction {
         double[][] read = new double[Observable.values().length][bins.size()];
         for (int i = 0; i < bins.size(); i++) {
             for (Observable what : Observable.values()) {
-                read[what.ordinal()][i] = read(what, run, share, i, found.get(i));
+                read[what.row()][i] = read(what, run, share, i, found.get(i));
             }
         }
         return read;
@@ -222,14 +222,13 @@ final class Prediction {
     private double read(Observable what, Run run, double share, int i, Optional<OperatingPoint> there) {
         boolean on = bins.get(i).on();
         Gauges gauges = run.gauges();
-        switch (what) {
-            case BATTERY_VOLTAGE:
-                return run.at().voltage();
-            case BOTTLE_TEMPERATURE:
-                return on || outcome.setup().jets().isEmpty()
-                        ? Double.NaN
-                        : outcome.setup().bottle().startTemperature() + run.bottle();
-            default:
+        if (what == Observable.BATTERY_VOLTAGE) {
+            return run.at().voltage();
+        }
+        if (what == Observable.BOTTLE_TEMPERATURE) {
+            return on || outcome.setup().jets().isEmpty()
+                    ? Double.NaN
+                    : outcome.setup().bottle().startTemperature() + run.bottle();
         }
         if (there.isEmpty()) {
             return Double.NaN;

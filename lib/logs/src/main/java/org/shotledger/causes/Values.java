@@ -20,9 +20,9 @@ record Values(Observable[] what, int[] bin, double[] off, double[] base, double[
         List<int[]> kept = new ArrayList<>();
         for (Observable o : Observable.values()) {
             for (int i = 0; i < evidence.bins().size(); i++) {
-                double logged = o.seen(evidence.values()[o.ordinal()][i]);
-                if (!Double.isNaN(logged + o.seen(planned[o.ordinal()][i]))) {
-                    kept.add(new int[] {o.ordinal(), i});
+                double logged = o.seen(evidence.values()[o.row()][i]);
+                if (!Double.isNaN(logged + o.seen(planned[o.row()][i]))) {
+                    kept.add(new int[] {o.row(), i});
                 }
             }
         }
@@ -51,7 +51,7 @@ record Values(Observable[] what, int[] bin, double[] off, double[] base, double[
     /** What a prediction shifts each value by; NaN where it has no answer. */
     double[] shift(double[][] predicted) {
         double[] shift = new double[size()];
-        Arrays.setAll(shift, k -> what[k].seen(predicted[what[k].ordinal()][bin[k]]) - base[k]);
+        Arrays.setAll(shift, k -> what[k].seen(predicted[what[k].row()][bin[k]]) - base[k]);
         return shift;
     }
 

@@ -108,7 +108,7 @@ class PrintedSetupTest {
 
     private static Regulator regulator(Map<String, String[]> rows, String setting, String name) {
         String follows = rows.get(setting)[2];
-        double reference = follows.startsWith("rises by ") ? Double.parseDouble(follows.split(" ")[2]) : 0;
+        double reference = follows.startsWith("rises by ") ? Double.parseDouble(follows.replaceAll("[^0-9.]", "")) : 0;
         return new Regulator(name, read(rows, setting, QuantityKind.GAUGE_PRESSURE), reference);
     }
 

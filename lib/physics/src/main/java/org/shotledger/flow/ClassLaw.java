@@ -34,6 +34,11 @@ record ClassLaw() implements OrificeLaw {
     }
 
     @Override
+    public OrificeLaw acting(FluidState inlet) {
+        return this;
+    }
+
+    @Override
     public String source(NitrousJet hole, FluidState inlet) {
         return EQUILIBRIUM_SOURCE
                 + "; share by class of hole from measured flows, AIAA 2013-3636 (2013), Aerospace 9-828 (2022),"

@@ -15,6 +15,11 @@ record EquilibriumLaw() implements OrificeLaw {
     }
 
     @Override
+    public OrificeLaw acting(FluidState inlet) {
+        return this;
+    }
+
+    @Override
     public String source(NitrousJet hole, FluidState inlet) {
         return ClassLaw.EQUILIBRIUM_SOURCE
                 + (hole.hasCoefficient()

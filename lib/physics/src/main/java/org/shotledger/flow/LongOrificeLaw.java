@@ -15,6 +15,11 @@ record LongOrificeLaw() implements OrificeLaw {
     }
 
     @Override
+    public OrificeLaw acting(FluidState inlet) {
+        return this;
+    }
+
+    @Override
     public String source(NitrousJet hole, FluidState inlet) {
         return ClassLaw.EQUILIBRIUM_SOURCE
                 + "; coefficient of Lichtarowicz, Duggins and Markland, J. Mech. Eng. Sci. 7," + " 210-219 (1965)";

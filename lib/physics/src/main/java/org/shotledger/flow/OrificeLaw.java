@@ -33,9 +33,7 @@ public interface OrificeLaw {
      * @param inlet state at rest before the hole
      * @return this law, or the default where this one does not cover the state
      */
-    default OrificeLaw acting(FluidState inlet) {
-        return this;
-    }
+    OrificeLaw acting(FluidState inlet);
 
     /**
      * Where the flux and its coefficient come from.

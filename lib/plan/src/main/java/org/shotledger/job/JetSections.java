@@ -54,7 +54,7 @@ final class JetSections {
         Edge edge = s.choiceOr("jet-edge", EDGES, "unknown", "nobody has looked: the widest band");
         boolean stated = s.has("jet-length-over-bore");
         double length = stated ? s.figure("jet-length-over-bore", RATIO, 0, 100) : Double.NaN;
-        boolean full = length >= RUNS_FULL || stated && Double.isNaN(length);
+        boolean full = length >= RUNS_FULL || (stated && Double.isNaN(length));
         if (s.has("jet-edge") && s.text("jet-edge").equals(LONG) && !full) {
             s.report(
                     "jet-edge",

@@ -89,7 +89,7 @@ class DayOutcomeTest {
         long first = LONG.runs().stream()
                 .filter(run -> run.bottle() == 1 && run.pass().whole())
                 .count();
-        assertEquals(first, scale.get(0).passes(), 1);
+        assertEquals((double) first, scale.get(0).passes(), 1);
         for (int i = 1; i < scale.size(); i++) {
             assertTrue(scale.get(i).passes() <= scale.get(i - 1).passes());
         }

@@ -78,9 +78,11 @@ class SchemaNamesTest {
                         + " D1: {kind: bus}}";
         String pins = "  pins: " + kinds + "\n  expanders: {box: {frames: 10 Hz, rate: 10 Hz, pins: " + kinds + "}}\n";
         String ways = "bus: {part: x}, own-device: {part: x}, relay: {part: x}, ";
-        String tests =
-                "flow-tests:\n  one:\n    kind: nitrous\n    jets: 43 thou\n    seconds: 9 s\n  two:\n    kind: fuel\n"
-                        + "    jets: 22 thou\n    seconds: 9 s\n";
+        String tests = """
+                flow-tests:
+                  one: {kind: nitrous, jets: 43 thou, seconds: 9 s}
+                  two: {kind: fuel, jets: 22 thou, seconds: 9 s}
+                """;
         return List.of(
                 unknowns(demo + setup + tests),
                 // a reader stops at so many problems, so the sections read last need a sheet with fewer before them

@@ -136,7 +136,7 @@ class SlipTest {
                     || off(
                             1 + a.setup().boost().armed().highest() / 1e5,
                             1 + b.setup().boost().armed().highest() / 1e5)
-                    || Math.abs(a.parts().leastMargin() - b.parts().leastMargin()) > MOVED && least < 0.3;
+                    || (Math.abs(a.parts().leastMargin() - b.parts().leastMargin()) > MOVED && least < 0.3);
         }
 
         private static double flow(Plan plan) {
