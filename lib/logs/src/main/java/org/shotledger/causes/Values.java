@@ -17,12 +17,13 @@ import java.util.List;
 record Values(Observable[] what, int[] bin, double[] off, double[] base, double[] scatter) {
 
     static Values of(Evidence evidence, double[][] planned) {
-        List<int[]> kept = new ArrayList<>();
+        record Place(Observable what, int bin) {}
+        List<Place> kept = new ArrayList<>();
         for (Observable o : Observable.values()) {
             for (int i = 0; i < evidence.bins().size(); i++) {
                 double logged = o.seen(evidence.values()[o.row()][i]);
                 if (!Double.isNaN(logged + o.seen(planned[o.row()][i]))) {
-                    kept.add(new int[] {o.row(), i});
+                    kept.add(new Place(o, i));
                 }
             }
         }
@@ -33,10 +34,10 @@ record Values(Observable[] what, int[] bin, double[] off, double[] base, double[
         double[] base = new double[n];
         double[] scatter = new double[n];
         for (int k = 0; k < n; k++) {
-            int c = kept.get(k)[0];
-            int i = kept.get(k)[1];
-            what[k] = Observable.values()[c];
-            bin[k] = i;
+            what[k] = kept.get(k).what();
+            bin[k] = kept.get(k).bin();
+            int c = what[k].row();
+            int i = bin[k];
             base[k] = what[k].seen(planned[c][i]);
             off[k] = what[k].seen(evidence.values()[c][i]) - base[k];
             scatter[k] = evidence.scatter()[c][i];

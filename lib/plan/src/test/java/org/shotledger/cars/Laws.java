@@ -88,7 +88,7 @@ final class Laws {
             options(plan);
         }
         for (Limit limit : plan.limits().all()) {
-            hold(Double.isFinite(limit.bound()) && limit.scale() > 0, limit.key() + " has the bound " + limit.bound());
+            hold(Double.isFinite(limit.bound()) && limit.scale() >= 0, limit.key() + " has the bound " + limit.bound());
             hold(
                     Double.isFinite(limit.value()) || limit.verdict() == Verdict.BROKEN,
                     limit.key() + " is kept without a value");

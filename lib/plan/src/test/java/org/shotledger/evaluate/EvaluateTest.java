@@ -35,6 +35,7 @@ class EvaluateTest {
     private static final Set<String> EXPECTED = Set.of(
             "answered",
             "peak-pressure",
+            "pins",
             "crank-torque",
             "piston-speed",
             "lambda-lean",

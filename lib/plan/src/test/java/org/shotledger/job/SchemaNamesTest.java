@@ -84,9 +84,10 @@ class SchemaNamesTest {
                   two: {kind: fuel, jets: 22 thou, seconds: 9 s}
                 """;
         return List.of(
-                unknowns(demo + setup + tests),
+                unknowns(demo + setup),
                 // a reader stops at so many problems, so the sections read last need a sheet with fewer before them
-                unknowns(demo.replaceFirst("(?s)\nwiring:.*?\n\n# what the controller", "\n\n# what the controller")),
+                unknowns(demo.replaceFirst("(?s)\nwiring:.*?\n\n# what the controller", "\n\n# what the controller")
+                        + tests),
                 unknowns(demo.replace("  sensor-inputs:", pins + "  sensor-inputs:")
                         .replace(
                                 "    ethanol-content:",
