@@ -18,9 +18,9 @@ final class DemoLog {
     /** How much later lambda is logged, s. */
     static final double LAMBDA_LAG = 0.06;
     /** Highest manifold pressure the sensor shows, kPa. */
-    static final double SENSOR_END = 200;
+    static final double SENSOR_END = 190;
 
-    private static final double STEP = 0.02;
+    static final double STEP = 0.02;
     /** The pull begins where boost is up, rev/min: below it the plan has no answer to be laid over. */
     private static final double FIRST_SPEED = 4600;
 
@@ -61,7 +61,7 @@ final class DemoLog {
                 .append(
                         "# What the plan expects, with noise, and with errors put in on purpose: the fuel jets are bored 4 % too\n")
                 .append(
-                        "# small (nitrous runs only), lambda comes 60 ms late, the manifold pressure sensor ends at 200 kPa,\n")
+                        "# small (nitrous runs only), lambda comes 60 ms late, the manifold pressure sensor ends at 190 kPa,\n")
                 .append("# eight rows are lost at 0.8 s, and the charge temperature drops out for five rows.\n")
                 .append(
                         "Time,Eng Spd,Throttle,MAP,Lambda 1,Rail P,N2O Fuel P,Bottle P,N2O On,Charge T,Battery,Wheel Pwr,Spare 1\n");

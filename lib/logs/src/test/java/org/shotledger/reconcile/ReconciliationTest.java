@@ -73,7 +73,7 @@ class ReconciliationTest {
 
     @Test
     void the_late_lambda_is_aligned() {
-        assertEquals(DemoLog.LAMBDA_LAG, LAID.lambdaLag().seconds(), 0.006, LAID.lambdaLag()::sentence);
+        assertEquals(DemoLog.LAMBDA_LAG, LAID.lambdaLag().seconds(), DemoLog.STEP / 2, LAID.lambdaLag()::sentence);
     }
 
     @Test

@@ -64,11 +64,16 @@ class PlanDocumentTest {
     @Test
     void theFirstPageTellsWhatNothingCatchesAndWhatToDo() {
         String page = text(Section.DECISION);
-        var uncaught = org.shotledger.risk.Faults.of(PLAN).uncaught();
-        assertFalse(uncaught.isEmpty());
-        for (var effect : uncaught) {
-            assertTrue(page.contains(effect.fault().name()), effect.fault().name());
-            assertTrue(page.contains(FaultAdvice.advice(effect)), effect.fault().name());
+        var faults = org.shotledger.risk.Faults.of(PLAN);
+        assertFalse(faults.uncaught().isEmpty());
+        var told = FaultAdvice.uncaught(faults);
+        assertTrue(page.contains(told.toText()), page);
+        String named = String.join("; ", Demo.column(told, 0));
+        for (var effect : faults.uncaught()) {
+            assertTrue(named.contains(effect.fault().name()), effect.fault().name());
+            assertTrue(
+                    Demo.column(told, 1).contains(FaultAdvice.advice(effect)),
+                    effect.fault().name());
         }
     }
 
