@@ -44,6 +44,9 @@ public final class Unknowns {
     private static final double AIR_DEVIATION = 2.0;
     private static final double VOLTAGE_DEVIATION = 0.1;
     private static final String FLOW_TESTS = "flow-tests.";
+    /** Wires, sensors and their readings, and money: their bands are judged where they stand, and no power or limit follows from them. */
+    private static final String NOT_OF_THE_ANSWER = "(wiring|controller|readings|parts|track|electrical)\\..*";
+
     private static final String CHOICE = "no source, our choice";
     private static final Pattern FIGURE = Pattern.compile("\\s*([-+]?[0-9.]+(?:[eE][-+]?[0-9]+)?)\\s*(.*?)\\s*");
 
@@ -197,6 +200,7 @@ public final class Unknowns {
     public static List<Unknown> sheet(Job job) {
         return job.car().origins().values().stream()
                 .filter(o -> o.uncertainty() > 0)
+                .filter(o -> !o.path().matches(NOT_OF_THE_ANSWER))
                 .filter(o -> !o.path().startsWith(FLOW_TESTS)) // their errors are in the band of the jets they tested
                 .map(o -> sheet(o, uniform(o)))
                 .toList();

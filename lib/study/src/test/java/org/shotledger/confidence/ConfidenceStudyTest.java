@@ -49,6 +49,14 @@ class ConfidenceStudyTest {
     }
 
     @Test
+    void bands_of_wires_and_sensors_are_no_unknowns_of_the_answer() {
+        assertTrue(plan.car().origins().values().stream()
+                .anyMatch(o -> o.path().startsWith("wiring.") && o.uncertainty() > 0));
+        assertTrue(Unknowns.sheet(plan.job()).stream()
+                .noneMatch(unknown -> unknown.name().startsWith("wiring.")));
+    }
+
+    @Test
     void every_band_of_the_sheet_is_an_unknown() {
         plan.car().origins().values().stream()
                 .filter(o -> o.uncertainty() > 0)
