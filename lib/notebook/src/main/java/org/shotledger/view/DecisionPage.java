@@ -21,7 +21,7 @@ import org.shotledger.units.UnitSystem;
 /** The first page of the customer's document: what is asked and proposed, the closest limits, what it needs, the next step. */
 final class DecisionPage {
     /** A picture of this height leaves the page room for the rest. */
-    private static final int HEIGHT = 220;
+    private static final int HEIGHT = 190;
 
     private static final int CLOSEST = 3;
 
