@@ -17,6 +17,7 @@ import org.shotledger.logs.Series;
 import org.shotledger.stepup.Checkpoint;
 import org.shotledger.stepup.Checkpoint.Figure;
 import org.shotledger.stepup.Shot;
+import org.shotledger.units.Excerpt;
 import org.shotledger.units.UnitSystem;
 
 /**
@@ -244,10 +245,6 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
                     + "Every logged checkpoint lies inside; go on only when those to be read by hand do too. The next"
                     + " step stays an estimate to be proven in small steps.";
         }
-        return begin + reasons.stream().map(r -> sentenceCase(r) + ".").collect(Collectors.joining(" "));
-    }
-
-    private static String sentenceCase(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return begin + reasons.stream().map(r -> Excerpt.beginning(r) + ".").collect(Collectors.joining(" "));
     }
 }

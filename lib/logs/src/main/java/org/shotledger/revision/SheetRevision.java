@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import org.shotledger.car.Car;
 import org.shotledger.car.SheetPaths;
 import org.shotledger.causes.Cause;
 import org.shotledger.causes.Causes;
 import org.shotledger.causes.Suspect;
+import org.shotledger.curve.Bracket;
 import org.shotledger.flow.FlowBand;
 import org.shotledger.job.Difference;
 import org.shotledger.job.Job;
@@ -27,7 +29,10 @@ import org.shotledger.setup.Setup;
  * @param notes what of the findings no sheet can hold, and what to do with it
  */
 public record SheetRevision(String log, Job before, Job after, List<String> notes) {
-    private static final int HALVINGS = 60;
+    /** What a sheet takes as a factor on jets. */
+    private static final double LEAST_FACTOR = 0.3;
+
+    private static final double MOST_FACTOR = 2;
     private static final double ROOT3 = Math.sqrt(3);
 
     /** Copies the list. */
@@ -110,7 +115,7 @@ public record SheetRevision(String log, Job before, Job after, List<String> note
                                 String.format(
                                         Locale.ROOT,
                                         "%.1f %% +/- %.1f %%",
-                                        100 * (b.ethanol() + s.size()),
+                                        100 * (run.outcome().at().ethanol().orElse(b.ethanol()) + s.size()),
                                         100 * ROOT3 * s.standard())));
             case SUPPLY_VOLTAGE ->
                 Optional.of(new Value(
@@ -140,8 +145,9 @@ public record SheetRevision(String log, Job before, Job after, List<String> note
         FuelCircuit circuit = car.nitrous().fuel();
         JetPair jets = run.outcome().setup().jets().orElseThrow();
         double wanted = (1 + s.size()) * flow(car, run, circuit, jets);
-        double factor = boundary(f ->
-                flow(car, run, circuit.withJet(circuit.jet().withMeasured(FlowBand.EXACT.times(f))), jets) < wanted);
+        double factor = factorFor(
+                f -> flow(car, run, circuit.withJet(circuit.jet().withMeasured(FlowBand.EXACT.times(f))), jets),
+                wanted);
         return factor("nitrous-system.fuel.jet-flow-factor", factor, s);
     }
 
@@ -176,22 +182,20 @@ public record SheetRevision(String log, Job before, Job after, List<String> note
         var flow = car.nitrous()
                 .nitrous()
                 .flowOfFactor(car.nitrous().nozzles(), jets.nitrousBore(), passage, bottle, plenum);
-        return factor("nitrous-system.nitrous.jet-flow-factor", boundary(f -> flow.applyAsDouble(f) < wanted), s);
+        return factor("nitrous-system.nitrous.jet-flow-factor", factorFor(flow, wanted), s);
     }
 
-    /** The factor from 0.3 to 2 up to which something holds. */
-    private static double boundary(java.util.function.DoublePredicate holds) {
-        double low = 0.3;
-        double high = 2;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (holds.test(middle)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
+    /** The factor at which a flow that rises with it is the wanted one. */
+    private static double factorFor(DoubleUnaryOperator flow, double wanted) {
+        if (!(flow.applyAsDouble(LEAST_FACTOR) <= wanted && wanted <= flow.applyAsDouble(MOST_FACTOR))) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "No factor on the jets from %.1f to %.1f gives the flow that the log shows: the jets are not what differs; accept"
+                            + " another cause.",
+                    LEAST_FACTOR,
+                    MOST_FACTOR));
         }
-        return low;
+        return Bracket.root(f -> flow.applyAsDouble(f) - wanted, LEAST_FACTOR, MOST_FACTOR, 1e-9);
     }
 
     private static String note(Suspect s, String log) {

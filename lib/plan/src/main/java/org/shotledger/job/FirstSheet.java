@@ -91,12 +91,12 @@ final class FirstSheet {
         sheet.tables().forEach((name, text) -> AtomicFile.write(folder.resolve(name), text));
         Fitted first = new Fitted(3400 * sheet.air * 1e-6, 100e5, 1000);
         Fitted fitted = sheet.fitted(sheet.begun(first), first);
-        return sheet.text(sheet.fitted(Job.read(sheet.text(fitted), folder), fitted));
+        return sheet.text(sheet.fitted(sheet.begun(fitted), fitted));
     }
 
-    private Job begun(Fitted first) {
+    private Job begun(Fitted fitted) {
         try {
-            return Job.read(text(first), folder);
+            return Job.read(text(fitted), folder);
         } catch (SheetException e) {
             Problem problem = e.problems().get(0);
             throw new IllegalArgumentException("The figures that were told do not make a car that runs: "
@@ -198,7 +198,7 @@ final class FirstSheet {
     private Fitted fitted(Job job, Fitted before) {
         Fitted best = null;
         double most = Double.NEGATIVE_INFINITY;
-        for (double times = WIDEST; times > 1 / WIDEST; times /= STEP) {
+        for (double times = WIDEST; times > 1 / WIDEST && most < WASTEGATE; times /= STEP) {
             double area = Math.min(LARGEST, times * before.turbineArea);
             Optional<OperatingPoint> point = pulled(job, area);
             double share = point.map(p -> Math.min(WASTEGATE, p.shaft().wastegateShare()))

@@ -68,7 +68,7 @@ final class FirstTables {
                 .append("from the power of the pull; replace it by what logged air flow and plenum state give.\n")
                 .append("engine speed [rpm],volumetric efficiency\n");
         for (int i = 0; i < rpm.length; i++) {
-            text.append(String.format(Locale.ROOT, "%.0f,%.3f%n", rpm[i], efficiency[i]));
+            text.append(String.format(Locale.ROOT, "%.0f,%.3f\n", rpm[i], efficiency[i]));
         }
         return text.toString();
     }
@@ -77,7 +77,7 @@ final class FirstTables {
         StringBuilder text = new StringBuilder("# The pull as it was given.\n")
                 .append("engine speed [rpm],wheel power [kW],boost [bar gauge]\n");
         points.forEach(p -> text.append(
-                String.format(Locale.ROOT, "%.0f,%.2f,%.3f%n", p.rpm(), p.wheelPower() / 1e3, p.boost() / 1e5)));
+                String.format(Locale.ROOT, "%.0f,%.2f,%.3f\n", p.rpm(), p.wheelPower() / 1e3, p.boost() / 1e5)));
         return text.toString();
     }
 }

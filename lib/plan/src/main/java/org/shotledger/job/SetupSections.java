@@ -115,6 +115,17 @@ final class SetupSections {
     }
 
     private static Supplier<Optional<BoostTarget>> boost(Section s) {
+        if (s.has("boost")) {
+            for (String table : List.of("boost-armed", "boost-off", "boost-tolerance")) {
+                if (s.has(table)) {
+                    s.report(
+                            table,
+                            "\"boost\" says one boost for every speed, \"" + table + "\" another; keep one of them.");
+                }
+            }
+            double gauge = s.figure("boost", GAUGE_PRESSURE, 0, 6e5);
+            return () -> Optional.of(BoostTarget.constant(gauge));
+        }
         Optional<BoostTable> armed = s.sectionIf("boost-armed").map(SetupSections::table);
         Optional<BoostTable> off = s.sectionIf("boost-off").map(SetupSections::table);
         double tolerance = s.figureOr(
@@ -124,10 +135,6 @@ final class SetupSections {
                 1e5,
                 BoostTarget.USUAL_TOLERANCE,
                 "common practice, no source");
-        if (s.has("boost")) {
-            double gauge = s.figure("boost", GAUGE_PRESSURE, 0, 6e5);
-            return () -> Optional.of(BoostTarget.constant(gauge));
-        }
         return () -> armed.map(table -> new BoostTarget(off.orElse(table), table, tolerance));
     }
 

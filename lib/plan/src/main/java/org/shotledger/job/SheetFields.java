@@ -3,7 +3,9 @@ package org.shotledger.job;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -19,6 +21,10 @@ public final class SheetFields {
 
     /** Read once: the table is part of the program and cannot change while it runs. */
     private static final List<SheetField> ALL = read();
+
+    private static final Map<String, List<SheetField>> EXACT =
+            ALL.stream().collect(Collectors.groupingBy(SheetField::path));
+    private static final Map<SheetField, Pattern> STARRED = starred();
 
     private SheetFields() {}
 
@@ -39,13 +45,23 @@ public final class SheetFields {
      */
     public static List<SheetField> at(String path) {
         String plain = path.replaceAll("\\[\\d+\\]", "");
-        List<SheetField> exact =
-                ALL.stream().filter(f -> f.path().equals(plain)).toList();
-        return exact.isEmpty() ? ALL.stream().filter(f -> fits(f.path(), plain)).toList() : exact;
+        List<SheetField> exact = EXACT.get(plain);
+        return exact != null
+                ? exact
+                : STARRED.entrySet().stream()
+                        .filter(e -> e.getValue().matcher(plain).matches())
+                        .map(Map.Entry::getKey)
+                        .toList();
     }
 
-    private static boolean fits(String pattern, String path) {
-        return pattern.contains("*") && Pattern.matches(Pattern.quote(pattern).replace("*", "\\E[^.]+\\Q"), path);
+    /** The fields whose path has a name the writer chooses, in their order. */
+    private static Map<SheetField, Pattern> starred() {
+        Map<SheetField, Pattern> starred = new LinkedHashMap<>();
+        ALL.stream()
+                .filter(f -> f.path().contains("*"))
+                .forEach(f ->
+                        starred.put(f, Pattern.compile(Pattern.quote(f.path()).replace("*", "\\E[^.]+\\Q"))));
+        return starred;
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.Locale;
 /** Writes the text of a first sheet line by line: what was told as told, what is estimated with its band, its relation and how to measure it. */
 final class SheetPen {
     private static final String TOLD = "told when this sheet was begun";
+    private static final String ESTIMATED = "estimated: ";
 
     private final StringBuilder text = new StringBuilder();
     private String path = "";
@@ -41,14 +42,17 @@ final class SheetPen {
     /** A figure that stands until it is measured, with its band as a share of it. */
     SheetPen guess(String key, double number, String unit, double band, String relation) {
         String value = figure(number, unit) + " +/- " + figure(number * band, unit);
-        return measurable(key)
-                .reasoned(key, value, "estimated: " + relation + "; common practice, no source", "estimated");
+        return measurable(key).reasoned(key, value, ESTIMATED + relation + "; common practice, no source", "estimated");
     }
 
     /** A figure without a band: a count, a setting. */
     SheetPen guess(String key, String value, String relation) {
-        return measurable(key)
-                .reasoned(key, value, "estimated: " + relation + "; common practice, no source", "estimated");
+        return measurable(key).reasoned(key, value, ESTIMATED + relation + "; common practice, no source", "estimated");
+    }
+
+    /** Whether a reason is one that stands in a sheet from its beginning, and so says nothing of what was written there since. */
+    static boolean wrote(String from) {
+        return from.equals(TOLD) || from.startsWith(ESTIMATED);
     }
 
     private SheetPen measurable(String key) {

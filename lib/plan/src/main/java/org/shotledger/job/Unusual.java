@@ -43,7 +43,9 @@ final class Unusual {
         }
         band(origin);
         boolean none = origin.value() == 0 && origin.kind() != QuantityKind.TEMPERATURE;
-        boolean reasoned = origin.meant() == Meant.REASONED && !origin.from().endsWith(Rewrite.NO_REASON);
+        boolean reasoned = origin.meant() == Meant.REASONED
+                && !origin.from().endsWith(Rewrite.NO_REASON)
+                && !SheetPen.wrote(origin.from());
         if (none || reasoned || origin.meant() == Meant.SURE) {
             return;
         }
@@ -59,7 +61,7 @@ final class Unusual {
     }
 
     private void band(Origin origin) {
-        double half = origin.uncertainty() * Math.sqrt(3);
+        double half = origin.halfWidth();
         if (Double.isNaN(half) || origin.meant() == Meant.SURE) {
             return;
         }

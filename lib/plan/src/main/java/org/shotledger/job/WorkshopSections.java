@@ -99,13 +99,20 @@ final class WorkshopSections {
     private static Parts parts(Section s) {
         String currency = s.textOr("currency", "");
         double hour = money(s, "hour", 1);
-        double nitrous = s.has("nitrous-per-lb") ? money(s, "nitrous-per-lb", POUND) : money(s, "nitrous-per-kg", 1);
-        double fuel =
-                s.has("fuel-per-gallon") ? money(s, "fuel-per-gallon", GALLON) : money(s, "fuel-per-litre", LITRE);
+        double nitrous = price(s, "nitrous-per-kg", 1, "nitrous-per-lb", POUND);
+        double fuel = price(s, "fuel-per-litre", LITRE, "fuel-per-gallon", GALLON);
         Map<String, Part> items = new LinkedHashMap<>();
         s.sectionIf("items").ifPresent(all -> all.namedSections().forEach((key, one) -> items.put(key, part(one))));
-        s.readElsewhere("nitrous-per-kg", "nitrous-per-lb", "fuel-per-litre", "fuel-per-gallon");
         return s.make(() -> new Parts(currency, hour, nitrous, fuel, items));
+    }
+
+    /** A price for one of two measures. */
+    private static double price(Section s, String usual, double measure, String other, double otherMeasure) {
+        s.readElsewhere(usual, other);
+        if (s.has(usual) && s.has(other)) {
+            s.report(other, "\"" + usual + "\" and \"" + other + "\" both stand here; keep one of them.");
+        }
+        return s.has(other) ? money(s, other, otherMeasure) : money(s, usual, measure);
     }
 
     private static Part part(Section s) {

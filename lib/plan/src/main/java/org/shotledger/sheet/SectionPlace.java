@@ -140,14 +140,14 @@ final class SectionPlace {
 
     private Found.Meant meant(String key, Mapping inner) {
         Optional<String> sure = own(SURE, inner);
-        if (sure.isPresent() && !List.of("yes", "no", "true", "false").contains(sure.get())) {
+        if (sure.isPresent() && !Words.YES_OR_NO.containsKey(sure.get())) {
             report(
                     inner.find(SURE).orElseThrow().value().at(),
                     key + ".sure",
                     sure.get(),
                     Excerpt.quoted(sure.get()) + " is no answer here; write yes or no.");
         }
-        if (sure.filter(word -> word.equals("yes") || word.equals("true")).isPresent()) {
+        if (sure.map(Words.YES_OR_NO::get).orElse(false)) {
             return Found.Meant.SURE;
         }
         return own("from", inner).filter(reason -> !reason.isEmpty()).isPresent()

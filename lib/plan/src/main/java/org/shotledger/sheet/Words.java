@@ -12,7 +12,7 @@ import org.shotledger.units.Excerpt;
 
 /** Reads what is no figure in a section: words, choices, and the tables its words name. */
 final class Words {
-    private static final Map<String, Boolean> YES_OR_NO = new LinkedHashMap<>();
+    static final Map<String, Boolean> YES_OR_NO = new LinkedHashMap<>();
 
     static {
         YES_OR_NO.put("no", false);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -54,6 +55,19 @@ class FirstSheetTest {
         assertTrue(job.car().reason("nitrous-system.nitrous.valve-kv").contains("common practice, no source"));
         assertEquals("assumed", job.car().origin("bottle.charge").orElseThrow().provenance());
         assertEquals(2.0e-3, job.car().engine().displacement(), 0.01e-3);
+    }
+
+    /** What the first sheet says of a figure stands beside whatever is written there later. */
+    @Test
+    void a_reason_of_the_first_sheet_does_not_excuse_a_later_slip() throws IOException {
+        Path place = folder.resolve("own");
+        Starter.write(place, "", dozen(), folder);
+        Path sheet = place.resolve("job.yaml");
+        Files.writeString(
+                sheet, Files.readString(sheet).replaceFirst("charge: \\{value: 10 lb", "charge: {value: 1 lb"));
+        assertTrue(
+                Check.file(place).unusual().stream().anyMatch(p -> p.field().equals("bottle.charge")),
+                Check.file(place).toString());
     }
 
     @Test
