@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.shotledger.files.AtomicFile;
+import org.shotledger.logs.LogMapping;
 import org.shotledger.logs.MappingProposal;
 import org.shotledger.sheet.SheetException;
 import picocli.CommandLine.Command;
@@ -31,7 +32,7 @@ final class MapCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         Path file = Folders.fromCommandLine(log);
-        Path beside = file.resolveSibling(file.getFileName().toString().replaceFirst("\\.[^.]*$", "") + ".log.yaml");
+        Path beside = LogMapping.ownFile(file);
         try {
             MappingProposal proposal = MappingProposal.of(file);
             if (Files.exists(beside)) {

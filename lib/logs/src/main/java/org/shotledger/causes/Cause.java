@@ -145,16 +145,6 @@ public enum Cause {
         return measurement;
     }
 
-    /** Whether it is something that reads wrong and not something that is wrong. */
-    boolean reading() {
-        return this == LAMBDA_SENSOR
-                || this == POWER_READING
-                || this == BOTTLE_GAUGE
-                || this == MANIFOLD_GAUGE
-                || this == RAIL_GAUGE
-                || this == NITROUS_FUEL_GAUGE;
-    }
-
     /**
      * A size with its band.
      *

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
+import org.shotledger.units.Excerpt;
 import org.shotledger.units.UnitSystem;
 
 /**
@@ -15,7 +16,7 @@ import org.shotledger.units.UnitSystem;
  *
  * <p>Every cause is a change of car, setup, case or sensors, and predicts every channel at the settled pieces of all pulls through the
  * operating points of {@code evaluate}. A log is explained by nothing, by one cause or by two; a cause in the set may be as large as a
- * fault, one outside it is taken to lie within a third of its band, for one thing wrong is likelier than many that are each a little off.
+ * fault, one outside it is taken to lie within a tenth of its band, for one thing wrong is likelier than many that are each a little off.
  * Shares are posterior probabilities of the sets (Laplace's method; D. J. C. MacKay, Information Theory, Inference, and Learning
  * Algorithms, Cambridge 2003, ch. 27 and 28, from memory) under noise with a memory and Student's weights. A size and its band come from
  * generalised least squares with every other band in full.
@@ -145,7 +146,7 @@ public record Causes(
         StringBuilder text = new StringBuilder(String.format(
                 Locale.ROOT,
                 "%s, %.0f %%: %s (two standard uncertainties; %s from the log's scatter alone)",
-                sentenceCase(s.cause().words()),
+                Excerpt.beginning(s.cause().words()),
                 100 * s.share(),
                 s.sizeText(system),
                 s.cause().halfText(2 * s.scatter(), system)));
@@ -165,10 +166,6 @@ public record Causes(
             text.append(" To know: ").append(String.join("; ", s.tell())).append('.');
         }
         return text.toString();
-    }
-
-    private static String sentenceCase(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     @Override

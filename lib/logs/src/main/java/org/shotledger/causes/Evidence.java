@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import org.shotledger.car.Car;
 import org.shotledger.car.Vehicle;
 import org.shotledger.delivery.Grip;
@@ -61,7 +60,7 @@ record Evidence(
         if (!findings.log().has(LogChannel.LAMBDA)) {
             return 0;
         }
-        var lag = Reconciliation.of(outcome, findings).lambdaLag();
+        var lag = Reconciliation.lambdaLag(outcome, findings);
         return lag.clear() ? lag.seconds() : 0;
     }
 
@@ -100,13 +99,6 @@ record Evidence(
     /** Whether a channel has values in at least two pieces. */
     boolean has(Observable what) {
         return Arrays.stream(values[what.row()]).filter(v -> !Double.isNaN(v)).count() >= 2;
-    }
-
-    /** The channels there are. */
-    TreeSet<Observable> channels() {
-        TreeSet<Observable> all = new TreeSet<>();
-        Arrays.stream(Observable.values()).filter(this::has).forEach(all::add);
-        return all;
     }
 
     /** Where wheel power comes from. */

@@ -3,6 +3,7 @@ package org.shotledger.causes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.shotledger.car.Car;
 import org.shotledger.car.Origin;
 import org.shotledger.evaluate.OperatingPoint;
@@ -102,36 +103,27 @@ final class Hypotheses {
                 0,
                 0.9,
                 0.5,
-                (run, x) -> run.withCar(run.car()
-                        .with(withNitrous(
-                                run.car().nitrous(),
-                                c -> new NitrousCircuit(
-                                        c.valve(),
-                                        c.hoseBore(),
-                                        c.hoseLength(),
-                                        c.filterLoss(),
-                                        closed(c.solenoid(), x),
-                                        c.lineBore(),
-                                        c.lineLength(),
-                                        c.jet())))));
+                (run, x) -> withNitrous(
+                        run,
+                        c -> new NitrousCircuit(
+                                c.valve(),
+                                c.hoseBore(),
+                                c.hoseLength(),
+                                c.filterLoss(),
+                                closed(c.solenoid(), x),
+                                c.lineBore(),
+                                c.lineLength(),
+                                c.jet())));
         if (car.nitrous().nitrous().filterLoss() > 0) {
-            add(
-                    Cause.NITROUS_FILTER,
-                    0,
-                    0.6,
-                    0,
-                    0.95,
-                    0.4,
-                    (run, x) ->
-                            run.withCar(run.car().with(withNitrous(run.car().nitrous(), c -> c.withFilterBlocked(x)))));
+            add(Cause.NITROUS_FILTER, 0, 0.6, 0, 0.95, 0.4, (run, x) -> withNitrous(run, c -> c.withFilterBlocked(x)));
         }
         double work = PowerUncertainty.nitrousShare(car) / car.model().nitrous().value();
         add(Cause.NITROUS_WORK, work, 0.1, -0.4, 0.4, 0.3, (run, x) -> run.times(Factor.NITROUS_WORK, 1 + x));
     }
 
-    private static WetKit withNitrous(WetKit kit, java.util.function.UnaryOperator<NitrousCircuit> change) {
-        return new WetKit(
-                kit.position(), kit.nozzles(), change.apply(kit.nitrous()), kit.fuel(), kit.ladder(), kit.passages());
+    private static Run withNitrous(Run run, UnaryOperator<NitrousCircuit> change) {
+        WetKit kit = run.car().nitrous();
+        return run.withCar(run.car().with(kit.withNitrous(change.apply(kit.nitrous()))));
     }
 
     private static Solenoid closed(Solenoid s, double share) {

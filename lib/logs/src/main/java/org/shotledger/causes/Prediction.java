@@ -191,15 +191,6 @@ final class Prediction {
         }
     }
 
-    /** The planned points, for what else is asked of them. */
-    List<Optional<OperatingPoint>> planned() {
-        return points;
-    }
-
-    double plannedPlenum(Bin bin) {
-        return plenum(bin.rpm());
-    }
-
     /** What each channel reads in each bin, SI; NaN where the models have no answer. */
     double[][] of(Run run) {
         boolean asPlanned = run.car().equals(planned.car())

@@ -56,26 +56,26 @@ final class Stretches {
     private List<Bin> bins(List<Pull> pulls) {
         List<double[]> free = new ArrayList<>();
         double whole = 0;
-        for (int p = 0; p < pulls.size(); p++) {
-            for (double[] stretch : free(pulls.get(p))) {
-                free.add(new double[] {p, stretch[0], stretch[1], stretch[2]});
+        for (Pull pull : pulls) {
+            for (double[] stretch : free(pull)) {
+                free.add(stretch);
                 whole += stretch[1] - stretch[0];
             }
         }
         double width = Math.max(SHORTEST, whole / PIECES);
         List<Bin> bins = new ArrayList<>();
         for (double[] stretch : free) {
-            int n = Math.max(1, (int) Math.floor((stretch[2] - stretch[1]) / width));
+            int n = Math.max(1, (int) Math.floor((stretch[1] - stretch[0]) / width));
             for (int i = 0; i < n; i++) {
-                double from = stretch[1] + (stretch[2] - stretch[1]) * i / n;
-                double to = stretch[1] + (stretch[2] - stretch[1]) * (i + 1) / n;
-                bin((int) stretch[0], from, to, stretch[3] > 0).ifPresent(bins::add);
+                double from = stretch[0] + (stretch[1] - stretch[0]) * i / n;
+                double to = stretch[0] + (stretch[1] - stretch[0]) * (i + 1) / n;
+                bin(from, to, stretch[2] > 0).ifPresent(bins::add);
             }
         }
         return bins;
     }
 
-    private Optional<Bin> bin(int pull, double from, double to, boolean with) {
+    private Optional<Bin> bin(double from, double to, boolean with) {
         Series there = rpm.between(from, to);
         double sum = 0;
         int n = 0;
@@ -89,7 +89,7 @@ final class Stretches {
         if (Double.isNaN(speed) || crosses(from, to) || rising(from, to)) {
             return Optional.empty();
         }
-        return Optional.of(new Bin(pull, from, to, speed, with, with ? seconds((from + to) / 2) : 0));
+        return Optional.of(new Bin(from, to, speed, with, with ? seconds((from + to) / 2) : 0));
     }
 
     /** For how long the nitrous has been on in this log by a moment. */

@@ -52,13 +52,4 @@ public record Suspect(
     public String sizeText(UnitSystem system) {
         return cause.size(size, 2 * standard, system);
     }
-
-    /**
-     * Whether the log shows that it is there, its own scatter alone considered.
-     *
-     * @return true beyond two standard uncertainties from none
-     */
-    public boolean seen() {
-        return Math.abs(size) > 2 * scatter;
-    }
 }

@@ -95,7 +95,13 @@ public record LogMapping(
         return Files.isRegularFile(folders) ? read(folders) : NONE;
     }
 
-    static Path ownFile(Path log) {
+    /**
+     * Where the mapping of one log alone lies.
+     *
+     * @param log the log's file
+     * @return {@code NAME.log.yaml} beside it
+     */
+    public static Path ownFile(Path log) {
         return log.resolveSibling(log.getFileName().toString().replaceFirst("\\.[^.]*$", "") + ".log.yaml");
     }
 

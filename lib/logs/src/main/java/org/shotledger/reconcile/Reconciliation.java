@@ -97,7 +97,7 @@ public record Reconciliation(
         RunGrid grid = new RunGrid(findings, pull, edges(outcome));
         Expectation expectation = new Expectation(outcome);
         List<Optional<OperatingPoint>> points = points(grid, expectation);
-        Lag lag = log.has(LogChannel.LAMBDA) ? lag(findings, grid, points) : new Lag(Double.NaN, Double.NaN, "");
+        Lag lag = lambdaLag(findings, grid, points);
         List<Overlay> overlays = new ArrayList<>();
         for (ComparedChannel what : ComparedChannel.values()) {
             measured(findings, grid, what, lag.clear() ? lag.seconds() : 0, factor)
@@ -105,6 +105,24 @@ public record Reconciliation(
                             overlays.add(Differences.overlay(outcome, grid, expectation, points, what, values)));
         }
         return new Reconciliation(log.file(), pull, lag, power, overlays, points);
+    }
+
+    /**
+     * How late the logged lambda comes, without comparing anything else.
+     *
+     * @param outcome what the setup that was run is expected to do
+     * @param findings the log with its findings
+     * @return the lag; not clear where the log has no lambda
+     */
+    public static Lag lambdaLag(Outcome outcome, LogFindings findings) {
+        RunGrid grid = new RunGrid(findings, pull(findings), edges(outcome));
+        return lambdaLag(findings, grid, points(grid, new Expectation(outcome)));
+    }
+
+    private static Lag lambdaLag(LogFindings findings, RunGrid grid, List<Optional<OperatingPoint>> points) {
+        return findings.log().has(LogChannel.LAMBDA)
+                ? lag(findings, grid, points)
+                : new Lag(Double.NaN, Double.NaN, "");
     }
 
     static double[] edges(Outcome outcome) {

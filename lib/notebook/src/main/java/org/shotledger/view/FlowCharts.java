@@ -79,7 +79,7 @@ public final class FlowCharts {
      */
     public static ChartPicture againstSquareRoot(Outcome outcome, UnitSystem system) {
         FlowOverPressure flow = overPressure(
-                outcome, Math.min(SHOWN_FROM, outcome.car().limits().bottlePressureLow()));
+                outcome, Math.min(SHOWN_FROM, outcome.car().limits().bottlePressureLow()), POINTS);
         Map<String, double[][]> measured = flow.measured().stream()
                 .collect(Collectors.groupingBy(
                         FlowOverPressure.Point::source,
@@ -112,7 +112,7 @@ public final class FlowCharts {
      * @return a few sentences
      */
     public static String whyFlatter(Outcome outcome) {
-        FlowOverPressure flow = overPressure(outcome, outcome.car().limits().bottlePressureLow());
+        FlowOverPressure flow = overPressure(outcome, outcome.car().limits().bottlePressureLow(), 2);
         double[] pressure = flow.pressure();
         int last = pressure.length - 1;
         FeedPath path = path(outcome);
@@ -140,11 +140,11 @@ public final class FlowCharts {
         return Double.isNaN(quality) ? 0 : quality;
     }
 
-    private static FlowOverPressure overPressure(Outcome outcome, double low) {
+    private static FlowOverPressure overPressure(Outcome outcome, double low, int points) {
         double high = highest(outcome);
-        double[] pressure = new double[POINTS];
-        for (int i = 0; i < POINTS; i++) {
-            pressure[i] = low + (high - low) * i / (POINTS - 1);
+        double[] pressure = new double[points];
+        for (int i = 0; i < points; i++) {
+            pressure[i] = low + (high - low) * i / (points - 1);
         }
         return FlowOverPressure.of(
                 path(outcome), pressure, planPressure(outcome), Peak.of(outcome).plenumPressure());

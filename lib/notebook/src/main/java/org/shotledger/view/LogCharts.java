@@ -17,6 +17,7 @@ import org.shotledger.logs.LogFindings;
 import org.shotledger.logs.Series;
 import org.shotledger.reconcile.NitrousShare;
 import org.shotledger.reconcile.Overlay;
+import org.shotledger.units.Excerpt;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -47,7 +48,7 @@ public final class LogCharts {
      */
     public static ChartPicture of(Overlay overlay, double[] updated, UnitSystem system) {
         return new LogOverlayChart(
-                        sentenceCase(overlay.what().words()),
+                        Excerpt.beginning(overlay.what().words()),
                         overlay.what().channel().kind(),
                         LogOverlayChart.Along.ENGINE_SPEED,
                         overlay.rpm(),
@@ -145,10 +146,10 @@ public final class LogCharts {
                 Arrays.stream(shown).mapToDouble(i -> trusted.values()[i]).toArray();
         Plot plot = Plot.of(
                 "log-" + channel.key(),
-                sentenceCase(channel.words()) + " in " + log.file(),
+                Excerpt.beginning(channel.words()) + " in " + log.file(),
                 findings.summary(),
                 new Scale("Time", QuantityKind.TIME, system),
-                new Scale(sentenceCase(channel.words()), channel.kind(), system));
+                new Scale(Excerpt.beginning(channel.words()), channel.kind(), system));
         plot.total("logged", time, values);
         double[] rawTime = log.time();
         double[] raw = log.values(channel);
@@ -162,9 +163,5 @@ public final class LogCharts {
                     Arrays.stream(tainted).mapToDouble(i -> raw[i]).toArray());
         }
         return plot.picture();
-    }
-
-    private static String sentenceCase(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

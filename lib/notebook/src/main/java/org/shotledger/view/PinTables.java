@@ -3,7 +3,6 @@ package org.shotledger.view;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.shotledger.table.Listing;
-import org.shotledger.units.QuantityKind;
 import org.shotledger.wiring.Pin;
 import org.shotledger.wiring.PinKind;
 import org.shotledger.wiring.PinPlacement;
@@ -94,28 +93,6 @@ public final class PinTables {
                 .words("Because");
         for (SafetyFinding finding : chain.findings()) {
             rows.row(finding.rule(), finding.holds() ? "yes" : "no", finding.because());
-        }
-        return rows.build();
-    }
-
-    /**
-     * The free pins of the controller.
-     *
-     * @param task signals, pins and what may be bought
-     * @return one row a pin
-     */
-    public static Listing free(PinTask task) {
-        Listing.Builder rows = Listing.titled("Free pins of the controller")
-                .words("Pin")
-                .words("Can be")
-                .figures("Switches", QuantityKind.CURRENT)
-                .figures("Rate", QuantityKind.FREQUENCY);
-        for (Pin pin : task.pins()) {
-            rows.row(
-                    pin.name(),
-                    pin.kinds().stream().sorted().map(PinKind::words).collect(Collectors.joining(", ")),
-                    pin.current() > 0 ? pin.current() : Double.NaN,
-                    pin.frequency() > 0 ? pin.frequency() : Double.NaN);
         }
         return rows.build();
     }

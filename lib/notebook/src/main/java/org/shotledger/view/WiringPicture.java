@@ -9,7 +9,6 @@ import org.shotledger.display.Display;
 import org.shotledger.display.Displayable;
 import org.shotledger.wiring.Cable;
 import org.shotledger.wiring.Load;
-import org.shotledger.wiring.Pin;
 import org.shotledger.wiring.PinPlacement;
 import org.shotledger.wiring.SafetyCircuit;
 import org.shotledger.wiring.SafetyContact;
@@ -142,8 +141,7 @@ public final class WiringPicture implements Displayable {
             String by = switchedBy(load);
             box(400, at, 284, by);
             line(684, at, 850, at);
-            String wire = cable.wire().words()
-                    + String.format(Locale.ROOT, ", %.1f ft (%.1f m)", load.length() / 0.3048, load.length());
+            String wire = cable.wire().words() + ", " + WireList.length(load.length());
             text(690, at - 5, wire);
             box(850, at, 180, load.name() + " " + amps(load.current()));
             line(1030, at, 1060, at);
@@ -203,8 +201,7 @@ public final class WiringPicture implements Displayable {
             }
             box(330, at, 210, PinTables.where(one));
             text(556, at + 4, shortened(one.why()));
-            told.add("  " + one.signal().name() + " - "
-                    + one.pin().map(Pin::name).orElse("no pin") + " (" + one.why() + ")");
+            told.add("  " + one.signal().name() + " - " + PinTables.where(one) + " (" + one.why() + ")");
             y += ROW - 8;
         }
 

@@ -13,7 +13,6 @@ import org.shotledger.wiring.Wiring;
 
 /** The wiring as tables. */
 public final class WiringTables {
-    private static final double FOOT = 0.3048;
 
     private WiringTables() {}
 
@@ -43,7 +42,7 @@ public final class WiringTables {
                     cable.fuse().rating(),
                     cable.wire().words(),
                     cable.allowed(),
-                    String.format(Locale.ROOT, "%.1f ft (%.1f m)", load.length() / FOOT, load.length()),
+                    WireList.length(load.length()),
                     cable.drop(),
                     cable.decidedBy());
         }

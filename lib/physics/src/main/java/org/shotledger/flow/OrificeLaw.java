@@ -4,7 +4,7 @@ import java.util.List;
 import org.shotledger.fluid.FluidState;
 
 /**
- * A law for the flow of nitrous oxide through a hole. A build sheet or a notebook names the law; every result tells which one
+ * A law for the flow of nitrous oxide through a hole. A job sheet or a notebook names the law; every result tells which one
  * acted.
  */
 public interface OrificeLaw {

@@ -40,4 +40,14 @@ public final class Excerpt {
     public static String quoted(String text) {
         return "\"" + of(text) + "\"";
     }
+
+    /**
+     * Words as the beginning of a sentence.
+     *
+     * @param words at least one character
+     * @return the same with a capital letter
+     */
+    public static String beginning(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
 }

@@ -52,12 +52,13 @@ public record BreakPoints(List<Sensor.Point> points, Spacing spacing, double err
             case FREE -> new BreakPointChoice(grid(sensor)).least(count);
         };
         BreakPoints set = judged(sensor, points, spacing);
+        if (spacing != Spacing.FREE) {
+            return set;
+        }
         BreakPoints even = judged(sensor, evenOutput(sensor, count), spacing);
         // on a straight line every choice is as good: points spread over it can be checked, points heaped at one end
         // cannot
-        return even.error <= set.error + NOTHING * (sensor.high() - sensor.low()) && spacing == Spacing.FREE
-                ? even
-                : set;
+        return even.error <= set.error + NOTHING * (sensor.high() - sensor.low()) ? even : set;
     }
 
     private static BreakPoints judged(Sensor sensor, List<Sensor.Point> points, Spacing spacing) {

@@ -1,5 +1,8 @@
 package org.shotledger.car;
 
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.shotledger.sheet.Found;
 import org.shotledger.units.FigureText;
 import org.shotledger.units.QuantityKind;
@@ -33,6 +36,8 @@ public record Origin(
         Found.Meant meant) {
     /** Figures closer than this are the same figure in two units. */
     private static final double SAME = 1e-9;
+
+    private static final Pattern FIGURE = Pattern.compile("\\s*([-+]?[0-9.]+(?:[eE][-+]?[0-9]+)?)\\s*(.*?)\\s*");
 
     /**
      * The origin of a value found in a sheet; a writer who names no provenance assumes.
@@ -68,6 +73,40 @@ public record Origin(
         } catch (UnitException e) {
             return false; // the reader of the sheet will say what is wrong with it
         }
+    }
+
+    /**
+     * Half-width of the stated band.
+     *
+     * @return SI; NaN when none is stated
+     */
+    public double halfWidth() {
+        return uncertainty * Math.sqrt(3);
+    }
+
+    /**
+     * The figure at another value, as it would be written: in its own unit and without a band.
+     *
+     * @param si the other value, SI
+     * @return number and unit
+     * @throws IllegalArgumentException when no number with a unit stands here
+     */
+    public String written(double si) {
+        int band = text.indexOf("+/-");
+        Matcher figure = FIGURE.matcher(band < 0 ? text : text.substring(0, band));
+        if (kind == null || !figure.matches()) {
+            throw new IllegalArgumentException("The field \"" + path + "\" stands as \"" + text
+                    + "\"; only a number with a unit can have a distribution.");
+        }
+        double number = Double.parseDouble(figure.group(1));
+        String unit = figure.group(2);
+        double perUnit = FigureText.read(text(number + 1, unit), kind).value()
+                - FigureText.read(text(number, unit), kind).value();
+        return text(number + (si - value) / perUnit, unit);
+    }
+
+    private static String text(double number, String unit) {
+        return (String.format(Locale.ROOT, "%.12g", number) + " " + unit).strip();
     }
 
     /**

@@ -13,7 +13,6 @@ import org.shotledger.wiring.CheckValue.State;
 import org.shotledger.wiring.Sensor;
 import org.shotledger.wiring.SensorCheck;
 import org.shotledger.wiring.SensorInput;
-import org.shotledger.wiring.SensorRole;
 import org.shotledger.wiring.SensorVerdict;
 import org.shotledger.wiring.ThrottleSensor;
 import org.shotledger.wiring.Wiring;
@@ -187,15 +186,5 @@ public record SensorChecks(
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("No sensor is called \"" + name + "\"; there are "
                         + inputs.stream().map(SensorInput::name).toList() + "."));
-    }
-
-    /**
-     * The sensor of a role.
-     *
-     * @param role what it measures
-     * @return the first such sensor; empty where the car has none
-     */
-    public Optional<SensorInput> of(SensorRole role) {
-        return inputs.stream().filter(input -> input.role() == role).findFirst();
     }
 }

@@ -26,13 +26,13 @@ record Day(Passes passes) {
     private static final double HIGHEST_LOW = 6e6;
 
     /** What the feed path takes from the bottle at the boost of the fastest nitrous; its table spans what a pass goes through. */
-    static Outflow outflow(Car car, Setup setup, double plenum) {
+    static Outflow outflow(Car car, Setup setup, double ambient) {
         double low = Math.max(car.limits().bottlePressureLow(), NitrousOxide.TRIPLE_PRESSURE);
         double coldest = NitrousOxide.saturationTemperature(Math.min(low, HIGHEST_LOW)) - BELOW;
         double start = setup.bottle().startTemperature();
         return Outflow.tabulated(
                 car.nitrous().nitrousPath(setup.jets().orElseThrow()),
-                plenum,
+                ambient + setup.boost().armed().at(setup.arming().rpmHigh()),
                 coldest,
                 Math.max(start, car.bottle().reheated(start)));
     }

@@ -140,12 +140,10 @@ public record DayOutcome(List<Run> runs, List<Filled> refills, List<ScaleRow> sc
             this.day = day;
             this.air = at.air().temperature();
             this.start = Math.min(sheet.reheated(setup.bottle().startTemperature()), WARMEST);
-            double plenum = at.air().pressure()
-                    + setup.boost().armed().at(setup.arming().rpmHigh());
             this.task = Day.task(
                     car,
                     setup,
-                    Day.outflow(car, setup, plenum),
+                    Day.outflow(car, setup, at.air().pressure()),
                     air,
                     at.factors().of(Factor.NITROUS_FLOW));
         }

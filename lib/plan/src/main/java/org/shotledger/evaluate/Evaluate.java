@@ -145,9 +145,7 @@ public final class Evaluate {
     }
 
     private static Optional<Outflow> outflow(Car car, Setup setup, Case at) {
-        double plenum =
-                at.air().pressure() + setup.boost().armed().at(setup.arming().rpmHigh());
-        return setup.jets().map(jets -> Day.outflow(car, setup, plenum));
+        return setup.jets().map(jets -> Day.outflow(car, setup, at.air().pressure()));
     }
 
     private FluidState bottle() {

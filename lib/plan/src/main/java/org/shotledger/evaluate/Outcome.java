@@ -10,7 +10,6 @@ import org.shotledger.nitrous.JetSide;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Setup;
 import org.shotledger.units.QuantityKind;
-import org.shotledger.units.UnitSystem;
 
 /**
  * What happens when a setup is run in a case.
@@ -88,12 +87,9 @@ public record Outcome(
                 : setup.jets().get().fuelBore();
         Stream<String> tests = car.nitrous().lastTest(side).filter(test -> test.isFarFrom(bore)).stream()
                 .map(test -> "The flow test \"" + test.name() + "\" was made with " + side.words() + " of "
-                        + both(test.bore()) + ", these are of " + both(bore) + "; test again with these.");
+                        + BothUnits.text(QuantityKind.BORE, test.bore()) + ", these are of "
+                        + BothUnits.text(QuantityKind.BORE, bore) + "; test again with these.");
         return Stream.concat(jets, tests).distinct().toList();
-    }
-
-    private static String both(double bore) {
-        return QuantityKind.BORE.text(bore, UnitSystem.US) + " (" + QuantityKind.BORE.text(bore, UnitSystem.SI) + ")";
     }
 
     /**

@@ -6,6 +6,7 @@ import org.shotledger.boost.CompressorPoint;
 import org.shotledger.boost.ExhaustGas;
 import org.shotledger.boost.OutsideMapException;
 import org.shotledger.boost.ShaftBalance;
+import org.shotledger.boost.Turbine;
 import org.shotledger.car.Car;
 import org.shotledger.car.EngineModel;
 import org.shotledger.car.FuelStreams;
@@ -396,13 +397,18 @@ public final class PointModel {
     }
 
     private ShaftBalance shaft(Breath breath, double temperature) {
-        Turbo turbo = car.turbo();
-        double flow = breath.charge.mixture().totalFlow();
-        ExhaustGas gas = new ExhaustGas(flow, temperature, EXHAUST_GAS_CONSTANT, EXHAUST_GAMMA);
+        ExhaustGas gas = exhaust(breath.charge, temperature);
+        return ShaftBalance.solve(car.turbo().turbine(), gas, breath.compressor.power(), behindTurbine(gas));
+    }
+
+    private static ExhaustGas exhaust(Charge charge, double temperature) {
+        return new ExhaustGas(charge.mixture().totalFlow(), temperature, EXHAUST_GAS_CONSTANT, EXHAUST_GAMMA);
+    }
+
+    private double behindTurbine(ExhaustGas gas) {
         double ambient = at.air().pressure();
-        double density = ambient / (EXHAUST_GAS_CONSTANT * temperature);
-        double back = ambient + turbo.turbine().exhaustLoss().loss(flow, density);
-        return ShaftBalance.solve(turbo.turbine(), gas, breath.compressor.power(), back);
+        double density = ambient / (EXHAUST_GAS_CONSTANT * gas.temperature());
+        return ambient + car.turbo().turbine().exhaustLoss().loss(gas.flow(), density);
     }
 
     /**
@@ -413,14 +419,11 @@ public final class PointModel {
      * @return W; negative where the shaft slows down
      */
     public double shaftSurplus(OperatingPoint point) {
-        Turbo turbo = car.turbo();
-        double flow = point.charge().mixture().totalFlow();
-        ExhaustGas gas = new ExhaustGas(flow, point.exhaustTemperature(), EXHAUST_GAS_CONSTANT, EXHAUST_GAMMA);
-        double ambient = at.air().pressure();
-        double density = ambient / (EXHAUST_GAS_CONSTANT * point.exhaustTemperature());
-        double back = ambient + turbo.turbine().exhaustLoss().loss(flow, density);
-        double ratio = ShaftBalance.swallowingRatio(turbo.turbine(), gas, back);
-        return ShaftBalance.shaftPower(turbo.turbine(), gas, ratio, back)
+        Turbine turbine = car.turbo().turbine();
+        ExhaustGas gas = exhaust(point.charge(), point.exhaustTemperature());
+        double back = behindTurbine(gas);
+        double ratio = ShaftBalance.swallowingRatio(turbine, gas, back);
+        return ShaftBalance.shaftPower(turbine, gas, ratio, back)
                 - point.compressor().power();
     }
 

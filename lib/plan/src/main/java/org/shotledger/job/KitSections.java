@@ -19,6 +19,7 @@ import org.shotledger.bottle.Bottle;
 import org.shotledger.bottle.FillingCheck;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.car.BuilderLimits;
+import org.shotledger.evaluate.BothUnits;
 import org.shotledger.flow.FlowBand;
 import org.shotledger.flow.NitrousJet;
 import org.shotledger.fluid.NitrousOxide;
@@ -49,16 +50,10 @@ final class KitSections {
     /** Service pressure 1800 psi gauge, the least of 49 CFR 173.304a(a)(2), Pa absolute. */
     private static final double USUAL_MARKING = 125.1e5;
 
-    /** Largest filling of 49 CFR 173.304a(a)(2) for nitrous oxide, kg for each m3. */
-    private static final double LARGEST_DENSITY = 680;
     /** Filling from which no temperature has a pressure within the equation of state, kg for each m3. */
     private static final double MOST_FILLED = 1000;
 
     private KitSections() {}
-
-    private static String both(org.shotledger.units.QuantityKind kind, double value) {
-        return kind.text(value, UnitSystem.US) + " (" + kind.text(value, UnitSystem.SI) + ")";
-    }
 
     static WetKit nitrousSystem(Section s) {
         s.readElsewhere("arming");
@@ -159,9 +154,10 @@ final class KitSections {
         if (charge > MOST_FILLED * capacity) {
             s.report(
                     "charge",
-                    "A charge of " + both(MASS, charge) + " stands in " + VOLUME.text(capacity, UnitSystem.SI)
+                    "A charge of " + BothUnits.text(MASS, charge) + " stands in " + VOLUME.text(capacity, UnitSystem.SI)
                             + " of \"water-capacity\" as liquid under more than any cylinder bears; 49 CFR 173.304a allows "
-                            + both(MASS, LARGEST_DENSITY * capacity) + ", change the charge or the bottle.");
+                            + BothUnits.text(MASS, 1000 * FillingCheck.LARGEST_DENSITY * capacity)
+                            + ", change the charge or the bottle.");
         }
         return s.make(() -> {
             Bottle vessel = new Bottle(capacity, shell, heat);

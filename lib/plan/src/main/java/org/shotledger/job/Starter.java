@@ -49,15 +49,6 @@ public final class Starter {
     }
 
     /**
-     * The names of the cars there are to begin like.
-     *
-     * @return the names
-     */
-    public static List<String> likes() {
-        return LIKE;
-    }
-
-    /**
      * Reads figures from a small file: lines of name and value.
      *
      * @param text the file's text

@@ -65,7 +65,7 @@ final class WiringSections {
         List<SensorInput> inputs = new ArrayList<>();
         InputStage stage = controller == null ? InputStage.USUAL : controller.stage();
         s.section("sensors").namedSections().forEach((key, one) -> {
-            SensorInput input = SensorInputs.input(words(key), one, stage);
+            SensorInput input = SensorInputs.input(ControllerSection.words(key), one, stage);
             if (input != null) {
                 inputs.add(input);
             }
@@ -100,7 +100,7 @@ final class WiringSections {
 
     private List<Load> loads(Section s) {
         List<Load> loads = new ArrayList<>();
-        s.namedSections().forEach((key, one) -> loads.add(load(words(key), one)));
+        s.namedSections().forEach((key, one) -> loads.add(load(ControllerSection.words(key), one)));
         return loads;
     }
 
@@ -146,10 +146,6 @@ final class WiringSections {
         double rise = regulator.railPressure(ambient, ambient + boost) - ambient;
         var pump = group.pumps().get(0);
         return pump.current(rise, group.terminalVoltage(pump, rise, injection.voltage()));
-    }
-
-    private static String words(String key) {
-        return key.replace('-', ' ');
     }
 
     private static Map<String, Load.Phase> phases() {

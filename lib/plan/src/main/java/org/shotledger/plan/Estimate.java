@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.shotledger.car.Origin;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Outcome;
@@ -22,26 +20,22 @@ import org.shotledger.job.SheetFields;
  * @param margin by how much the least margin over all limits changes in that case, as a share of a bound
  */
 public record Estimate(String path, String text, double power, double margin) {
-    private static final Pattern BANDED = Pattern.compile("([\\d.]+)\\s*([^+]*?)\\s*\\+/-\\s*([\\d.]+)\\s*.*");
-
     /** Ranks the estimated figures of a plan's sheet: the car is calibrated anew with each, and the plan's setup run once. */
     static List<Estimate> of(Plan plan) {
         Outcome before = plan.stated();
         List<Estimate> all = new ArrayList<>();
         for (Origin origin : plan.car().origins().values()) {
-            Matcher banded = BANDED.matcher(origin.text());
-            if (origin.provenance().equals("estimated") && banded.matches()) {
-                double upper = Double.parseDouble(banded.group(1)) + Double.parseDouble(banded.group(3));
-                all.add(moved(plan, before, origin, String.format(Locale.ROOT, "%.6g %s", upper, banded.group(2))));
+            if (origin.provenance().equals("estimated") && origin.uncertainty() > 0) {
+                all.add(moved(plan, before, origin));
             }
         }
         all.sort(Comparator.comparingDouble(Estimate::weight).reversed());
         return all;
     }
 
-    private static Estimate moved(Plan plan, Outcome before, Origin origin, String upper) {
+    private static Estimate moved(Plan plan, Outcome before, Origin origin) {
         try {
-            Job job = plan.job().with(origin.path(), upper.strip());
+            Job job = plan.job().with(origin.path(), origin.written(origin.value() + origin.halfWidth()));
             Outcome after = Evaluate.of(job.car(), plan.setup(), job.stated());
             return new Estimate(
                     origin.path(),

@@ -78,10 +78,10 @@ public record TrackCard(
         for (int i = 0; used > 0 && i <= plan.setup().passes().count() && charge > used / 2; i++) {
             Setup setup = plan.setup()
                     .withBottle(new BottleFill(charge, plan.setup().bottle().startTemperature()));
-            double passes = Evaluate.of(plan.car(), setup, plan.stated().at())
-                    .pass()
-                    .map(PassOutcome::given)
-                    .orElse(0.0);
+            Outcome outcome = i == 0
+                    ? plan.stated()
+                    : Evaluate.of(plan.car(), setup, plan.stated().at());
+            double passes = outcome.pass().map(PassOutcome::given).orElse(0.0);
             list.add(new Left(charge, passes));
             charge -= used;
         }
@@ -91,11 +91,10 @@ public record TrackCard(
     private static Case hotterCase(Case at) {
         MoistAir air = at.air();
         double temperature = air.temperature() + HOTTER;
-        MoistAir dry = new MoistAir(air.pressure(), temperature, 0);
         MoistAir wet = new MoistAir(air.pressure(), temperature, 1);
         // the same water in hotter air
         double humidity = Math.min(1, air.vapourPressure() / wet.vapourPressure());
-        return at.named(at.name() + ", hotter").withAir(new MoistAir(dry.pressure(), temperature, humidity));
+        return at.named(at.name() + ", hotter").withAir(new MoistAir(air.pressure(), temperature, humidity));
     }
 
     /** No heater cools a bottle: in air that is warmer than the bottle is to be, it is as warm as the air. */

@@ -121,6 +121,8 @@ public record TrackPass(Outcome outcome, Track track, PassResult result, List<Mo
         private final Outcome outcome;
         private final EngineField field;
         private final NitrousSupply bottle;
+        /** The same with the bottle emptied, made when a pass first asks for it. */
+        private Prepared whole;
 
         private Prepared(Outcome outcome) {
             this(outcome, EngineField.of(outcome), outcome);
@@ -134,9 +136,12 @@ public record TrackPass(Outcome outcome, Track track, PassResult result, List<Mo
 
         /** The bottle emptied until its liquid or its pressure ends, where a pass takes longer than the plan counts. */
         private Prepared withWholeBottle() {
-            Setup longer = outcome.setup()
-                    .withPasses(new PassPlan(outcome.setup().passes().count(), LONGEST));
-            return new Prepared(outcome, field, Evaluate.of(outcome.car(), longer, outcome.at()));
+            if (whole == null) {
+                Setup longer = outcome.setup()
+                        .withPasses(new PassPlan(outcome.setup().passes().count(), LONGEST));
+                whole = new Prepared(outcome, field, Evaluate.of(outcome.car(), longer, outcome.at()));
+            }
+            return whole;
         }
 
         /**
@@ -292,15 +297,6 @@ public record TrackPass(Outcome outcome, Track track, PassResult result, List<Mo
      */
     public boolean bottleLasts() {
         return result.nitrousUsed() <= knownNitrous;
-    }
-
-    /**
-     * Both fuels of the pass.
-     *
-     * @return kg
-     */
-    public double fuelUsed() {
-        return moments.get(moments.size() - 1).fuel();
     }
 
     /**

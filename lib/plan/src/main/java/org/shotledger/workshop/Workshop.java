@@ -16,24 +16,4 @@ public record Workshop(Track track, Readings readings, Parts parts) {
         Require.given("readings", readings);
         Require.given("parts", parts);
     }
-
-    /**
-     * The same with another track.
-     *
-     * @param other the track
-     * @return the changed workshop
-     */
-    public Workshop with(Track other) {
-        return new Workshop(other, readings, parts);
-    }
-
-    /**
-     * The same with other readings.
-     *
-     * @param other the readings
-     * @return the changed workshop
-     */
-    public Workshop with(Readings other) {
-        return new Workshop(track, other, parts);
-    }
 }

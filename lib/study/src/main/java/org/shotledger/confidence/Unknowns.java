@@ -2,9 +2,7 @@ package org.shotledger.confidence;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.shotledger.car.Car;
 import org.shotledger.car.EngineModel;
@@ -25,7 +23,6 @@ import org.shotledger.setup.BottleFill;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Factor;
 import org.shotledger.setup.Setup;
-import org.shotledger.units.FigureText;
 import org.shotledger.units.NearestName;
 
 /** Every band that the models, the sheet and the day state for a plan. */
@@ -43,12 +40,14 @@ public final class Unknowns {
 
     private static final double AIR_DEVIATION = 2.0;
     private static final double VOLTAGE_DEVIATION = 0.1;
-    private static final String FLOW_TESTS = "flow-tests.";
-    /** Wires, sensors and their readings, and money: their bands are judged where they stand, and no power or limit follows from them. */
-    private static final String NOT_OF_THE_ANSWER = "(wiring|controller|readings|parts|track|electrical)\\..*";
+    /**
+     * Wires, sensors and their readings, and money: their bands are judged where they stand, and no power or limit follows from them. The
+     * errors of flow tests are in the band of the jets they tested.
+     */
+    private static final Pattern NOT_OF_THE_ANSWER =
+            Pattern.compile("(wiring|controller|readings|parts|track|electrical|flow-tests)\\..*");
 
     private static final String CHOICE = "no source, our choice";
-    private static final Pattern FIGURE = Pattern.compile("\\s*([-+]?[0-9.]+(?:[eE][-+]?[0-9]+)?)\\s*(.*?)\\s*");
 
     private Unknowns() {}
 
@@ -200,15 +199,13 @@ public final class Unknowns {
     public static List<Unknown> sheet(Job job) {
         return job.car().origins().values().stream()
                 .filter(o -> o.uncertainty() > 0)
-                .filter(o -> !o.path().matches(NOT_OF_THE_ANSWER))
-                .filter(o -> !o.path().startsWith(FLOW_TESTS)) // their errors are in the band of the jets they tested
+                .filter(o -> !NOT_OF_THE_ANSWER.matcher(o.path()).matches())
                 .map(o -> sheet(o, uniform(o)))
                 .toList();
     }
 
     private static Distribution uniform(Origin origin) {
-        double half = origin.uncertainty() * Math.sqrt(3);
-        return Distribution.uniform(origin.value() - half, origin.value() + half);
+        return Distribution.uniform(origin.value() - origin.halfWidth(), origin.value() + origin.halfWidth());
     }
 
     /**
@@ -232,32 +229,16 @@ public final class Unknowns {
     }
 
     private static Unknown sheet(Origin origin, Distribution distribution) {
-        int band = origin.text().indexOf("+/-");
-        String text = band < 0 ? origin.text() : origin.text().substring(0, band);
-        Matcher figure = FIGURE.matcher(text);
-        if (origin.kind() == null || !figure.matches()) {
-            throw new IllegalArgumentException("The field \"" + origin.path() + "\" stands as \"" + origin.text()
-                    + "\"; only a number with a unit can have a distribution.");
-        }
-        double number = Double.parseDouble(figure.group(1));
-        String unit = figure.group(2);
-        double perUnit = FigureText.read(text(number + 1, unit), origin.kind()).value()
-                - FigureText.read(text(number, unit), origin.kind()).value();
+        origin.written(origin.value()); // refuses what is no number with a unit
         return new Unknown(
                 origin.path(),
                 Unknown.Kind.SHEET,
                 distribution,
-                (world, value) -> value == origin.value()
-                        ? world
-                        : world.with(origin.path(), text(number + (value - origin.value()) / perUnit, unit)),
+                (world, value) -> value == origin.value() ? world : world.with(origin.path(), origin.written(value)),
                 Provenance.ofWords(origin.provenance()),
                 origin.source(),
                 "measure it with a better instrument",
                 1);
-    }
-
-    private static String text(double number, String unit) {
-        return (String.format(Locale.ROOT, "%.12g", number) + " " + unit).strip();
     }
 
     private static List<Unknown> day(Plan plan) {

@@ -15,10 +15,12 @@ final class Published {
      */
     private static final Set<String> OUTSIDE = Set.of("A", "B", "C", "L");
 
+    /** What the library says for each row it computes, by the row's id. */
+    static final Map<String, Function<Row, double[]>> COMPUTED = computed();
+
     private Published() {}
 
-    /** What the library says for each row it computes, by the row's id. */
-    static Map<String, Function<Row, double[]>> computed() {
+    private static Map<String, Function<Row, double[]>> computed() {
         Map<String, Function<Row, double[]>> all = new LinkedHashMap<>();
         all.putAll(AirChecks.all());
         all.putAll(PowerChecks.all());
@@ -32,11 +34,10 @@ final class Published {
 
     /** The rows whose id begins so, held against the library. */
     static List<Comparison> family(List<Row> rows, String head) {
-        Map<String, Function<Row, double[]>> computed = computed();
         List<Comparison> all = new ArrayList<>();
         for (Row row : rows) {
-            if (row.id().startsWith(head) && OUTSIDE.contains(row.strength()) && computed.containsKey(row.id())) {
-                double[] predicted = computed.get(row.id()).apply(row);
+            if (row.id().startsWith(head) && OUTSIDE.contains(row.strength()) && COMPUTED.containsKey(row.id())) {
+                double[] predicted = COMPUTED.get(row.id()).apply(row);
                 double[] values = row.values();
                 double[] errors = row.errors();
                 for (int i = 0; i < values.length; i++) {
