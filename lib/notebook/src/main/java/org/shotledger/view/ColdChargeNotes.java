@@ -56,20 +56,19 @@ public final class ColdChargeNotes {
         if (cold.liquidFuel() < MUCH) {
             return "";
         }
-        double taken = evaporated(found);
+        double stated = stated(found);
         double most = 1 - cold.liquidFuel();
         return " By its vapour pressure at least " + share(cold.liquidFuel())
                 + " of the fuel is still liquid there. To be seen: wet runners, cylinders that differ, a lean moment"
                 + " as the shot opens and a rich one as it ends."
-                + (taken > most
-                        ? " The sheet takes " + share(taken)
-                                + " as evaporated, more than that temperature allows: the real charge is warmer and"
-                                + " thinner, and its power a little lower."
+                + (stated > most
+                        ? " The sheet allows " + share(stated)
+                                + " to evaporate before the valves; no more was counted than the charge can hold."
                         : "");
     }
 
-    /** Share of all fuel that the sheet takes as evaporated before the valves. */
-    private static double evaporated(Coldest found) {
+    /** Share of all fuel that the sheet lets evaporate before the valves. */
+    private static double stated(Coldest found) {
         FuelStreams fuels = found.outcome.car().fuels();
         Mixture mix = found.point.charge().mixture();
         double all = mix.mainFlow() + mix.nitrousFuelFlow();

@@ -13,6 +13,8 @@ import org.shotledger.fuel.Mixture;
  * @param displacement relative change of air flow by the room the nitrous oxide and its fuel vapour take, at unchanged
  *     temperature; negative
  * @param cooling relative change of air flow by the lower temperature; positive
+ * @param mainEvaporated share of the main fuel that is vapour at the valves, 0 to 1: that stated or what its vapour pressure allows
+ * @param nitrousEvaporated the same of the nitrous fuel
  */
 public record Charge(
         Mixture mixture,
@@ -21,7 +23,27 @@ public record Charge(
         double gasFlow,
         double airWithoutNitrous,
         double displacement,
-        double cooling) {
+        double cooling,
+        double mainEvaporated,
+        double nitrousEvaporated) {
+    /** Ends of the range in which a heat of vaporisation is stated, K. */
+    private static final double COLDEST_LIQUID = 230;
+
+    private static final double HOTTEST_LIQUID = 420;
+
+    /**
+     * Heat that the fuel still liquid at the valves takes to evaporate.
+     *
+     * @return W, at the charge's temperature
+     */
+    public double liquidHeat() {
+        double t = Math.min(HOTTEST_LIQUID, Math.max(COLDEST_LIQUID, temperature));
+        return mixture.mainFlow() * (1 - mainEvaporated) * mixture.mainFuel().vaporisationHeat(t)
+                + mixture.nitrousFuelFlow()
+                        * (1 - nitrousEvaporated)
+                        * mixture.nitrousFuel().vaporisationHeat(t);
+    }
+
     /**
      * Both effects together, {@code (1 + displacement)(1 + cooling) - 1}.
      *

@@ -2,6 +2,8 @@ package org.shotledger.engine;
 
 import org.shotledger.engine.Intake.FuelSupplied;
 import org.shotledger.fuel.Fuel;
+import org.shotledger.fuel.FuelVapour;
+import org.shotledger.fuel.FuelVapour.Shares;
 import org.shotledger.fuel.Oxidisers;
 import org.shotledger.gas.DryAir;
 import org.shotledger.gas.Gas;
@@ -12,14 +14,17 @@ final class ChargeEnergyBalance {
     private static final double COLDEST = 185;
     private static final double HOTTEST = 650;
 
+    private static final double SETTLED = 1e-10;
+    private static final int MOST_STEPS = 60;
+    /** Hottest at which a fuel's vapour pressure is asked for; beyond it all that is stated can evaporate, K. */
+    private static final double HOTTEST_FLASH = 420;
+
     private final Intake in;
     private final double volume;
     private final double plainTemperature;
     private final double fuelPerAir;
-    /** Amount of gas that nitrous oxide and its fuel take, mol/s. */
-    private final double taken;
-    /** Amount of gas that a kilogram of dry air brings with it, mol/kg. */
-    private final double perAir;
+    private final FuelVapour vapour;
+    private final Shares stated;
 
     private final double airEnthalpy;
     private final double steamEnthalpy;
@@ -33,22 +38,15 @@ final class ChargeEnergyBalance {
      *
      * @param plainTemperature of the same charge without nitrous, from which walls work, K
      */
-    ChargeEnergyBalance(Intake in, double volume, double plainTemperature) {
+    ChargeEnergyBalance(Intake in, FuelVapour vapour, double volume, double plainTemperature) {
         this.in = in;
+        this.vapour = vapour;
         this.volume = volume;
         this.plainTemperature = plainTemperature;
-        FuelSupplied main = in.main();
-        FuelSupplied extra = in.nitrousFuel();
-        fuelPerAir =
-                Oxidisers.OXYGEN_IN_DRY_AIR / (in.mainLambda() * main.fuel().oxygenDemand());
+        fuelPerAir = Oxidisers.OXYGEN_IN_DRY_AIR
+                / (in.mainLambda() * in.main().fuel().oxygenDemand());
         nitrousVapour = in.nitrousFlow() * in.warming().nitrousEvaporated();
-        taken = nitrousVapour / Oxidisers.NITROUS_OXIDE_MOLAR_MASS
-                + in.nitrousFuelFlow()
-                        * extra.evaporatedFraction()
-                        / extra.fuel().molarMass();
-        perAir = 1 / Oxidisers.DRY_AIR_MOLAR_MASS
-                + in.humidityRatio() / Oxidisers.WATER_MOLAR_MASS
-                + fuelPerAir * main.evaporatedFraction() / main.fuel().molarMass();
+        stated = new Shares(in.main().evaporatedFraction(), in.nitrousFuel().evaporatedFraction());
         airEnthalpy = DryAir.enthalpy(in.airTemperature());
         steamEnthalpy = Gases.H2O.enthalpy(in.airTemperature());
         nitrousEnthalpy = ChargeMixing.nitrousEnthalpy(in.nitrousEnthalpy());
@@ -66,56 +64,81 @@ final class ChargeEnergyBalance {
         return in.pressure() * volume / (Gas.MOLAR_CONSTANT * temperature);
     }
 
+    /** Shares of both fuels that are vapour at a temperature: those stated, as far as the gas can hold them. */
+    Shares evaporated(double temperature) {
+        if (temperature >= HOTTEST_FLASH || stated.main() == 0 && stated.extra() == 0) {
+            return stated;
+        }
+        Shares within = within(stated, temperature);
+        // The room that vapour takes decides how much main fuel comes with the air; once more with what is vapour is enough.
+        return within == stated ? stated : within(within, temperature);
+    }
+
+    private Shares within(Shares room, double temperature) {
+        double main = dryAir(temperature, room) * fuelPerAir;
+        Shares possible = vapour.possible(main, in.nitrousFuelFlow(), gas(temperature), temperature, in.pressure());
+        return possible.main() >= stated.main() && possible.extra() >= stated.extra()
+                ? stated
+                : new Shares(
+                        Math.min(possible.main(), stated.main()), Math.min(possible.extra(), stated.extra()));
+    }
+
     /** Dry air that fits beside the nitrous oxide and the fuel vapour, kg/s. */
-    double dryAir(double temperature) {
+    double dryAir(double temperature, Shares evaporated) {
+        double taken = nitrousVapour / Oxidisers.NITROUS_OXIDE_MOLAR_MASS
+                + in.nitrousFuelFlow()
+                        * evaporated.extra()
+                        / in.nitrousFuel().fuel().molarMass();
+        double perAir = 1 / Oxidisers.DRY_AIR_MOLAR_MASS
+                + in.humidityRatio() / Oxidisers.WATER_MOLAR_MASS
+                + fuelPerAir * evaporated.main() / in.main().fuel().molarMass();
         return Math.max(0, (gas(temperature) - taken) / perAir);
     }
 
-    /** The temperature at which the enthalpies balance, by Newton's method inside a bracket. */
+    /** The temperature at which the enthalpies balance, by the secant method inside a bracket. */
     double temperature() {
         double low = COLDEST;
         double high = HOTTEST;
-        double atLow = surplus(low);
-        double atHigh = surplus(high);
-        if (!(atLow > 0 && atHigh < 0)) {
-            throw new IllegalArgumentException("The charge has no balance between " + COLDEST + " K and " + HOTTEST
-                    + " K with " + in.nitrousFlow() + " kg/s of nitrous oxide into " + volume
-                    + " m3/s at " + in.pressure() + " Pa; use less nitrous oxide or more speed or pressure.");
-        }
         double t = in.airTemperature();
-        for (int i = 0; i < 60; i++) {
-            double f = surplus(t);
+        double f = surplus(t);
+        double slope = -gas(t) * 3.5 * Gas.MOLAR_CONSTANT;
+        for (int i = 0; i < MOST_STEPS; i++) {
             if (f > 0) {
                 low = t;
-                atLow = f;
             } else {
                 high = t;
-                atHigh = f;
             }
-            double next = low + (high - low) * atLow / (atLow - atHigh);
-            if (Math.abs(next - t) < 1e-10 * t) {
+            double next = t - f / slope;
+            if (Math.abs(next - t) < SETTLED * t) {
                 return next;
             }
-            double slope = (surplus(t + 1e-3) - f) / 1e-3;
-            double newton = t - f / slope;
-            t = newton > low && newton < high ? newton : next;
+            next = next > low && next < high ? next : (low + high) / 2;
+            double g = surplus(next);
+            slope = g == f ? slope : (g - f) / (next - t);
+            t = next;
+            f = g;
         }
-        return t;
+        throw new IllegalArgumentException("The charge has no balance between " + COLDEST + " K and " + HOTTEST
+                + " K with " + in.nitrousFlow() + " kg/s of nitrous oxide into " + volume
+                + " m3/s at " + in.pressure() + " Pa; use less nitrous oxide or more speed or pressure.");
     }
 
     /** Enthalpy brought in less enthalpy at the mixture's temperature, W; falls with temperature. */
     private double surplus(double t) {
+        Shares evaporated = evaporated(t);
         double ofAir = (airEnthalpy - DryAir.enthalpy(t)) / DryAir.MOLAR_MASS
                 + in.humidityRatio() * (steamEnthalpy - Gases.H2O.enthalpy(t)) / Gases.H2O.molarMass()
-                + fuelPerAir * released(in.main(), t);
-        double air = dryAir(t);
+                + fuelPerAir * released(in.main(), evaporated.main(), t);
+        double air = dryAir(t, evaporated);
         double sum = air * ofAir + wallHeat(air, t);
         if (in.nitrousFlow() > 0) {
             sum += in.nitrousFlow() * nitrousEnthalpy
                     - nitrousVapour * Gases.N2O.enthalpy(t) / Gases.N2O.molarMass()
                     - nitrousLiquid;
         }
-        return in.nitrousFuelFlow() > 0 ? sum + in.nitrousFuelFlow() * released(in.nitrousFuel(), t) : sum;
+        return in.nitrousFuelFlow() > 0
+                ? sum + in.nitrousFuelFlow() * released(in.nitrousFuel(), evaporated.extra(), t)
+                : sum;
     }
 
     /** What the walls make good of the drop that the nitrous circuit causes, W. */
@@ -129,9 +152,8 @@ final class ChargeEnergyBalance {
     }
 
     /** Heat a kilogram of fuel gives to the charge; its liquid rest keeps to the charge's temperature. */
-    private static double released(FuelSupplied supplied, double t) {
+    private static double released(FuelSupplied supplied, double vapour, double t) {
         Fuel fuel = supplied.fuel();
-        double vapour = supplied.evaporatedFraction();
         return fuel.liquidEnthalpy(supplied.temperature())
                 - vapour * fuel.vapourEnthalpy(t)
                 - (1 - vapour) * fuel.liquidEnthalpy(t);

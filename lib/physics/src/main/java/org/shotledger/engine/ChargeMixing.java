@@ -1,6 +1,8 @@
 package org.shotledger.engine;
 
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.fuel.FuelVapour;
+import org.shotledger.fuel.FuelVapour.Shares;
 import org.shotledger.fuel.Mixture;
 import org.shotledger.gas.Gases;
 import org.shotledger.units.Require;
@@ -8,7 +10,8 @@ import org.shotledger.units.Require;
 /**
  * Steady energy and species balance of the plenum and runners:
  * {@code sum m h(T_in) + Q_wall = sum m h(T)} with the gases ideal at the plenum, the nitrous oxide entering with its real-fluid
- * enthalpy, nitrous oxide and fuels evaporated in part ({@link Intake.Warming}), and the total of gas {@code n = p V / (R T)} set by what the engine breathes.
+ * enthalpy, nitrous oxide and fuels evaporated in part ({@link Intake.Warming}), no more of a fuel than the charge can hold as
+ * vapour at its temperature ({@link FuelVapour}), and the total of gas {@code n = p V / (R T)} set by what the engine breathes.
  */
 public final class ChargeMixing {
     private static final double JOINT_TEMPERATURE = 300;
@@ -35,15 +38,17 @@ public final class ChargeMixing {
      */
     public static Charge mix(Intake intake, double breathedVolume) {
         Require.positive("breathed volume", breathedVolume, "m3/s");
+        FuelVapour vapour =
+                FuelVapour.of(intake.main().fuel(), intake.nitrousFuel().fuel());
         Intake closed = intake.withoutNitrous().withWarming(Intake.Warming.NONE);
-        ChargeEnergyBalance plain = new ChargeEnergyBalance(closed, breathedVolume, Double.NaN);
+        ChargeEnergyBalance plain = new ChargeEnergyBalance(closed, vapour, breathedVolume, Double.NaN);
         double plainTemperature = plain.temperature();
-        double plainAir = plain.dryAir(plainTemperature);
+        double plainAir = plain.dryAir(plainTemperature, plain.evaporated(plainTemperature));
         if (intake.nitrousFlow() == 0 && intake.nitrousFuelFlow() == 0) {
             return charge(intake, plain, plainTemperature, plainAir, 0);
         }
-        ChargeEnergyBalance books = new ChargeEnergyBalance(intake, breathedVolume, plainTemperature);
-        double displaced = books.dryAir(plainTemperature);
+        ChargeEnergyBalance books = new ChargeEnergyBalance(intake, vapour, breathedVolume, plainTemperature);
+        double displaced = books.dryAir(plainTemperature, books.evaporated(plainTemperature));
         return charge(intake, books, books.temperature(), plainAir, displaced / plainAir - 1);
     }
 
@@ -65,7 +70,8 @@ public final class ChargeMixing {
 
     private static Charge charge(
             Intake in, ChargeEnergyBalance books, double temperature, double plainAir, double displacement) {
-        double air = books.dryAir(temperature);
+        Shares evaporated = books.evaporated(temperature);
+        double air = books.dryAir(temperature, evaporated);
         double cooling = air / plainAir / (1 + displacement) - 1;
         Mixture mixture = new Mixture(
                 air,
@@ -75,6 +81,15 @@ public final class ChargeMixing {
                 air * books.fuelPerAir(),
                 in.nitrousFuel().fuel(),
                 in.nitrousFuelFlow());
-        return new Charge(mixture, in.pressure(), temperature, books.gas(temperature), plainAir, displacement, cooling);
+        return new Charge(
+                mixture,
+                in.pressure(),
+                temperature,
+                books.gas(temperature),
+                plainAir,
+                displacement,
+                cooling,
+                evaporated.main(),
+                evaporated.extra());
     }
 }

@@ -37,7 +37,12 @@ public record ColdCharge(double temperature, double liquidFuel, double condensed
             return new ColdCharge(t, 0, 0, false, 0);
         }
         double within = Math.max(COLDEST, t);
-        double liquid = FuelVapour.liquidShare(mix, within, charge.pressure());
+        FuelVapour.Shares vapour = FuelVapour.of(mix.mainFuel(), mix.nitrousFuel())
+                .possible(mix.mainFlow(), mix.nitrousFuelFlow(), charge.gasFlow(), within, charge.pressure());
+        double fuel = mix.mainFlow() + mix.nitrousFuelFlow();
+        double liquid = fuel == 0
+                ? 0
+                : (mix.mainFlow() * (1 - vapour.main()) + mix.nitrousFuelFlow() * (1 - vapour.extra())) / fuel;
         double most = saturation(within) / charge.pressure() * charge.gasFlow() * Oxidisers.WATER_MOLAR_MASS;
         double condensed = Math.max(0, mix.waterVapour() - most);
         double icing = t < FREEZING ? mix.waterVapour() / most : 0;

@@ -1,7 +1,6 @@
 package org.shotledger.engine;
 
 import java.util.OptionalDouble;
-import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Mixture;
 import org.shotledger.fuel.Octane;
 import org.shotledger.fuel.Oxidisers;
@@ -50,10 +49,7 @@ public record EndGas(
                         - ChargeMixing.nitrousEnthalpy(intake.nitrousEnthalpy()));
         double fuelHeat =
                 mix.mainFlow() * heat(intake.main(), air) + mix.nitrousFuelFlow() * heat(intake.nitrousFuel(), air);
-        double late = inside.liquidFraction()
-                * inside.lateEvaporation()
-                * (mix.mainFlow() * mix.mainFuel().vaporisationHeat(Fuel.REFERENCE_TEMPERATURE)
-                        + mix.nitrousFuelFlow() * mix.nitrousFuel().vaporisationHeat(Fuel.REFERENCE_TEMPERATURE));
+        double late = inside.lateEvaporation() * charge.liquidHeat();
         return new EndGas(
                 Octane.of(mix).map(o -> OptionalDouble.of(o.research())).orElse(OptionalDouble.empty()),
                 mix.lambda(),

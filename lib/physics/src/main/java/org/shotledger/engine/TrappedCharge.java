@@ -16,7 +16,8 @@ import org.shotledger.units.Require;
  * @param temperature after mixing, K
  * @param unburned properties before burning
  * @param burned properties of the products
- * @param heat released in a cycle and cylinder, J
+ * @param heat released in a cycle and cylinder, J; what fuel still liquid takes while it burns is off it
+ * @param evaporating what fuel still liquid takes while it burns, J
  */
 public record TrappedCharge(
         double freshMass,
@@ -24,13 +25,9 @@ public record TrappedCharge(
         double temperature,
         GasPolynomial unburned,
         GasPolynomial burned,
-        double heat) {
+        double heat,
+        double evaporating) {
     private static final double WATER_GAS = 3.5;
-    /** Ends of the range in which a heat of vaporisation is stated, K. */
-    private static final double COLDEST_LIQUID = 230;
-
-    private static final double HOTTEST_LIQUID = 420;
-
     /**
      * Residual gas and evaporation in the cylinder.
      *
@@ -38,15 +35,13 @@ public record TrappedCharge(
      * @param temperature of the residual gas, K, 600 to 2000; 900 to 1200 is usual
      * @param lateEvaporation share of the liquid fuel that takes its heat from the gas before burning, 0 to 1; 0.5 is
      *     common practice
-     * @param liquidFraction share of all fuel that arrives liquid, 0 to 1
      */
-    public record Inside(double exhaustPressure, double temperature, double lateEvaporation, double liquidFraction) {
+    public record Inside(double exhaustPressure, double temperature, double lateEvaporation) {
         /** Checks the ranges. */
         public Inside {
             Require.within("exhaust pressure", exhaustPressure, 1e4, 2e6, "Pa");
             Require.within("temperature of the residual gas", temperature, 600, 2000, "K");
             Require.within("late evaporation", lateEvaporation, 0, 1, "");
-            Require.within("liquid fraction of the fuel", liquidFraction, 0, 1, "");
         }
     }
 
@@ -64,7 +59,7 @@ public record TrappedCharge(
         double cycles = cycles(engine, rpm);
         GasPolynomial products =
                 addProducts(new GasPolynomial.Builder(), charge.mixture(), 1).build();
-        return trap(engine, cycles, charge, inside, products, release.total() / cycles);
+        return trap(engine, cycles, charge, inside, products, release.total() / cycles, 0);
     }
 
     /**
@@ -84,33 +79,32 @@ public record TrappedCharge(
         Mixture mix = charge.mixture();
         BurnedGas burned =
                 BurnedGas.of(mix, charge.temperature(), engine.clearance() * cycles, engine.compressionRatio());
-        double liquid = inside.liquidFraction() * (1 - inside.lateEvaporation());
-        double heat = burned.heat() - liquid * vaporisation(mix, charge.temperature());
-        return trap(engine, cycles, charge, inside, burned.gas(), heat / cycles);
+        double evaporating = (1 - inside.lateEvaporation()) * charge.liquidHeat() / cycles;
+        return trap(
+                engine, cycles, charge, inside, burned.gas(), burned.heat() / cycles - evaporating, evaporating);
     }
 
     private static double cycles(Engine engine, double rpm) {
         return engine.cylinders() * Require.positive("crankshaft speed", rpm, "rpm") / 120;
     }
 
-    private static double vaporisation(Mixture mix, double temperature) {
-        double t = Math.min(HOTTEST_LIQUID, Math.max(COLDEST_LIQUID, temperature));
-        return mix.mainFlow() * mix.mainFuel().vaporisationHeat(t)
-                + mix.nitrousFuelFlow() * mix.nitrousFuel().vaporisationHeat(t);
-    }
-
     private static TrappedCharge trap(
-            Engine engine, double cycles, Charge charge, Inside inside, GasPolynomial products, double heat) {
+            Engine engine,
+            double cycles,
+            Charge charge,
+            Inside inside,
+            GasPolynomial products,
+            double heat,
+            double evaporating) {
         Mixture mix = charge.mixture();
         double fresh = mix.totalFlow() / cycles;
         double residual =
                 inside.exhaustPressure() * engine.clearance() / (products.gasConstant() * inside.temperature());
         GasPolynomial unburned = addProducts(ChargeGas.add(new GasPolynomial.Builder(), mix), mix, residual / fresh)
                 .build();
-        double late = inside.liquidFraction() * inside.lateEvaporation();
-        double evaporation = late == 0 ? 0 : late * vaporisation(mix, charge.temperature()) / cycles;
+        double evaporation = inside.lateEvaporation() * charge.liquidHeat() / cycles;
         double temperature = mixed(charge.temperature(), fresh, unburned, residual, products, inside, evaporation);
-        return new TrappedCharge(fresh, residual, temperature, unburned, products, heat);
+        return new TrappedCharge(fresh, residual, temperature, unburned, products, heat, evaporating);
     }
 
     /** Temperature at which fresh charge and residual gas hold their joint enthalpy. */
@@ -146,6 +140,16 @@ public record TrappedCharge(
                 .add(Gases.O2, share * p.oxygen())
                 .add(Gases.N2, share * p.nitrogen())
                 .add(Gases.AR, share * p.argon());
+    }
+
+    /**
+     * Share of the heat of an all-vapour charge that is left when its liquid fuel has evaporated; the work of a
+     * {@link FuelAirCycle}, which counts all fuel as vapour, shrinks by it.
+     *
+     * @return 0 to 1
+     */
+    public double heatLeft() {
+        return heat / (heat + evaporating);
     }
 
     /**

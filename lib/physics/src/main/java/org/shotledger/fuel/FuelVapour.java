@@ -1,11 +1,9 @@
 package org.shotledger.fuel;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.shotledger.units.Require;
 
 /**
- * How much of a fuel can be vapour in a cold charge: vapour pressures by Antoine's equation and Raoult's law, so a flash of the
+ * How much of two fuels can be vapour in a cold charge: vapour pressures by Antoine's equation and Raoult's law, so a flash of the
  * fuel's components into the gas that is there. Constants are those of the NIST Chemistry WebBook (from memory; each gives the
  * handbook's boiling point within 0.5 K, tested), continued below their fits, where they are good to some 20 %.
  *
@@ -49,83 +47,114 @@ public final class FuelVapour {
         }
     }
 
+    private static final Component[] COMPONENTS = Component.values();
     private static final double PETROL_MASS = petrolMass();
+    private static final int MOST_STEPS = 60;
 
-    private record Amount(Component component, double moles) {}
+    /** Moles of each component in a kilogram of fuel. */
+    private final double[] main;
 
-    private FuelVapour() {}
+    private final double[] extra;
 
     /**
-     * Share of all fuel that must stay liquid.
+     * Shares of two fuels that can be vapour, by mass.
      *
-     * @param mixture fuels and gases; the nitrous oxide counts as gas
+     * @param main of the main fuel, 0 to 1; 1 where there is none
+     * @param extra of the other fuel, 0 to 1; 1 where there is none
+     */
+    public record Shares(double main, double extra) {
+        static final Shares ALL = new Shares(1, 1);
+    }
+
+    private FuelVapour(Fuel main, Fuel extra) {
+        this.main = moles(main);
+        this.extra = main.equals(extra) ? this.main : moles(extra);
+    }
+
+    /**
+     * Two fuels that meet in one gas.
+     *
+     * @param main main fuel
+     * @param extra fuel of the nitrous circuit
+     * @return what can be asked how much of them evaporates
+     */
+    public static FuelVapour of(Fuel main, Fuel extra) {
+        return new FuelVapour(main, extra);
+    }
+
+    /**
+     * Shares of both fuels that a gas can hold as vapour: with {@code n} of each component, {@code K = p_sat/p} and {@code G} of
+     * gas with the vapour in it, the liquid {@code L} is where {@code sum n/(L + K G) = 1}.
+     *
+     * @param mainFlow main fuel, kg/s
+     * @param extraFlow the other fuel, kg/s
+     * @param gas all gas, fuel vapour included, mol/s
      * @param temperature of gas and liquid, K, 180 to 420
      * @param pressure of all, Pa, above zero
-     * @return share of the fuel's mass, 0 to 1; 0 without fuel
+     * @return the shares
      */
-    public static double liquidShare(Mixture mixture, double temperature, double pressure) {
+    public Shares possible(double mainFlow, double extraFlow, double gas, double temperature, double pressure) {
         Require.within("temperature of the charge", temperature, 180, 420, "K");
         Require.positive("pressure of the charge", pressure, "Pa");
-        List<Amount> fuel = new ArrayList<>();
-        add(fuel, mixture.mainFuel(), mixture.mainFlow());
-        add(fuel, mixture.nitrousFuel(), mixture.nitrousFuelFlow());
-        double all = fuel.stream().mapToDouble(Amount::moles).sum();
-        if (all == 0) {
-            return 0;
+        double[] fuel = new double[COMPONENTS.length];
+        double[] held = new double[COMPONENTS.length];
+        for (int i = 0; i < fuel.length; i++) {
+            fuel[i] = mainFlow * main[i] + extraFlow * extra[i];
+            held[i] = fuel[i] > 0 ? COMPONENTS[i].pressure(temperature) / pressure * gas : 0;
         }
-        double gas = mixture.dryAir() / Oxidisers.DRY_AIR_MOLAR_MASS
-                + mixture.waterVapour() / Oxidisers.WATER_MOLAR_MASS
-                + mixture.nitrous() / Oxidisers.NITROUS_OXIDE_MOLAR_MASS;
-        double liquid = liquid(fuel, all, gas, temperature, pressure);
+        double liquid = liquid(fuel, held);
+        return liquid == 0 ? Shares.ALL : new Shares(share(main, held, liquid), share(extra, held, liquid));
+    }
+
+    /** Moles of liquid at which its mole fractions add up to one, by Newton's method, which does not overshoot from below. */
+    private static double liquid(double[] fuel, double[] held) {
+        double liquid = 0;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double sum = -1;
+            double slope = 0;
+            for (int i = 0; i < fuel.length; i++) {
+                if (fuel[i] > 0) {
+                    double part = fuel[i] / (liquid + held[i]);
+                    sum += part;
+                    slope += part / (liquid + held[i]);
+                }
+            }
+            if (sum < 1e-10) {
+                return liquid;
+            }
+            liquid += sum / slope;
+        }
+        return liquid;
+    }
+
+    /** Share of a fuel's mass that is vapour beside a liquid. */
+    private static double share(double[] moles, double[] held, double liquid) {
         double mass = 0;
-        double stays = 0;
-        for (Amount part : fuel) {
-            double k = part.component.pressure(temperature) / pressure;
-            double share = liquid / (liquid + k * (gas + all - liquid));
-            mass += part.moles * part.component.molarMass;
-            stays += share * part.moles * part.component.molarMass;
-        }
-        return stays / mass;
-    }
-
-    /** Moles of liquid at which its mole fractions add up to one, by bisection; zero where everything can be vapour. */
-    private static double liquid(List<Amount> fuel, double all, double gas, double temperature, double pressure) {
-        double low = 0;
-        double high = all;
-        for (int i = 0; i < 40; i++) {
-            double middle = (low + high) / 2;
-            double sum = 0;
-            for (Amount part : fuel) {
-                double k = part.component.pressure(temperature) / pressure;
-                sum += part.moles / (middle + k * (gas + all - middle));
-            }
-            if (sum > 1) {
-                low = middle;
-            } else {
-                high = middle;
+        for (int i = 0; i < moles.length; i++) {
+            if (moles[i] > 0) {
+                mass += moles[i] * COMPONENTS[i].molarMass * held[i] / (liquid + held[i]);
             }
         }
-        return high < 1e-9 * all ? 0 : (low + high) / 2;
+        return mass;
     }
 
-    private static void add(List<Amount> to, Fuel fuel, double mass) {
-        if (mass == 0) {
-            return;
-        }
+    private static double[] moles(Fuel fuel) {
         double oxygen = fuel.elements().oxygen();
         double methanol = Math.min(1, Math.max(0, (oxygen - ETHANOL_OXYGEN) / (METHANOL_OXYGEN - ETHANOL_OXYGEN)));
         double ethanol = methanol > 0 ? 1 - methanol : oxygen / ETHANOL_OXYGEN;
         double petrol = Math.max(0, 1 - ethanol - methanol);
-        to.add(new Amount(Component.ETHANOL, mass * ethanol / Component.ETHANOL.molarMass));
-        to.add(new Amount(Component.METHANOL, mass * methanol / Component.METHANOL.molarMass));
-        for (Component c : Component.values()) {
-            to.add(new Amount(c, mass * petrol * c.ofPetrol / PETROL_MASS));
+        double[] moles = new double[COMPONENTS.length];
+        for (int i = 0; i < moles.length; i++) {
+            moles[i] = petrol * COMPONENTS[i].ofPetrol / PETROL_MASS;
         }
+        moles[Component.ETHANOL.ordinal()] = ethanol / Component.ETHANOL.molarMass;
+        moles[Component.METHANOL.ordinal()] = methanol / Component.METHANOL.molarMass;
+        return moles;
     }
 
     private static double petrolMass() {
         double mass = 0;
-        for (Component c : Component.values()) {
+        for (Component c : COMPONENTS) {
             mass += c.ofPetrol * c.molarMass;
         }
         return mass;

@@ -62,7 +62,10 @@ public final class Fuels {
             2440,
             1520,
             new Octane(108, 92));
-    /** Methanol, CH4O; heat of vaporisation of the US DOE fuel property table, octane numbers after Heywood, table D.4. */
+    /**
+     * Methanol, CH4O; heat of vaporisation of the US DOE fuel property table, octane numbers after Anderson et al. (SAE
+     * 2012-01-1274, from memory), who give ethanol the same.
+     */
     public static final Fuel METHANOL = molecule(
             "methanol",
             new Atoms(1, 4, 1),
@@ -72,7 +75,7 @@ public final class Fuels {
             new Vaporisation(1177e3, KELVIN_25C, -1860),
             2530,
             1450,
-            new Octane(106, 92));
+            new Octane(109, 89));
     /** Water in a fuel: it burns nothing and its evaporation counts against the heating value. */
     public static final Fuel WATER = new Fuel(
             "water",

@@ -73,7 +73,7 @@ record EnginePoint(Charge charge, TrappedCharge trapped, CycleInput base, double
                 extra,
                 Intake.Warming.USUAL);
         Charge charge = ChargeMixing.mix(intake, engine.breathedVolume(s.rpm));
-        var inside = new TrappedCharge.Inside(EXHAUST, 1150, 0.5, 0.7);
+        var inside = new TrappedCharge.Inside(EXHAUST, 1150, 0.5);
         TrappedCharge trapped = TrappedCharge.reacting(engine, s.rpm, charge, inside);
         CycleInput base = trapped.cycle(s.rpm, BurnPhasing.USUAL.burning(0, 1), WALL, EXHAUST, 95);
         Wiebe burning = BurnPhasing.USUAL.burning(s.retard, 1);

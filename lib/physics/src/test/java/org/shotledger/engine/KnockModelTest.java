@@ -121,7 +121,7 @@ class KnockModelTest {
         double enthalpy = NitrousOxide.saturatedLiquid(290).enthalpy();
         Intake intake = new Intake(2e5, 320, 0.008, nitrous, enthalpy, supplied, lambda, supplied, extra);
         Charge charge = ChargeMixing.mix(intake, engine.breathedVolume(rpm));
-        var inside = new TrappedCharge.Inside(2.4e5, 1100, 0, 0.7);
+        var inside = new TrappedCharge.Inside(2.4e5, 1100, 0);
         TrappedCharge trapped = TrappedCharge.reacting(engine, rpm, charge, inside);
         CycleInput input = trapped.cycle(rpm, BurnPhasing.USUAL.burning(0, nitrous > 0 ? 0.9 : 1), 450, 2.4e5, 95);
         EndGas gas = EndGas.of(intake, charge, trapped, inside);

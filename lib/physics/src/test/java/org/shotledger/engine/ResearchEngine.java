@@ -36,7 +36,7 @@ final class ResearchEngine {
         var supplied = new Intake.FuelSupplied(fuel, 293, EVAPORATED);
         Intake intake = new Intake(pressure, air, 0.005, 0, 0, supplied, lambda, supplied, 0);
         Charge charge = ChargeMixing.mix(intake, engine.breathedVolume(RPM));
-        var inside = new TrappedCharge.Inside(EXHAUST, 1000, 0.5, 1 - EVAPORATED);
+        var inside = new TrappedCharge.Inside(EXHAUST, 1000, 0.5);
         TrappedCharge trapped = TrappedCharge.reacting(engine, RPM, charge, inside);
         return model.index(
                 Cylinder.of(engine),

@@ -26,13 +26,11 @@ final class CylinderModel {
 
     private final Car car;
     private final EngineModel model;
-    private final FuelStreams fuels;
     private final CycleTable table;
 
     CylinderModel(Car car, FuelStreams fuels) {
         this.car = car;
         this.model = car.model();
-        this.fuels = fuels;
         this.table = model.cycles().of(fuels.main(), fuels.nitrous());
     }
 
@@ -57,7 +55,7 @@ final class CylinderModel {
             boolean nitrous,
             double nitrousWork) {
         TrappedCharge.Inside inside =
-                new TrappedCharge.Inside(exhaustPressure, RESIDUAL_TEMPERATURE, LATE_EVAPORATION, liquid());
+                new TrappedCharge.Inside(exhaustPressure, RESIDUAL_TEMPERATURE, LATE_EVAPORATION);
         TrappedCharge trapped = TrappedCharge.reacting(car.engine(), rpm, charge, inside);
         CycleInput base =
                 trapped.cycle(rpm, model.phasing().burning(0, 1), WALL_TEMPERATURE, exhaustPressure, ANY_OCTANE);
@@ -75,7 +73,7 @@ final class CylinderModel {
         double work = mixture.nitrous() > 0 ? withNitrous(mixture, trapped, charge, ideal, nitrousWork) : ideal;
         double cycles = car.engine().cylinders() * rpm / 120;
         return new Burned(
-                model.factor().value() * ratio * work,
+                model.factor().value() * ratio * trapped.heatLeft() * work,
                 cycle,
                 model.baseKnock().map(pull -> index / pull.clamped(rpm)).orElse(Double.NaN),
                 index,
@@ -88,11 +86,6 @@ final class CylinderModel {
             Mixture mixture, TrappedCharge trapped, Charge charge, double ideal, double nitrousWork) {
         double air = table.airPower(mixture, trapped.temperature(), charge.pressure());
         return air + nitrousWork * (model.nitrous().work(ideal, air) - air);
-    }
-
-    /** Share of the main fuel that arrives liquid; that of the nitrous fuel is about alike. */
-    private double liquid() {
-        return 1 - fuels.mainEvaporated();
     }
 
     CycleTrace trace(CycleInput input, double retard, boolean nitrous) {

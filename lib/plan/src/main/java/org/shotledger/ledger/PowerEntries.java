@@ -118,7 +118,8 @@ final class PowerEntries {
                 .toArray(String[]::new);
         pen.calculated("indicated", "indicated power", "P_i", POWER, p.power().indicated())
                 .by(
-                        "f (W_air + k_N (W - W_air)) of the fuel-air cycle, times what the spark leaves of it"
+                        "f (W_air + k_N (W - W_air)) of the fuel-air cycle, times what the spark and the fuel that is"
+                                + " still liquid leave of it"
                                 + EngineEntries.times(factor),
                         LedgerPen.HEYWOOD + "chapter 5; calibration on the car's own pull")
                 .on(inputs)

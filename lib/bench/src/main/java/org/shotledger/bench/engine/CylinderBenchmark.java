@@ -48,7 +48,7 @@ public class CylinderBenchmark {
                 plenum, 320, 0.008, 0.03, NitrousOxide.saturatedLiquid(295).enthalpy(), fuel, 0.8, fuel, 0.03 / 5);
         var charge = ChargeMixing.mix(intake, car.engine().breathedVolume(rpm));
         var heat = WaterGasCombustion.DEFAULT.burn(charge.mixture());
-        var inside = new TrappedCharge.Inside(1.3 * plenum, 1100, 0, 0.7);
+        var inside = new TrappedCharge.Inside(1.3 * plenum, 1100, 0);
         TrappedCharge trapped = TrappedCharge.of(car.engine(), rpm, charge, heat, inside);
         for (int k = 0; k <= MASK; k++) {
             inputs[k] = trapped.cycle(rpm, Wiebe.of(-20 + 0.2 * k, 50), 450, 1.3 * plenum, 100);
