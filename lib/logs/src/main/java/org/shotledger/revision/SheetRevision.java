@@ -107,6 +107,7 @@ public record SheetRevision(String log, Job before, Job after, List<String> note
                                         "%.1f kW +/- %.1f kW",
                                         o.value() * (1 + s.size()) / 1e3,
                                         ROOT3 * o.value() * s.standard() / 1e3)));
+            case NITROUS_WORK -> Optional.of(nitrousWork(car, s));
             case FUEL_CONTENT ->
                 car.fuels()
                         .blend()
@@ -123,6 +124,17 @@ public record SheetRevision(String log, Job before, Job after, List<String> note
                         String.format(Locale.ROOT, "%.2f V", run.outcome().at().voltage() + s.size())));
             default -> Optional.empty();
         };
+    }
+
+    private static Value nitrousWork(Car car, Suspect s) {
+        double share = car.model().nitrous().value();
+        return new Value(
+                SheetPaths.NITROUS_WORK,
+                String.format(
+                        Locale.ROOT,
+                        "%.1f %% +/- %.1f %%",
+                        100 * share * (1 + s.size()),
+                        100 * ROOT3 * share * s.standard()));
     }
 
     private static Value number(String path, double value) {

@@ -1,5 +1,6 @@
 package org.shotledger.engine;
 
+import org.shotledger.fuel.FuelVapour;
 import org.shotledger.fuel.Mixture;
 
 /**
@@ -37,11 +38,28 @@ public record Charge(
      * @return W, at the charge's temperature
      */
     public double liquidHeat() {
+        return heat(1 - mainEvaporated, 1 - nitrousEvaporated);
+    }
+
+    /**
+     * Heat that evaporation in the cylinder takes from the gas at the charge's pressure, as far as the gas can hold the vapour.
+     *
+     * @param share most of the liquid that evaporates, 0 to 1
+     * @param temperature of the gas in the cylinder, K, 180 to 420
+     * @return W
+     */
+    double evaporationHeat(double share, double temperature) {
+        FuelVapour.Shares vapour = FuelVapour.of(mixture.mainFuel(), mixture.nitrousFuel())
+                .possible(mixture.mainFlow(), mixture.nitrousFuelFlow(), gasFlow, temperature, pressure);
+        return heat(
+                Math.max(0, Math.min(share * (1 - mainEvaporated), vapour.main() - mainEvaporated)),
+                Math.max(0, Math.min(share * (1 - nitrousEvaporated), vapour.extra() - nitrousEvaporated)));
+    }
+
+    private double heat(double main, double nitrous) {
         double t = Math.min(HOTTEST_LIQUID, Math.max(COLDEST_LIQUID, temperature));
-        return mixture.mainFlow() * (1 - mainEvaporated) * mixture.mainFuel().vaporisationHeat(t)
-                + mixture.nitrousFuelFlow()
-                        * (1 - nitrousEvaporated)
-                        * mixture.nitrousFuel().vaporisationHeat(t);
+        return mixture.mainFlow() * main * mixture.mainFuel().vaporisationHeat(t)
+                + mixture.nitrousFuelFlow() * nitrous * mixture.nitrousFuel().vaporisationHeat(t);
     }
 
     /**

@@ -70,7 +70,8 @@ final class ChargeEnergyBalance {
             return stated;
         }
         Shares within = within(stated, temperature);
-        // The room that vapour takes decides how much main fuel comes with the air; once more with what is vapour is enough.
+        // The room that vapour takes decides how much main fuel comes with the air; once more with what is vapour is
+        // enough.
         return within == stated ? stated : within(within, temperature);
     }
 
@@ -79,8 +80,7 @@ final class ChargeEnergyBalance {
         Shares possible = vapour.possible(main, in.nitrousFuelFlow(), gas(temperature), temperature, in.pressure());
         return possible.main() >= stated.main() && possible.extra() >= stated.extra()
                 ? stated
-                : new Shares(
-                        Math.min(possible.main(), stated.main()), Math.min(possible.extra(), stated.extra()));
+                : new Shares(Math.min(possible.main(), stated.main()), Math.min(possible.extra(), stated.extra()));
     }
 
     /** Dry air that fits beside the nitrous oxide and the fuel vapour, kg/s. */

@@ -34,10 +34,9 @@ public record EndGas(
      * @param intake what met in the intake
      * @param charge what the engine breathes
      * @param trapped what is in the cylinder
-     * @param inside how it was trapped
      * @return the end gas
      */
-    public static EndGas of(Intake intake, Charge charge, TrappedCharge trapped, TrappedCharge.Inside inside) {
+    public static EndGas of(Intake intake, Charge charge, TrappedCharge trapped) {
         Mixture mix = charge.mixture();
         double gas = DryAir.specificHeat(intake.airTemperature()) * mix.dryAir()
                 + mix.nitrous() * Gases.N2O.heatCapacity(charge.temperature()) / Oxidisers.NITROUS_OXIDE_MOLAR_MASS
@@ -49,7 +48,6 @@ public record EndGas(
                         - ChargeMixing.nitrousEnthalpy(intake.nitrousEnthalpy()));
         double fuelHeat =
                 mix.mainFlow() * heat(intake.main(), air) + mix.nitrousFuelFlow() * heat(intake.nitrousFuel(), air);
-        double late = inside.lateEvaporation() * charge.liquidHeat();
         return new EndGas(
                 Octane.of(mix).map(o -> OptionalDouble.of(o.research())).orElse(OptionalDouble.empty()),
                 mix.lambda(),
@@ -57,7 +55,7 @@ public record EndGas(
                 mix.nitrous() > 0 || mix.nitrousFuelFlow() > 0,
                 air,
                 (nitrousHeat + fuelHeat) / gas,
-                charge.temperature() - late / gas,
+                charge.temperature() - trapped.evaporated() / trapped.freshMass() * mix.totalFlow() / gas,
                 trapped.freshMass() / trapped.mass());
     }
 

@@ -73,7 +73,11 @@ public record KnockModel(
      */
     public Cycle cycle(Cylinder cylinder, EndGas gas, CycleInput input) {
         double octane = gas.octane().orElse(UNKNOWN_OCTANE) + (gas.nitrous() ? octaneOffset : 0);
-        return cylinder.run(input, octane, gas.temperature(input.temperature(), credited(gas.fullCooling())));
+        return cylinder.run(
+                input,
+                octane,
+                gas.temperature(
+                        input.temperature(), Math.min(credited(gas.fullCooling()), gas.warm() - gas.counted())));
     }
 
     /**

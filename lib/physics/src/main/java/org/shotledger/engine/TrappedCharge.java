@@ -1,5 +1,7 @@
 package org.shotledger.engine;
 
+import java.util.function.DoubleUnaryOperator;
+import org.shotledger.curve.Bracket;
 import org.shotledger.fuel.FrozenProducts;
 import org.shotledger.fuel.HeatRelease;
 import org.shotledger.fuel.Mixture;
@@ -17,6 +19,7 @@ import org.shotledger.units.Require;
  * @param unburned properties before burning
  * @param burned properties of the products
  * @param heat released in a cycle and cylinder, J; what fuel still liquid takes while it burns is off it
+ * @param evaporated heat that fuel took from the gas in the cylinder before compression, J
  * @param evaporating what fuel still liquid takes while it burns, J
  */
 public record TrappedCharge(
@@ -26,15 +29,22 @@ public record TrappedCharge(
         GasPolynomial unburned,
         GasPolynomial burned,
         double heat,
+        double evaporated,
         double evaporating) {
     private static final double WATER_GAS = 3.5;
+    /** Ends of the vapour pressures: so cold that next to nothing, and so hot that all fuel is vapour, K. */
+    private static final double COLDEST_FLASH = 180;
+
+    private static final double HOTTEST_FLASH = 420;
+    /** Within which the temperature of a charge still evaporating is found, K. */
+    private static final double SETTLED = 1e-4;
     /**
      * Residual gas and evaporation in the cylinder.
      *
      * @param exhaustPressure before the turbine, Pa
      * @param temperature of the residual gas, K, 600 to 2000; 900 to 1200 is usual
-     * @param lateEvaporation share of the liquid fuel that takes its heat from the gas before burning, 0 to 1; 0.5 is
-     *     common practice
+     * @param lateEvaporation most that evaporates of the liquid fuel before compression and takes its heat from the gas, 0 to 1;
+     *     0.5 is common practice. No more does than the gas can hold as vapour; the rest evaporates while it burns
      */
     public record Inside(double exhaustPressure, double temperature, double lateEvaporation) {
         /** Checks the ranges. */
@@ -59,7 +69,7 @@ public record TrappedCharge(
         double cycles = cycles(engine, rpm);
         GasPolynomial products =
                 addProducts(new GasPolynomial.Builder(), charge.mixture(), 1).build();
-        return trap(engine, cycles, charge, inside, products, release.total() / cycles, 0);
+        return trap(engine, cycles, charge, inside, products, release.total() / cycles);
     }
 
     /**
@@ -79,9 +89,13 @@ public record TrappedCharge(
         Mixture mix = charge.mixture();
         BurnedGas burned =
                 BurnedGas.of(mix, charge.temperature(), engine.clearance() * cycles, engine.compressionRatio());
-        double evaporating = (1 - inside.lateEvaporation()) * charge.liquidHeat() / cycles;
-        return trap(
-                engine, cycles, charge, inside, burned.gas(), burned.heat() / cycles - evaporating, evaporating);
+        TrappedCharge vapour = trap(engine, cycles, charge, inside, burned.gas(), burned.heat() / cycles);
+        return vapour.burning(charge.liquidHeat() / cycles - vapour.evaporated);
+    }
+
+    private TrappedCharge burning(double liquid) {
+        return new TrappedCharge(
+                freshMass, residualMass, temperature, unburned, burned, heat - liquid, evaporated, liquid);
     }
 
     private static double cycles(Engine engine, double rpm) {
@@ -89,22 +103,29 @@ public record TrappedCharge(
     }
 
     private static TrappedCharge trap(
-            Engine engine,
-            double cycles,
-            Charge charge,
-            Inside inside,
-            GasPolynomial products,
-            double heat,
-            double evaporating) {
+            Engine engine, double cycles, Charge charge, Inside inside, GasPolynomial products, double heat) {
         Mixture mix = charge.mixture();
         double fresh = mix.totalFlow() / cycles;
         double residual =
                 inside.exhaustPressure() * engine.clearance() / (products.gasConstant() * inside.temperature());
         GasPolynomial unburned = addProducts(ChargeGas.add(new GasPolynomial.Builder(), mix), mix, residual / fresh)
                 .build();
-        double evaporation = inside.lateEvaporation() * charge.liquidHeat() / cycles;
-        double temperature = mixed(charge.temperature(), fresh, unburned, residual, products, inside, evaporation);
-        return new TrappedCharge(fresh, residual, temperature, unburned, products, heat, evaporating);
+        DoubleUnaryOperator mixed =
+                evaporation -> mixed(charge.temperature(), fresh, unburned, residual, products, inside, evaporation);
+        double stated = inside.lateEvaporation();
+        double all = charge.evaporationHeat(stated, HOTTEST_FLASH) / cycles;
+        double temperature = Math.max(COLDEST_FLASH, mixed.applyAsDouble(all));
+        double possible = charge.evaporationHeat(stated, temperature) / cycles;
+        if (possible < all) {
+            double dry = mixed.applyAsDouble(0);
+            temperature = Bracket.root(
+                    t -> mixed.applyAsDouble(charge.evaporationHeat(stated, t) / cycles) - t,
+                    temperature,
+                    dry,
+                    SETTLED);
+            possible = charge.evaporationHeat(stated, temperature) / cycles;
+        }
+        return new TrappedCharge(fresh, residual, temperature, unburned, products, heat, possible, 0);
     }
 
     /** Temperature at which fresh charge and residual gas hold their joint enthalpy. */
@@ -120,9 +141,11 @@ public record TrappedCharge(
                 residualMass * (enthalpy(products, inside.temperature()) - enthalpy(products, fresh)) - evaporation;
         double cold = enthalpy(unburned, fresh);
         double t = fresh;
-        for (int i = 0; i < 20; i++) {
+        double step = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < 20 && Math.abs(step) > 1e-9; i++) {
             double miss = (freshMass + residualMass) * (enthalpy(unburned, t) - cold) - target;
-            t -= miss / ((freshMass + residualMass) * (unburned.heatCapacity(t) + unburned.gasConstant()));
+            step = miss / ((freshMass + residualMass) * (unburned.heatCapacity(t) + unburned.gasConstant()));
+            t -= step;
         }
         return t;
     }

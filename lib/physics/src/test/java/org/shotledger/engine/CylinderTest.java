@@ -30,8 +30,8 @@ class CylinderTest {
                 nitrousFuel);
         Charge charge = ChargeMixing.mix(intake, engine.breathedVolume(rpm));
         HeatRelease release = WaterGasCombustion.DEFAULT.burn(charge.mixture());
-        TrappedCharge trapped = TrappedCharge.of(
-                engine, rpm, charge, release, new TrappedCharge.Inside(1.2 * pressure, 1050, 0.5));
+        TrappedCharge trapped =
+                TrappedCharge.of(engine, rpm, charge, release, new TrappedCharge.Inside(1.2 * pressure, 1050, 0.5));
         return trapped.cycle(rpm, Wiebe.of(-20, 55), 450, 1.2 * pressure, 95);
     }
 

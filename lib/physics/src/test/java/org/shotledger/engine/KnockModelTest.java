@@ -124,7 +124,7 @@ class KnockModelTest {
         var inside = new TrappedCharge.Inside(2.4e5, 1100, 0);
         TrappedCharge trapped = TrappedCharge.reacting(engine, rpm, charge, inside);
         CycleInput input = trapped.cycle(rpm, BurnPhasing.USUAL.burning(0, nitrous > 0 ? 0.9 : 1), 450, 2.4e5, 95);
-        EndGas gas = EndGas.of(intake, charge, trapped, inside);
+        EndGas gas = EndGas.of(intake, charge, trapped);
         Cylinder cylinder = Cylinder.of(engine);
         double index = model.index(cylinder, gas, input);
         return new Shot(index, base > 0 ? model.retard(cylinder, gas, input, base) : Double.NaN);

@@ -39,9 +39,7 @@ final class ResearchEngine {
         var inside = new TrappedCharge.Inside(EXHAUST, 1000, 0.5);
         TrappedCharge trapped = TrappedCharge.reacting(engine, RPM, charge, inside);
         return model.index(
-                Cylinder.of(engine),
-                EndGas.of(intake, charge, trapped, inside),
-                trapped.cycle(RPM, BURNING, 430, EXHAUST, 95));
+                Cylinder.of(engine), EndGas.of(intake, charge, trapped), trapped.cycle(RPM, BURNING, 430, EXHAUST, 95));
     }
 
     /** Rows of a table of this package without comments and heading. */

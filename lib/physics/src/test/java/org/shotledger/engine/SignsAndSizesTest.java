@@ -211,9 +211,12 @@ class SignsAndSizesTest {
         assertEquals(
                 FACTOR.value(), EngineFactor.calibrate(p.indicated(), ideal).value(), 1e-12);
         EnginePoint shot = at(Setting.of(PETROL, 6000, 0.8, 0.05).sharing(0.9));
-        double whole = at(Setting.of(PETROL, 6000, 0.8, 0.05).sharing(1)).indicated() / FACTOR.value();
+        double whole = at(Setting.of(PETROL, 6000, 0.8, 0.05).sharing(1)).indicated()
+                / FACTOR.value()
+                / shot.trapped().heatLeft();
         double air = TABLE.airPower(shot.charge().mixture(), shot.trapped().temperature(), EnginePoint.PLENUM);
-        NitrousFactor found = NitrousFactor.calibrate(shot.indicated(), FACTOR.value(), whole, air, 0.03);
+        NitrousFactor found = NitrousFactor.calibrate(
+                shot.indicated(), FACTOR.value() * shot.trapped().heatLeft(), whole, air, 0.03);
         assertEquals(0.9, found.value(), 1e-9);
         assertEquals(0.87, found.low(), 1e-9);
     }

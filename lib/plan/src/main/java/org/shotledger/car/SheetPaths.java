@@ -10,6 +10,8 @@ public final class SheetPaths {
     public static final String STROKE = "engine.stroke";
     /** Number of cylinders. */
     public static final String CYLINDERS = "engine.cylinders";
+    /** Share of the work that nitrous adds which arrives. */
+    public static final String NITROUS_WORK = "engine.nitrous-work";
     /** Geometric compression ratio. */
     public static final String COMPRESSION_RATIO = "engine.compression-ratio";
     /** Volumetric efficiency over engine speed. */

@@ -54,8 +54,7 @@ final class CylinderModel {
             double retard,
             boolean nitrous,
             double nitrousWork) {
-        TrappedCharge.Inside inside =
-                new TrappedCharge.Inside(exhaustPressure, RESIDUAL_TEMPERATURE, LATE_EVAPORATION);
+        TrappedCharge.Inside inside = new TrappedCharge.Inside(exhaustPressure, RESIDUAL_TEMPERATURE, LATE_EVAPORATION);
         TrappedCharge trapped = TrappedCharge.reacting(car.engine(), rpm, charge, inside);
         CycleInput base =
                 trapped.cycle(rpm, model.phasing().burning(0, 1), WALL_TEMPERATURE, exhaustPressure, ANY_OCTANE);
@@ -63,7 +62,7 @@ final class CylinderModel {
         CycleInput own = otherBurning
                 ? base.withBurning(model.phasing().burning(retard, nitrous ? EngineModel.NITROUS_DURATION : 1))
                 : base;
-        EndGas gas = EndGas.of(intake, charge, trapped, inside);
+        EndGas gas = EndGas.of(intake, charge, trapped);
         Cycle cycle = model.knock().cycle(model.cylinder(), gas, own);
         double ratio =
                 !otherBurning ? 1 : cycle.work() / model.cylinder().run(base).work();

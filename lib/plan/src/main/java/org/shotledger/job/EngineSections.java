@@ -19,6 +19,7 @@ import org.shotledger.curve.Curve;
 import org.shotledger.engine.ChenFlynn;
 import org.shotledger.engine.Engine;
 import org.shotledger.engine.FrictionModel;
+import org.shotledger.engine.NitrousFactor;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
 import org.shotledger.fuel.Octane;
@@ -27,6 +28,8 @@ import org.shotledger.units.Excerpt;
 
 /** Reads engine and fuels. */
 final class EngineSections {
+    private static final double PULL_BAND = 0.05;
+
     private EngineSections() {}
 
     static Engine engine(Section s) {
@@ -41,6 +44,24 @@ final class EngineSections {
                 .map(t -> Tables.curve("volumetric efficiency", t, "engine speed", "volumetric efficiency"));
         s.sectionIf("friction");
         return s.make(() -> new Engine(name, cylinders, bore, stroke, rod, ratio, ve.orElseThrow(), redLine));
+    }
+
+    /** Share of the nitrous work that arrives; a pull that states no band is taken to know it within 0.05, our choice. */
+    static NitrousFactor nitrousWork(Section engine) {
+        NitrousFactor usual = NitrousFactor.NOT_MEASURED;
+        double share = engine.figureOr(
+                "nitrous-work",
+                FRACTION,
+                0.5,
+                1.1,
+                usual.value(),
+                "not measured, our choice within a band of 88 to 100 %");
+        if (!engine.has("nitrous-work")) {
+            return usual;
+        }
+        double stated = engine.halfWidth("nitrous-work");
+        double band = Double.isNaN(stated) ? PULL_BAND : stated;
+        return engine.make(() -> new NitrousFactor(share, Math.max(0.5, share - band), Math.min(1.1, share + band)));
     }
 
     static FrictionModel friction(Section engine) {

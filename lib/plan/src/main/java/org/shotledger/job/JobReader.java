@@ -24,6 +24,7 @@ import org.shotledger.drive.Driveline;
 import org.shotledger.engine.Engine;
 import org.shotledger.engine.FrictionModel;
 import org.shotledger.engine.MoistAir;
+import org.shotledger.engine.NitrousFactor;
 import org.shotledger.evaluate.Calibration;
 import org.shotledger.nitrous.FlowTested;
 import org.shotledger.nitrous.WetKit;
@@ -156,6 +157,7 @@ final class JobReader {
         Section engine = s.section("engine");
         p.friction = EngineSections.friction(engine);
         p.engine = EngineSections.engine(engine);
+        p.nitrousWork = EngineSections.nitrousWork(engine);
         p.fuels = EngineSections.fuels(s.section("fuels"));
         p.driveline = CarSections.driveline(s.section("driveline"));
         p.basePull = PullSection.basePull(s.section("base-pull"), places, p.fuels, p.driveline);
@@ -182,6 +184,7 @@ final class JobReader {
         private boolean invented;
         private Engine engine;
         private FrictionModel friction;
+        private NitrousFactor nitrousWork;
         private FuelStreams fuels;
         private BasePull basePull;
         private Injection injection;
@@ -215,7 +218,7 @@ final class JobReader {
                     electrical,
                     controller,
                     wiring,
-                    EngineModel.uncalibrated(engine, friction),
+                    EngineModel.uncalibrated(engine, friction).with(nitrousWork),
                     origins);
         }
     }

@@ -19,7 +19,6 @@ import org.shotledger.engine.EngineFactor;
 import org.shotledger.evaluate.Calibration;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
-import org.shotledger.limits.Provenance;
 import org.shotledger.setup.Factor;
 
 /** From heat to power at the wheels. */
@@ -153,15 +152,16 @@ final class PowerEntries {
     }
 
     private static void share(LedgerPen pen, Subject from) {
-        pen.calculated(
+        double value = from.car().model().nitrous().value();
+        pen.given(
                         "nitrous-work-share",
                         "share of the work that nitrous adds which arrives",
                         "k_N",
-                        RATIO,
-                        from.car().model().nitrous().value())
+                        FRACTION,
+                        value,
+                        SheetPaths.NITROUS_WORK,
+                        "not measured, a band; to be replaced by a pull with nitrous; our choice, no source")
                 .uncertain(PowerUncertainty.nitrousShare(from.car()))
-                .by("not measured, a band; to be replaced by this engine's own pulls", "our choice, no source")
-                .provenance(Provenance.ASSUMED)
                 .enter();
     }
 

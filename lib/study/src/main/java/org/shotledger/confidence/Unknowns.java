@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import org.shotledger.car.Car;
 import org.shotledger.car.EngineModel;
 import org.shotledger.car.Origin;
+import org.shotledger.car.SheetPaths;
 import org.shotledger.engine.KnockModel;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.engine.NitrousFactor;
@@ -42,10 +43,11 @@ public final class Unknowns {
     private static final double VOLTAGE_DEVIATION = 0.1;
     /**
      * Wires, sensors and their readings, and money: their bands are judged where they stand, and no power or limit follows from them. The
-     * errors of flow tests are in the band of the jets they tested.
+     * errors of flow tests are in the band of the jets they tested, and that of the nitrous work in the engine model.
      */
     private static final Pattern NOT_OF_THE_ANSWER =
-            Pattern.compile("(wiring|controller|readings|parts|track|electrical|flow-tests)\\..*");
+            Pattern.compile("(wiring|controller|readings|parts|track|electrical|flow-tests)\\..*|"
+                    + Pattern.quote(SheetPaths.NITROUS_WORK));
 
     private static final String CHOICE = "no source, our choice";
 
@@ -117,14 +119,16 @@ public final class Unknowns {
                 fuel.source(),
                 tested ? "another flow test of the fuel jets" : "flow test of the fuel jets");
         NitrousFactor work = car.model().nitrous();
+        Optional<Origin> stated = car.origin(SheetPaths.NITROUS_WORK);
         if (work.high() > work.low()) {
             all.add(new Unknown(
                     Factor.NITROUS_WORK.words(),
                     Unknown.Kind.MODEL,
                     Distribution.band(new FlowBand(work.low() / work.value(), 1, work.high() / work.value())),
                     World::withNitrousWork,
-                    Provenance.ESTIMATED,
-                    "not measured: from no extra heat loss to the weakest outside figure",
+                    stated.map(o -> Provenance.ofWords(o.provenance())).orElse(Provenance.ESTIMATED),
+                    stated.map(Origin::source)
+                            .orElse("not measured: from no extra heat loss to the weakest outside figure"),
                     "a pull with a small shot",
                     1));
         }

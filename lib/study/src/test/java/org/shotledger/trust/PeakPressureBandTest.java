@@ -48,8 +48,7 @@ class PeakPressureBandTest {
         var charge =
                 ChargeMixing.mix(new Intake(plenum, 310, 0.008, 0, 0, fuel, 0.9, fuel, 0), engine.breathedVolume(3500));
         var heat = WaterGasCombustion.DEFAULT.burn(charge.mixture());
-        var trapped =
-                TrappedCharge.of(engine, 3500, charge, heat, new TrappedCharge.Inside(1.1 * plenum, 1050, 0.5));
+        var trapped = TrappedCharge.of(engine, 3500, charge, heat, new TrappedCharge.Inside(1.1 * plenum, 1050, 0.5));
         return SparkTiming.best(Cylinder.of(engine), trapped.cycle(3500, Wiebe.of(-20, 60), 450, 1.1 * plenum, 95))
                 .cycle()
                 .peakPressure();
