@@ -12,7 +12,6 @@ import org.shotledger.display.Displayable;
 import org.shotledger.document.Cautions;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
-import org.shotledger.flow.FlowFactor;
 import org.shotledger.nitrous.FeedStudy;
 import org.shotledger.nitrous.FlowTested;
 import org.shotledger.nitrous.NozzlePassages;
@@ -172,8 +171,8 @@ public final class FlowTables {
                 first.seconds(),
                 Both.of(QuantityKind.MASS, first.mass()),
                 Double.isNaN(first.volume()) ? " by the scale" : " or " + Both.of(QuantityKind.VOLUME, first.volume()),
-                100 * NINETY * advice.wanted(),
-                100 * NINETY * Math.hypot(advice.wanted(), FlowFactor.OTHER_STATES),
+                100 * NINETY * first.after().deviation(),
+                100 * Math.log(first.after().band().high() / first.after().band().best()),
                 NINETY * first.lambdaNow(),
                 NINETY * first.lambdaAfter());
     }

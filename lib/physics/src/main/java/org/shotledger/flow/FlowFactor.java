@@ -28,8 +28,8 @@ public record FlowFactor(double logarithm, double deviation, int tests) {
     /** Change of the logarithm of the factor by which its effect on the flow is tried. */
     private static final double STEP = 0.02;
 
-    /** A path that answers a factor with less than this share lets the jets' flow not be told. */
-    private static final double LEAST_EFFECT = 0.05;
+    /** A path that answers a factor with less than this share lets the jets' flow not be told: our choice. */
+    public static final double LEAST_EFFECT = 0.05;
 
     private static final double FURTHEST = Math.log(8);
     private static final double TOLERANCE = 1e-7;
@@ -66,7 +66,7 @@ public record FlowFactor(double logarithm, double deviation, int tests) {
     public FlowFactor after(FlowTest test, DoubleUnaryOperator flowOfFactor, double stateDeviation) {
         Checks.notNegative("Flow test", "error from the state", stateDeviation, "");
         double found = explain(test.flow(), flowOfFactor);
-        double effect = effect(flowOfFactor, found);
+        double effect = new FlowFactor(found, deviation, tests).effect(flowOfFactor);
         if (!(effect >= LEAST_EFFECT)) {
             throw new IllegalArgumentException(
                     "The flow test of " + test.flow()
@@ -90,9 +90,16 @@ public record FlowFactor(double logarithm, double deviation, int tests) {
         return Roots.find(miss, -FURTHEST, low, FURTHEST, high, TOLERANCE);
     }
 
-    private static double effect(DoubleUnaryOperator flowOfFactor, double log) {
-        double above = flowOfFactor.applyAsDouble(Math.exp(log + STEP));
-        double below = flowOfFactor.applyAsDouble(Math.exp(log - STEP));
+    /**
+     * How much of a change of the factor arrives at the flow of a whole arrangement.
+     *
+     * @param flowOfFactor flow, kg/s, over the factor; rising
+     * @return change of the flow's logarithm for a change of 1 of the factor's, around this mean: 1 where nothing but the jets limits,
+     *     0 where they do not matter
+     */
+    public double effect(DoubleUnaryOperator flowOfFactor) {
+        double above = flowOfFactor.applyAsDouble(Math.exp(logarithm + STEP));
+        double below = flowOfFactor.applyAsDouble(Math.exp(logarithm - STEP));
         return Math.log(above / below) / (2 * STEP);
     }
 

@@ -66,21 +66,6 @@ class FlowFactorTest {
         assertThrows(IllegalArgumentException.class, () -> FlowTestPlan.of(UNTESTED, 0.01, 0.036, mass, 0.2, 0.015));
     }
 
-    // outcome 100 from nitrous (deviation 0.31) and 300 from fuel (0.12): variances 961 and 1296; a test of the nitrous
-    // leaves
-    // (100 hypot(0.0299, 0.06))^2 = 45, one of the fuel (300 hypot(0.0291, 0.06))^2 = 400, so the nitrous goes first
-    @Test
-    void firstTestIsTheOneThatNarrowsTheOutcomeMost() {
-        FlowFactor fuel = new FlowFactor(0, 0.12, 0);
-        List<FlowTestPlan.Gain> gains = FlowTestPlan.rank(List.of(
-                new FlowTestPlan.Candidate("nitrous jets", 100, new FlowFactor(0, 0.31, 0), 0.03),
-                new FlowTestPlan.Candidate("fuel jets", 300, fuel, 0.03)));
-        assertEquals("nitrous jets", gains.get(0).name());
-        assertEquals(Math.sqrt(961 + 1296), gains.get(0).before(), 1e-9);
-        assertEquals(Math.sqrt(45 + 1296), gains.get(0).after(), 0.01);
-        assertEquals(Math.sqrt(961 + 400), gains.get(1).after(), 0.02);
-    }
-
     // the scatter that is added for other states is what the class law leaves within one source and one kind of inlet
     @Test
     void scatterWithinASourceIsWhatIsAddedForOtherStates() {
