@@ -109,10 +109,24 @@ public record FlowTestRig(
     /**
      * What is known of the jets before the test.
      *
-     * @return the factor after the last test of this side; the untested one where there was none
+     * @return the factor after the last test of this side, less sure by the whole width of the class where that was of jets of another
+     *     size; the untested one where there was none
      */
     public FlowFactor known() {
-        return kit.lastTest(side).map(FlowTested::after).orElseGet(() -> FlowFactor.untested(untested));
+        return kit.lastTest(side)
+                .map(last ->
+                        last.isFarFrom(bore) ? last.after().lessSure(ofTheClass(last)) : last.after())
+                .orElseGet(() -> FlowFactor.untested(untested));
+    }
+
+    /** The kit's own band is that of the test by now; the class's stands in what was known before the first one. */
+    private double ofTheClass(FlowTested last) {
+        return kit.tests().stream()
+                .filter(test -> test.side() == side)
+                .findFirst()
+                .orElse(last)
+                .before()
+                .deviation();
     }
 
     /**

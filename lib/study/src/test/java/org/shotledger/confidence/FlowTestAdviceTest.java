@@ -7,14 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.flow.FlowFactor;
 import org.shotledger.job.Job;
+import org.shotledger.job.Starter;
 import org.shotledger.nitrous.FlowTested;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.nitrous.JetSide;
@@ -97,6 +101,38 @@ class FlowTestAdviceTest {
                 then.plan().stated().power(),
                 1e-6 * advice.plan().stated().power(),
                 "a test that finds what was expected moves nothing but the band");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"five-cylinder", "v8"})
+    void theSameHoldsForACarBegunFromADozenFigures(String like, @TempDir Path folder) {
+        Starter.write(folder.resolve(like), like, Map.of(), folder);
+        Job begun = Job.load(folder.resolve(like));
+        Setup jetted = begun.setup().withJets(new JetPair(40 * THOU, 22 * THOU));
+        FlowTestAdvice told = FlowTestAdvice.of(Plan.of(begun.withCases(begun.cases().subList(0, 1)), jetted));
+        assertEquals(2, told.tests().size(), like);
+        for (FlowTestAdvice.Worth promised : told.tests()) {
+            Job made = begun.adding(
+                    asWritten(promised, told.plan().stated().at().air().pressure()));
+            FlowTested test = made.flowTests().get(0);
+            assertEquals(promised.flow(), test.expected(), 1e-6 * test.expected());
+            assertEquals(promised.after().deviation(), test.after().deviation(), 1e-6);
+            FlowTestAdvice then = FlowTestAdvice.of(Plan.of(made.withCases(made.cases().subList(0, 1)), jetted));
+            assertEquals(promised.lambdaAfter(), then.tests().get(0).lambdaNow(), 1e-5);
+        }
+    }
+
+    /** A test of jets of another size leaves the fitted ones to be tested: the sheet says so, and the advice too. */
+    @Test
+    void aTestOfOtherJetsThanTheFittedIsNoReasonNotToTestThese() {
+        FlowTestAdvice.Worth nitrous = of(advice, JetSide.NITROUS);
+        double ambient = advice.plan().stated().at().air().pressure();
+        String other = asWritten(nitrous, ambient)
+                .replace(String.format(Locale.ROOT, "%.6f mm", 1e3 * nitrous.bore()), "0.8 mm")
+                .replace(String.format(Locale.ROOT, "%.9f kg", 20 - nitrous.mass()), "19.45 kg");
+        Plan then = plan(job.adding(other));
+        assertTrue(then.outside().toString().contains("test again with these"), then.outside()::toString);
+        assertTrue(of(FlowTestAdvice.of(then), JetSide.NITROUS).seconds() > 1, "these are worth a test");
     }
 
     /**
