@@ -100,7 +100,7 @@ public final class FlowTables {
 
     private static FeedStudy study(Outcome outcome) {
         OperatingPoint point = Peak.of(outcome);
-        WetKit kit = outcome.car().nitrous();
+        WetKit kit = outcome.car().nitrous().suited(outcome.setup().jets().orElseThrow());
         OptionalDouble passage = kit.passages()
                 .map(NozzlePassages::nitrousBore)
                 .map(OptionalDouble::of)
@@ -212,7 +212,9 @@ public final class FlowTables {
                 Both.of(QuantityKind.MASS, first.mass()),
                 Double.isNaN(first.volume()) ? " by the scale" : " or " + Both.of(QuantityKind.VOLUME, first.volume()),
                 100 * NINETY * first.after().deviation(),
-                100 * Math.log(first.after().band().high() / first.after().band().best()),
+                100
+                        * Math.log(first.after().band().high()
+                                / first.after().band().best()),
                 NINETY * first.lambdaNow(),
                 NINETY * first.lambdaAfter());
     }

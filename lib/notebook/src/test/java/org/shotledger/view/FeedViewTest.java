@@ -23,7 +23,8 @@ class FeedViewTest {
         assertTrue(
                 Demo.column(rows, 0).stream().anyMatch(cell -> Math.abs(Double.parseDouble(cell) - own) < 1e-6),
                 () -> own + " mm is not in " + Demo.column(rows, 0));
-        // the passages of 1.8 mm (71 thou) have over four times the area of the smallest jets shown, and no more than the largest with
+        // the passages of 1.8 mm (71 thou) have over four times the area of the smallest jets shown, and no more than
+        // the largest with
         // their boiling flow behind them
         List<String> choking = Demo.column(rows, 1);
         assertEquals("nitrous jet", choking.get(0));
@@ -33,7 +34,8 @@ class FeedViewTest {
     @Test
     void theWholeSideIsShownByOneVerb() {
         String html = Session.feed(PLAN).toHtml();
-        for (String part : List.of("<svg", "What limits the nitrous oxide", "filter half blocked", "not purged", "until liquid")) {
+        for (String part :
+                List.of("<svg", "What limits the nitrous oxide", "filter half blocked", "not purged", "until liquid")) {
             assertTrue(html.contains(part), part);
         }
         Setup dry = PLAN.setup().withoutJets();
@@ -46,7 +48,10 @@ class FeedViewTest {
         FlowTestAdvice.Worth first = advice.tests().get(0);
         String said = FlowTables.said(advice);
         // a normal distribution holds nine in ten within 1.645 deviations
-        String day = String.format(java.util.Locale.ROOT, "%.0f %% on the day", 164.5 * first.after().deviation());
+        String day = String.format(
+                java.util.Locale.ROOT,
+                "%.0f %% on the day",
+                164.5 * first.after().deviation());
         assertTrue(said.contains(day), said);
         Listing rows = FlowTables.chances("the flows alone", advice.chances(unknown -> false, 1 << 12, 3));
         assertEquals(3, Demo.column(rows, 0).size());

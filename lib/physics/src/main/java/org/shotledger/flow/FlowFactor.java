@@ -74,9 +74,8 @@ public record FlowFactor(double logarithm, double deviation, int tests, double s
         double found = explain(test.flow(), flowOfFactor);
         double effect = new FlowFactor(found, deviation, tests, surprise).effect(flowOfFactor);
         if (!(effect >= LEAST_EFFECT)) {
-            throw new IllegalArgumentException(
-                    "The flow test of " + grams(test.flow())
-                            + " says nothing about the jets: something before them limits the flow; test with smaller jets.");
+            throw new IllegalArgumentException("The flow test of " + grams(test.flow())
+                    + " says nothing about the jets: something before them limits the flow; test with smaller jets.");
         }
         double error = Math.hypot(test.deviation(), stateDeviation) / effect;
         double both = Math.hypot(deviation, error);

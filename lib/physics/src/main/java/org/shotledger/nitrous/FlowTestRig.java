@@ -109,24 +109,10 @@ public record FlowTestRig(
     /**
      * What is known of the jets before the test.
      *
-     * @return the factor after the last test of this side, less sure by the whole width of the class where that was of jets of another
-     *     size; the untested one where there was none
+     * @return what earlier tests tell of jets of this size; the untested factor where there was none
      */
     public FlowFactor known() {
-        return kit.lastTest(side)
-                .map(last ->
-                        last.isFarFrom(bore) ? last.after().lessSure(ofTheClass(last)) : last.after())
-                .orElseGet(() -> FlowFactor.untested(untested));
-    }
-
-    /** The kit's own band is that of the test by now; the class's stands in what was known before the first one. */
-    private double ofTheClass(FlowTested last) {
-        return kit.tests().stream()
-                .filter(test -> test.side() == side)
-                .findFirst()
-                .orElse(last)
-                .before()
-                .deviation();
+        return kit.known(side, bore).orElseGet(() -> FlowFactor.untested(untested));
     }
 
     /**
@@ -168,12 +154,6 @@ public record FlowTestRig(
         if (effect < FlowFactor.LEAST_EFFECT || known().deviation() <= ENOUGH * aim) {
             return new FlowTestPlan(0, 0);
         }
-        return FlowTestPlan.of(
-                known(),
-                aim,
-                expected(),
-                massDeviation / effect,
-                secondsDeviation / effect,
-                state);
+        return FlowTestPlan.of(known(), aim, expected(), massDeviation / effect, secondsDeviation / effect, state);
     }
 }

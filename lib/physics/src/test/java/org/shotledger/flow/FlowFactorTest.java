@@ -40,7 +40,8 @@ class FlowFactorTest {
         assertEquals(2, twice.tests());
     }
 
-    // by hand: 0 +- 0.310, then a test of ln(0.5) = -0.693 +- 0.05: z = -0.693/0.314 = -2.21, so the 0.0494 of the closed form
+    // by hand: 0 +- 0.310, then a test of ln(0.5) = -0.693 +- 0.05: z = -0.693/0.314 = -2.21, so the 0.0494 of the
+    // closed form
     // becomes 0.109; then one of ln(1) = 0 +- 0.05: mean -0.676, both 0.1199, z = 5.64, and 0.0454 becomes 0.256
     @Test
     void testsThatContradictEachOtherLeaveLessKnownThanEitherClaims() {

@@ -35,7 +35,8 @@ class FeedStudyTest {
         assertFalse(changes.get(2).withinBand());
     }
 
-    // hold-up over flow by hand: 8.7 mm of bore over 3.2 m is 190 mL; saturated liquid of 20 degC has 785 kg/m3 (handbook value)
+    // hold-up over flow by hand: 8.7 mm of bore over 3.2 m is 190 mL; saturated liquid of 20 degC has 785 kg/m3
+    // (handbook value)
     @Test
     void aHoseThatWasNotPurgedIsFullOfLiquidAfterItsFillTime() {
         List<FeedStudy.Change> changes = STUDY.changes(1.2e-3);

@@ -182,8 +182,7 @@ public record FlowTestAdvice(Plan plan, List<Worth> tests) {
 
         private Worth nitrous() {
             double start = plan.setup().bottle().startTemperature();
-            double pressure =
-                    NitrousOxide.saturationPressure(Math.min(start, NitrousOxide.CRITICAL_TEMPERATURE - 1));
+            double pressure = NitrousOxide.saturationPressure(Math.min(start, NitrousOxide.CRITICAL_TEMPERATURE - 1));
             TestBottle bottle =
                     new TestBottle(pressure, TestInstruments.deviation(with.gauge() * pressure), Double.NaN);
             FlowTestRig rig = FlowTestRig.nitrous(kit, kit.nozzles(), jets.nitrousBore(), bottle, ambient);
@@ -196,8 +195,7 @@ public record FlowTestAdvice(Plan plan, List<Worth> tests) {
             double density =
                     plan.car().fuels().nitrous().density(plan.car().fuels().temperature());
             double gauge = TestInstruments.deviation(with.gauge() * drop);
-            FlowTestRig rig =
-                    FlowTestRig.fuel(kit, kit.nozzles(), jets.fuelBore(), density, drop, gauge, ambient);
+            FlowTestRig rig = FlowTestRig.fuel(kit, kit.nozzles(), jets.fuelBore(), density, drop, gauge, ambient);
             double mass = density * TestInstruments.deviation(with.cylinder());
             return worth(rig, mass, Double.POSITIVE_INFINITY, density);
         }
@@ -207,9 +205,8 @@ public record FlowTestAdvice(Plan plan, List<Worth> tests) {
             FlowTestPlan discharge = rig.discharge(wanted, massDeviation, watch);
             double mass = Math.min(discharge.mass(), most);
             double seconds = mass / rig.expected();
-            WetKit after = mass > 0
-                    ? kit.after(rig.told("advised", new FlowTest(mass, massDeviation, seconds, watch)))
-                    : kit;
+            WetKit after =
+                    mass > 0 ? kit.after(rig.told("advised", new FlowTest(mass, massDeviation, seconds, watch))) : kit;
             Factor factor = rig.side() == JetSide.NITROUS ? Factor.NITROUS_FLOW : Factor.FUEL_JET_FLOW;
             double power = Math.abs(slope(factor, OperatingPoint::wheelPower));
             return new Worth(
@@ -238,7 +235,7 @@ public record FlowTestAdvice(Plan plan, List<Worth> tests) {
         /** Of the logarithm of the flow of one side, as {@link Unknowns} draw it. */
         private double deviation(WetKit with, Factor side) {
             return side == Factor.FUEL_JET_FLOW
-                    ? with.fuel().jet().factors().logarithmicDeviation()
+                    ? with.suited(jets).fuel().jet().factors().logarithmicDeviation()
                     : at(with, plan.stated().at()).nitrous().band().logarithmicDeviation();
         }
 
