@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -20,6 +22,11 @@ import org.zeromq.ZMQ;
 
 /** A page that opens comms to a running kernel: each message is framed by busy and idle, or a control would freeze. */
 class KernelCommTest {
+
+    /** Frames of a request: delimiter, signature, header; what is published has its topic before them, and the parent behind. */
+    private static final int HEADER = 2;
+
+    private static final int PARENT = 4;
 
     private final Wire wire = new Wire("a secret");
 
@@ -77,9 +84,9 @@ class KernelCommTest {
         heard.setReceiveTimeOut(20_000);
     }
 
-    /** What the kernel says to all until it is idle again, or says nothing more. */
+    /** What the kernel says to all about one request until it is idle again, or says nothing more. */
     private List<String> ask(ZMQ.Socket shell, ZMQ.Socket heard, String type, JsonObject content) {
-        send(shell, type, content);
+        String request = send(shell, type, content);
         List<String> said = new ArrayList<>();
         while (!said.contains("idle")) {
             byte[] topic = heard.recv();
@@ -90,7 +97,9 @@ class KernelCommTest {
             while (heard.hasReceiveMore()) {
                 frames.add(heard.recv());
             }
-            wire.decode(frames).map(KernelCommTest::said).ifPresent(said::add);
+            if (new String(frames.get(PARENT), StandardCharsets.UTF_8).contains(request)) {
+                wire.decode(frames).map(KernelCommTest::said).ifPresent(said::add);
+            }
         }
         return said;
     }
@@ -103,11 +112,16 @@ class KernelCommTest {
         };
     }
 
-    private void send(ZMQ.Socket shell, String type, JsonObject content) {
+    /** Sends a request and gives its identity. */
+    private String send(ZMQ.Socket shell, String type, JsonObject content) {
         List<byte[]> request = wire.encode(List.of(), type, new JsonObject(), content);
         for (int i = 0; i < request.size(); i++) {
             shell.send(request.get(i), i < request.size() - 1 ? ZMQ.SNDMORE : 0);
         }
+        return JsonParser.parseString(new String(request.get(HEADER), StandardCharsets.UTF_8))
+                .getAsJsonObject()
+                .get("msg_id")
+                .getAsString();
     }
 
     private static void serve(Kernel kernel) {

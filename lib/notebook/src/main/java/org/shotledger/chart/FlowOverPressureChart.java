@@ -44,12 +44,14 @@ public record FlowOverPressureChart(
         int last = best.length - 1;
         String alt = String.format(
                 java.util.Locale.ROOT,
-                "From %s to %s in the bottle the flow rises by %.0f %%, by a square root of the pressure drop it would by %.0f %%; the"
-                        + " band is far wider than either.",
+                "From %s to %s in the bottle the flow rises by %.0f %%, by a square root of the pressure drop it would by %.0f %%;"
+                        + " nine times out of ten it lies from %.0f %% below the line to %.0f %% above it.",
                 QuantityKind.ABSOLUTE_PRESSURE.text(pressure[0], system),
                 QuantityKind.ABSOLUTE_PRESSURE.text(pressure[last], system),
                 100 * (best[last] / best[0] - 1),
-                100 * (squareRoot[last] / squareRoot[0] - 1));
+                100 * (squareRoot[last] / squareRoot[0] - 1),
+                100 * (1 - low[last] / best[last]),
+                100 * (high[last] / best[last] - 1));
         Plot plot = Plot.of(
                 "flow-over-bottle-pressure",
                 "Nitrous oxide over bottle pressure",

@@ -37,9 +37,9 @@ public final class Help implements Displayable {
                     "what is wrong with the log, and how far it lies off the plan"),
             new Topic(
                     "Know the jets better",
-                    "FlowTestAdvice.of(plan)\njob.flowTests()\n"
+                    "feed(plan)\nFlowTestAdvice.of(plan)\njob.flowTests()\n"
                             + "Plan.of(job.with(job.car().with(job.car().nitrous().withFlowLaw(OrificeLaw.EQUILIBRIUM))), plan.setup())",
-                    "which flow test to make first and what it is worth, what those in the sheet told, the same plan by another law"),
+                    "which part chokes with each jet and what a filter, a hose or a missed purge moves, which flow test to make first and what it is worth, what those in the sheet told, the same plan by another law"),
             new Topic(
                     "Ask why",
                     "why(plan, \"nitrous-flow\")",

@@ -2,6 +2,7 @@ package org.shotledger.session;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.shotledger.display.Displayable;
 import org.shotledger.document.CustomerDocument;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.job.Job;
@@ -10,6 +11,7 @@ import org.shotledger.plan.Plan;
 import org.shotledger.setup.Setup;
 import org.shotledger.table.Listing;
 import org.shotledger.table.Shown;
+import org.shotledger.view.FeedView;
 import org.shotledger.view.Issue;
 import org.shotledger.view.LedgerTables;
 import org.shotledger.view.PlanDocument;
@@ -154,6 +156,17 @@ public final class Session {
      */
     public static Listing why(Outcome outcome, String key) {
         return LedgerTables.why(Ledgers.of(outcome), key).in(Viewing.units());
+    }
+
+    /**
+     * The nitrous side of a plan as a whole: flow over bottle pressure with its band, which part chokes with each jet, and how far a half-blocked
+     * filter, a long hose and a missed purge move the flow.
+     *
+     * @param plan the plan
+     * @return pictures and tables, in the units of the session
+     */
+    public static Displayable feed(Plan plan) {
+        return FeedView.of(plan, Viewing.units());
     }
 
     /**

@@ -7,12 +7,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.shotledger.confidence.FlowTestAdvice;
 import org.shotledger.display.Displayable;
 import org.shotledger.document.Cautions;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
-import org.shotledger.flow.FlowFactor;
 import org.shotledger.nitrous.FeedStudy;
 import org.shotledger.nitrous.FlowTested;
 import org.shotledger.nitrous.NozzlePassages;
@@ -42,27 +42,37 @@ public final class FlowTables {
         double[] bores = Arrays.stream(outcome.car().nitrous().ladder().bores())
                 .filter(bore -> bore >= SMALLEST * own && bore <= LARGEST * own)
                 .toArray();
-        int every = Math.max(1, (bores.length + MOST - 1) / MOST);
-        List<FeedStudy.Rung> rungs = study(outcome).rungs(thinned(bores, every));
+        List<FeedStudy.Rung> rungs = study(outcome).rungs(thinned(bores, own));
         return Listing.of(
                 "What limits the nitrous oxide with each jet, all nozzles open",
                 rungs,
                 column("Jet", QuantityKind.BORE, FeedStudy.Rung::bore),
-                words("Limits", rung -> rung.limit().isEmpty() ? "nothing chokes" : rung.limit() + ", choked"),
+                words("Chokes", rung -> choked(rung.limit())),
                 column("Flow", QuantityKind.MASS_FLOW, rung -> rung.flow().best()),
                 column(
                         "nine times out of ten from",
                         QuantityKind.MASS_FLOW,
                         rung -> rung.flow().low()),
-                column("to", QuantityKind.MASS_FLOW, rung -> rung.flow().high()));
+                column("to", QuantityKind.MASS_FLOW, rung -> rung.flow().high()),
+                words("Chokes at the ends of the band", rung -> {
+                    boolean same = rung.limitLow().equals(rung.limit())
+                            && rung.limitHigh().equals(rung.limit());
+                    return same ? "the same" : choked(rung.limitLow()) + " to " + choked(rung.limitHigh());
+                }));
     }
 
-    private static double[] thinned(double[] bores, int every) {
-        double[] some = new double[(bores.length + every - 1) / every];
-        for (int i = 0; i < some.length; i++) {
-            some[i] = bores[i * every];
-        }
-        return some;
+    private static String choked(String limit) {
+        return limit.isEmpty() ? "nothing" : limit;
+    }
+
+    /** At most so many that the table stays short, the plan's own among them where the ladder has it. */
+    private static double[] thinned(double[] bores, double own) {
+        int every = Math.max(1, (bores.length + MOST - 1) / MOST);
+        int start = Math.max(0, Arrays.binarySearch(bores, own)) % every;
+        return IntStream.range(0, bores.length)
+                .filter(i -> i % every == start)
+                .mapToDouble(i -> bores[i])
+                .toArray();
     }
 
     /**
@@ -77,9 +87,12 @@ public final class FlowTables {
                 study(outcome).changes(outcome.setup().jets().orElseThrow().nitrousBore()),
                 words("Change", FeedStudy.Change::name),
                 column("Flow against before", QuantityKind.FRACTION, change -> change.ratio() - 1),
+                words("Chokes then", change -> choked(change.feed().chokingElement())),
                 words(
-                        "Limits then",
-                        change -> change.feed().choked() ? change.feed().chokingElement() : "nothing chokes"),
+                        "Lasts",
+                        change -> Double.isInfinite(change.seconds())
+                                ? "until mended"
+                                : "until liquid comes, about " + Both.of(QuantityKind.TIME, change.seconds())),
                 words(
                         "Smaller than what is not known",
                         change -> change.withinBand() ? "yes, within the band" : "no, beyond the band"));
@@ -87,7 +100,7 @@ public final class FlowTables {
 
     private static FeedStudy study(Outcome outcome) {
         OperatingPoint point = Peak.of(outcome);
-        WetKit kit = outcome.car().nitrous();
+        WetKit kit = outcome.car().nitrous().suited(outcome.setup().jets().orElseThrow());
         OptionalDouble passage = kit.passages()
                 .map(NozzlePassages::nitrousBore)
                 .map(OptionalDouble::of)
@@ -140,6 +153,7 @@ public final class FlowTables {
                 advice.tests(),
                 words("Test", test -> test.side().words()),
                 column("with jets of", QuantityKind.BORE, FlowTestAdvice.Worth::bore),
+                column("at", QuantityKind.ABSOLUTE_PRESSURE, FlowTestAdvice.Worth::pressure),
                 column("Expected flow", QuantityKind.MASS_FLOW, FlowTestAdvice.Worth::flow),
                 column("Discharge", QuantityKind.TIME, FlowTestAdvice.Worth::seconds),
                 column("goes through", QuantityKind.MASS, FlowTestAdvice.Worth::mass),
@@ -151,16 +165,41 @@ public final class FlowTables {
     }
 
     /**
+     * How the chances of a plan move with each test, if the tests find what is expected.
+     *
+     * @param drawn what was drawn, in words
+     * @param steps what {@link FlowTestAdvice#chances} gave for it
+     * @return one row a state of knowledge
+     */
+    public static Listing chances(String drawn, List<FlowTestAdvice.Step> steps) {
+        return Listing.of(
+                "Chances before and after the flow tests, drawn: " + drawn,
+                steps,
+                words("What is known", FlowTestAdvice.Step::name),
+                words("The power is reached", step -> step.chances().reach().text()),
+                words("Every limit is kept", step -> step.chances().keep().text()),
+                words("Both", step -> step.chances().both().text()),
+                column(
+                        "Power, nine times out of ten from",
+                        QuantityKind.POWER,
+                        step -> step.chances().power().quantile(0.05)),
+                column("to", QuantityKind.POWER, step -> step.chances().power().quantile(0.95)));
+    }
+
+    /**
      * The advice in words.
      *
      * @param advice the advice
      * @return what to do first and what it is good for; that nothing is worth it, where nothing is
      */
     public static String said(FlowTestAdvice advice) {
+        if (advice.tests().isEmpty()) {
+            return "This plan sprays no nitrous oxide: there are no jets to test.";
+        }
         List<FlowTestAdvice.Worth> worth =
                 advice.tests().stream().filter(test -> test.seconds() > 0).toList();
         if (worth.isEmpty()) {
-            return "No flow test is worth making: the jets are known as well as a test would tell.";
+            return "No flow test is worth making: the jets are known as well as a test would tell, or do not limit their flow.";
         }
         FlowTestAdvice.Worth first = worth.get(0);
         return String.format(
@@ -172,8 +211,10 @@ public final class FlowTables {
                 first.seconds(),
                 Both.of(QuantityKind.MASS, first.mass()),
                 Double.isNaN(first.volume()) ? " by the scale" : " or " + Both.of(QuantityKind.VOLUME, first.volume()),
-                100 * NINETY * advice.wanted(),
-                100 * NINETY * Math.hypot(advice.wanted(), FlowFactor.OTHER_STATES),
+                100 * NINETY * first.after().deviation(),
+                100
+                        * Math.log(first.after().band().high()
+                                / first.after().band().best()),
                 NINETY * first.lambdaNow(),
                 NINETY * first.lambdaAfter());
     }

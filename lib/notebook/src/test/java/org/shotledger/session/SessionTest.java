@@ -41,7 +41,7 @@ class SessionTest {
     @Test
     void helpShowsWhatToTypeForEveryStaticOfTheSession() {
         String help = Session.help().toText();
-        for (String name : new String[] {"units(", "file(", "why(", "document(", "analyse("}) {
+        for (String name : new String[] {"units(", "file(", "why(", "document(", "analyse(", "feed("}) {
             assertTrue(help.contains(name), name);
         }
         assertTrue(Session.help().toHtml().contains("plan.setup()"));

@@ -1,5 +1,6 @@
 package org.shotledger.flow;
 
+import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -14,11 +15,16 @@ import java.util.function.DoubleUnaryOperator;
  * is 0.0200: e = 0.0309. Then m' = -0.182 (0.0958/(0.0958 + 0.00096)) = -0.1805, a factor of 0.835, and s' = 0.0308. With 0.06 for
  * other states, hypot(0.0308, 0.06) = 0.0674, the band goes from 0.747 to 0.933.
  *
+ * <p>What was known and the test may contradict each other: with {@code z = (y - m) / hypot(s, e)} beyond 1 the two disagree by more than
+ * they say of themselves, and {@code s'} is multiplied by {@code |z|} (Birge ratio of two values, R. T. Birge, Phys. Rev. 40 (1932)
+ * 207, from memory). Two tests that do not go together so leave less known than either claimed.
+ *
  * @param logarithm mean of the natural logarithm of the factor
  * @param deviation one standard deviation of it, above 0
  * @param tests how many tests stand behind it
+ * @param surprise z of the last test: how far it lay from what was known before, in standard deviations of both; 0 without a test
  */
-public record FlowFactor(double logarithm, double deviation, int tests) {
+public record FlowFactor(double logarithm, double deviation, int tests, double surprise) {
     /**
      * What a factor found in one state may be off in another: pooled scatter of the class law within one source and hole, 0.04 to
      * 0.10 (from the measured holes).
@@ -28,8 +34,8 @@ public record FlowFactor(double logarithm, double deviation, int tests) {
     /** Change of the logarithm of the factor by which its effect on the flow is tried. */
     private static final double STEP = 0.02;
 
-    /** A path that answers a factor with less than this share lets the jets' flow not be told. */
-    private static final double LEAST_EFFECT = 0.05;
+    /** A path that answers a factor with less than this share lets the jets' flow not be told: our choice. */
+    public static final double LEAST_EFFECT = 0.05;
 
     private static final double FURTHEST = Math.log(8);
     private static final double TOLERANCE = 1e-7;
@@ -50,7 +56,7 @@ public record FlowFactor(double logarithm, double deviation, int tests) {
      * @return mean at the best estimate, deviation from the whole width of the band
      */
     public static FlowFactor untested(FlowBand band) {
-        return new FlowFactor(Math.log(band.best()), band.logarithmicDeviation(), 0);
+        return new FlowFactor(Math.log(band.best()), band.logarithmicDeviation(), 0, 0);
     }
 
     /**
@@ -66,16 +72,28 @@ public record FlowFactor(double logarithm, double deviation, int tests) {
     public FlowFactor after(FlowTest test, DoubleUnaryOperator flowOfFactor, double stateDeviation) {
         Checks.notNegative("Flow test", "error from the state", stateDeviation, "");
         double found = explain(test.flow(), flowOfFactor);
-        double effect = effect(flowOfFactor, found);
+        double effect = new FlowFactor(found, deviation, tests, surprise).effect(flowOfFactor);
         if (!(effect >= LEAST_EFFECT)) {
-            throw new IllegalArgumentException(
-                    "The flow test of " + test.flow()
-                            + " kg/s says nothing about the jets: something before them limits the flow; test with smaller jets.");
+            throw new IllegalArgumentException("The flow test of " + grams(test.flow())
+                    + " says nothing about the jets: something before them limits the flow; test with smaller jets.");
         }
         double error = Math.hypot(test.deviation(), stateDeviation) / effect;
-        double share = deviation * deviation / (deviation * deviation + error * error);
+        double both = Math.hypot(deviation, error);
+        double share = square(deviation / both);
+        double apart = (found - logarithm) / both;
         return new FlowFactor(
-                logarithm + share * (found - logarithm), deviation * error / Math.hypot(deviation, error), tests + 1);
+                logarithm + share * (found - logarithm),
+                deviation * error / both * Math.max(1, Math.abs(apart)),
+                tests + 1,
+                apart);
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+
+    private static String grams(double flow) {
+        return String.format(Locale.ROOT, "%.1f g/s", 1e3 * flow);
     }
 
     private static double explain(double flow, DoubleUnaryOperator flowOfFactor) {
@@ -84,26 +102,34 @@ public record FlowFactor(double logarithm, double deviation, int tests) {
         double high = miss.applyAsDouble(FURTHEST);
         if (low > 0 || high < 0) {
             throw new IllegalArgumentException(
-                    "The flow test of " + flow + " kg/s lies outside what any jet coefficient gives, " + (low + flow)
-                            + " to " + (high + flow) + " kg/s; check the masses, the time, the jets and the pressure.");
+                    "The flow test of " + grams(flow) + " lies outside what any jet coefficient gives, "
+                            + grams(low + flow) + " to " + grams(high + flow)
+                            + "; check the masses, the time, the jets and the pressure.");
         }
         return Roots.find(miss, -FURTHEST, low, FURTHEST, high, TOLERANCE);
     }
 
-    private static double effect(DoubleUnaryOperator flowOfFactor, double log) {
-        double above = flowOfFactor.applyAsDouble(Math.exp(log + STEP));
-        double below = flowOfFactor.applyAsDouble(Math.exp(log - STEP));
+    /**
+     * How much of a change of the factor arrives at the flow of a whole arrangement.
+     *
+     * @param flowOfFactor flow, kg/s, over the factor; rising
+     * @return change of the flow's logarithm for a change of 1 of the factor's, around this mean: 1 where nothing but the jets limits,
+     *     0 where they do not matter
+     */
+    public double effect(DoubleUnaryOperator flowOfFactor) {
+        double above = flowOfFactor.applyAsDouble(Math.exp(logarithm + STEP));
+        double below = flowOfFactor.applyAsDouble(Math.exp(logarithm - STEP));
         return Math.log(above / below) / (2 * STEP);
     }
 
     /**
-     * How far the test and what was known before lie apart.
+     * The same where it is less sure.
      *
-     * @param before the factor before the test
-     * @return difference of the means in standard deviations of the earlier factor; beyond 2 something is wrong with one of them
+     * @param more one standard deviation of the logarithm to add, zero or above
+     * @return mean and tests as they are, the deviations added as the root of squares
      */
-    public double surprise(FlowFactor before) {
-        return (logarithm - before.logarithm) / before.deviation;
+    public FlowFactor lessSure(double more) {
+        return new FlowFactor(logarithm, Math.hypot(deviation, more), tests, surprise);
     }
 
     /**

@@ -1,10 +1,7 @@
 package org.shotledger.flow;
 
-import java.util.Comparator;
-import java.util.List;
-
 /**
- * What a flow test costs and is worth, before it is made.
+ * What a flow test costs, before it is made.
  *
  * @param seconds discharge needed, s
  * @param mass what goes through meanwhile, kg
@@ -46,53 +43,5 @@ public record FlowTestPlan(double seconds, double mass) {
         }
         double seconds = Math.hypot(massDeviation / flow, secondsDeviation) / Math.sqrt(left);
         return new FlowTestPlan(seconds, flow * seconds);
-    }
-
-    /**
-     * A test that could be made.
-     *
-     * @param name what is tested
-     * @param sensitivity change of the outcome for a change of 1 of the logarithm of this factor, unit of the outcome
-     * @param before what is known of the factor
-     * @param testDeviation one standard deviation of the logarithm that the test would have; infinite for a test that is not worth
-     *     making
-     */
-    public record Candidate(String name, double sensitivity, FlowFactor before, double testDeviation) {}
-
-    /**
-     * What a test does to the outcome.
-     *
-     * @param name what is tested
-     * @param before one standard deviation of the outcome from all candidates before the test, unit of the outcome
-     * @param after the same after this one test
-     */
-    public record Gain(String name, double before, double after) {}
-
-    /**
-     * Which test first.
-     *
-     * @param candidates the tests that could be made
-     * @return one entry a test, the one that narrows the outcome most first
-     */
-    public static List<Gain> rank(List<Candidate> candidates) {
-        double variance = candidates.stream()
-                .mapToDouble(c -> square(c.sensitivity() * c.before().deviation()))
-                .sum();
-        return candidates.stream()
-                .map(c -> gain(c, variance))
-                .sorted(Comparator.comparingDouble(Gain::after))
-                .toList();
-    }
-
-    private static Gain gain(Candidate c, double variance) {
-        double prior = c.before().deviation();
-        double test = 1 / (square(1 / prior) + square(1 / c.testDeviation()));
-        double left = Math.sqrt(test + square(FlowFactor.OTHER_STATES));
-        double change = square(c.sensitivity()) * (square(prior) - square(Math.min(prior, left)));
-        return new Gain(c.name(), Math.sqrt(variance), Math.sqrt(variance - change));
-    }
-
-    private static double square(double x) {
-        return x * x;
     }
 }

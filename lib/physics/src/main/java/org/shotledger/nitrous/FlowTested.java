@@ -48,9 +48,9 @@ public record FlowTested(
     /**
      * Tells whether the test lies so far from what was known before that one of the two is wrong.
      *
-     * @return true beyond two standard deviations
+     * @return true beyond two standard deviations of both
      */
     public boolean isSurprising() {
-        return Math.abs(after.surprise(before)) > SURPRISE;
+        return Math.abs(after.surprise()) > SURPRISE;
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.shotledger.flow.FeedPath;
 import org.shotledger.flow.FlowBand;
+import org.shotledger.flow.FlowFactor;
 import org.shotledger.flow.NitrousJet;
 import org.shotledger.flow.OrificeLaw;
 import org.shotledger.supply.Regulator;
@@ -65,12 +66,14 @@ public record WetKit(
      * @return the path from the bottle's liquid to the nozzles
      */
     public FeedPath nitrousPath(JetPair jets) {
-        return nitrous.path(
-                nozzles,
-                jets.nitrousBore(),
-                passages.map(NozzlePassages::nitrousBore)
-                        .map(OptionalDouble::of)
-                        .orElse(OptionalDouble.empty()));
+        return suited(jets)
+                .nitrous
+                .path(
+                        nozzles,
+                        jets.nitrousBore(),
+                        passages.map(NozzlePassages::nitrousBore)
+                                .map(OptionalDouble::of)
+                                .orElse(OptionalDouble.empty()));
     }
 
     /**
@@ -147,7 +150,7 @@ public record WetKit(
                     + (Double.isNaN(jet.lengthToBore()) ? "of a length not stated" : jet.lengthToBore() + " bores long")
                     + "; state their length in the sheet or choose \"" + OrificeLaw.CLASS.name() + "\".");
         }
-        return withNitrous(nitrous.withJet(new NitrousJet(
+        NitrousJet other = new NitrousJet(
                 jet.name(),
                 jet.bore(),
                 jet.lengthToBore(),
@@ -155,7 +158,10 @@ public record WetKit(
                 jet.dischargeCoefficient(),
                 law,
                 Optional.empty(),
-                jet.place())));
+                jet.place());
+        List<FlowTested> left =
+                tests.stream().filter(test -> test.side() != JetSide.NITROUS).toList();
+        return new WetKit(position, nozzles, nitrous.withJet(other), fuel, ladder, passages, left);
     }
 
     /**
@@ -187,6 +193,60 @@ public record WetKit(
      */
     public Optional<FlowTested> lastTest(JetSide side) {
         return tests.stream().filter(t -> t.side() == side).reduce((first, second) -> second);
+    }
+
+    /**
+     * What flow tests tell of jets of some size.
+     *
+     * @param side which jets
+     * @param bore their hole, m
+     * @return the factor after the last test, less sure by the whole width of the class where that was of jets of another size; empty
+     *     when nobody has tested this side
+     */
+    public Optional<FlowFactor> known(JetSide side, double bore) {
+        return lastTest(side)
+                .map(last -> last.isFarFrom(bore) ? last.after().lessSure(ofTheClass(side)) : last.after());
+    }
+
+    /** What was not known before the first test. */
+    private double ofTheClass(JetSide side) {
+        return tests.stream()
+                .filter(test -> test.side() == side)
+                .findFirst()
+                .orElseThrow()
+                .before()
+                .deviation();
+    }
+
+    /**
+     * The same system with the bands that its flow tests leave for a pair of jets: those of another size than the tested are less well
+     * known.
+     *
+     * @param jets the pair in every nozzle
+     * @return the changed system; this one where nobody has tested its jets, or jets of these sizes
+     */
+    public WetKit suited(JetPair jets) {
+        WetKit kit = this;
+        if (isFar(JetSide.NITROUS, jets.nitrousBore())
+                && nitrous.jet().measured().isPresent()) {
+            FlowBand band = widened(nitrous.jet().measured().get(), JetSide.NITROUS, jets.nitrousBore());
+            kit = kit.withNitrous(nitrous.withJet(nitrous.jet().withMeasured(band)));
+        }
+        if (isFar(JetSide.FUEL, jets.fuelBore()) && fuel.jet().measured().isPresent()) {
+            FlowBand band = widened(fuel.jet().measured().get(), JetSide.FUEL, jets.fuelBore());
+            kit = kit.withFuel(fuel.withJet(fuel.jet().withMeasured(band)));
+        }
+        return kit;
+    }
+
+    private boolean isFar(JetSide side, double bore) {
+        return !tests.isEmpty()
+                && lastTest(side).map(last -> last.isFarFrom(bore)).orElse(false);
+    }
+
+    private FlowBand widened(FlowBand measured, JetSide side, double bore) {
+        return FlowBand.around(
+                measured.best(), known(side, bore).orElseThrow().band().logarithmicDeviation());
     }
 
     private FuelCircuit.Jets fuelJets(double bore) {

@@ -34,4 +34,28 @@ class FeedStudyTest {
         assertEquals(0.5, changes.get(2).ratio(), 0.15);
         assertFalse(changes.get(2).withinBand());
     }
+
+    // hold-up over flow by hand: 8.7 mm of bore over 3.2 m is 190 mL; saturated liquid of 20 degC has 785 kg/m3
+    // (handbook value)
+    @Test
+    void aHoseThatWasNotPurgedIsFullOfLiquidAfterItsFillTime() {
+        List<FeedStudy.Change> changes = STUDY.changes(1.2e-3);
+        double flow = STUDY.rungs(1.2e-3).get(0).flow().best();
+        double hose = Math.PI / 4 * 8.7e-3 * 8.7e-3 * 3.2 * 785 / flow;
+        double line = Math.PI / 4 * 4e-3 * 4e-3 * 0.35 * 785 / flow;
+        assertEquals(hose + line, changes.get(2).seconds(), 0.05 * hose);
+        assertEquals(Double.POSITIVE_INFINITY, changes.get(0).seconds());
+    }
+
+    /**
+     * Whatever part limits at best may be another at the ends of the band: with jets as wide as the solenoid the narrower effective
+     * area limits, and both move together, so one part limits throughout where they are far apart.
+     */
+    @Test
+    void theLimitIsToldOverTheBandAndFarFromTheCrossingItIsOne() {
+        for (FeedStudy.Rung rung : STUDY.rungs(0.8e-3, 4e-3)) {
+            assertEquals(rung.limit(), rung.limitLow());
+            assertEquals(rung.limit(), rung.limitHigh());
+        }
+    }
 }

@@ -11,24 +11,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.shotledger.car.FuelStreams;
 import org.shotledger.engine.MoistAir;
-import org.shotledger.flow.FlowBand;
-import org.shotledger.flow.FlowFactor;
 import org.shotledger.flow.FlowTest;
-import org.shotledger.flow.JetFlow;
-import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.nitrous.FlowTestRig;
 import org.shotledger.nitrous.FlowTested;
-import org.shotledger.nitrous.FuelCircuit;
-import org.shotledger.nitrous.JetPair;
 import org.shotledger.nitrous.JetSide;
-import org.shotledger.nitrous.NozzlePassages;
+import org.shotledger.nitrous.TestBottle;
 import org.shotledger.nitrous.TestInstruments;
 import org.shotledger.nitrous.WetKit;
 import org.shotledger.sheet.Section;
@@ -47,9 +40,6 @@ final class FlowTestSections {
 
     /** A pressure that fell below this share of the first one is that of a bottle whose liquid was gone. */
     private static final double LIQUID_LASTED = 0.7;
-
-    /** A gauge and a thermometer on one bottle may differ by this share of the pressure. */
-    private static final double AGREE = 0.05;
 
     private static final Map<String, JetSide> KINDS = kinds();
     private static final Map<String, Boolean> LIQUIDS = liquids();
@@ -103,21 +93,6 @@ final class FlowTestSections {
         int open(WetKit kit) {
             return nozzles.orElse(kit.nozzles());
         }
-
-        FlowTested told(
-                WetKit kit,
-                JetSide side,
-                FlowTest test,
-                double pressure,
-                FlowBand untested,
-                DoubleUnaryOperator flow,
-                double state) {
-            FlowFactor before =
-                    kit.lastTest(side).map(FlowTested::after).orElseGet(() -> FlowFactor.untested(untested));
-            double expected = flow.applyAsDouble(Math.exp(before.logarithm()));
-            FlowFactor after = before.after(test, flow, state);
-            return new FlowTested(name, side, test, bore, open(kit), pressure, expected, state, before, after);
-        }
     }
 
     private double ambient(Section s) {
@@ -137,43 +112,13 @@ final class FlowTestSections {
                             + " \"after\".");
         }
         double scale = Math.hypot(error(s, "before", USUAL.scale()), error(s, "after", USUAL.scale()));
-        Bottle bottle = bottle(s, at.ambient);
-        return s.make(() -> kit -> {
-            FlowTest test = new FlowTest(before - after, scale, at.seconds, at.watch);
-            JetFlow jet = kit.withNozzles(at.open(kit))
-                    .nitrousPath(new JetPair(at.bore, at.bore))
-                    .flow(bottle.liquid(0), at.ambient)
-                    .jets()
-                    .get(0);
-            FlowBand band = new FlowBand(jet.low() / jet.massFlow(), 1, jet.high() / jet.massFlow());
-            double low = flow(kit, at, bottle.liquid(-1)).applyAsDouble(1);
-            double high = flow(kit, at, bottle.liquid(1)).applyAsDouble(1);
-            double state = Math.abs(Math.log(high / low)) / 2;
-            return at.told(kit, JetSide.NITROUS, test, bottle.pressure, band, flow(kit, at, bottle.liquid(0)), state);
-        });
-    }
-
-    private static DoubleUnaryOperator flow(WetKit kit, Setting at, FluidState liquid) {
-        OptionalDouble passage = kit.passages()
-                .map(NozzlePassages::nitrousBore)
-                .map(OptionalDouble::of)
-                .orElse(OptionalDouble.empty());
-        return kit.nitrous().flowOfFactor(at.open(kit), at.bore, passage, liquid, at.ambient);
+        TestBottle bottle = bottle(s, at.ambient);
+        return s.make(() -> kit -> FlowTestRig.nitrous(kit, at.open(kit), at.bore, bottle, at.ambient)
+                .told(at.name, new FlowTest(before - after, scale, at.seconds, at.watch)));
     }
 
     /** The bottle during the discharge: mean pressure, its standard deviation, and the temperature where it was read. */
-    private record Bottle(double pressure, double deviation, double temperature) {
-        /** The liquid with the pressure off by so many deviations: boiling, or under more pressure than that in a full bottle. */
-        FluidState liquid(int off) {
-            double p = pressure + off * deviation;
-            boolean full = !Double.isNaN(temperature) && p > NitrousOxide.saturationPressure(temperature) * (1 + AGREE);
-            return full
-                    ? NitrousOxide.atTemperaturePressure(temperature, p)
-                    : NitrousOxide.saturatedLiquid(NitrousOxide.saturationTemperature(p));
-        }
-    }
-
-    private static Bottle bottle(Section s, double ambient) {
+    private static TestBottle bottle(Section s, double ambient) {
         double hottest = NitrousOxide.CRITICAL_TEMPERATURE - 1;
         double temperature =
                 s.has("bottle-temperature") ? s.figure("bottle-temperature", TEMPERATURE, 233.15, hottest) : Double.NaN;
@@ -183,7 +128,7 @@ final class FlowTestSections {
         double most = Double.isNaN(boiling) ? 0.97 * NitrousOxide.CRITICAL_PRESSURE : 150e5;
         double first = read ? s.pressure("bottle-pressure", 10e5, most, ambient) : boiling;
         double last = s.has("bottle-pressure-after") ? s.pressure("bottle-pressure-after", 5e5, most, ambient) : first;
-        if (first < boiling * (1 - AGREE)) {
+        if (first < boiling * (1 - TestBottle.AGREE)) {
             s.report(
                     "bottle-pressure",
                     "At " + TEMPERATURE.text(temperature, UnitSystem.SI) + " a bottle with liquid in it has "
@@ -199,7 +144,7 @@ final class FlowTestSections {
         double gauge = read && !Double.isNaN(s.uncertainty("bottle-pressure"))
                 ? s.uncertainty("bottle-pressure")
                 : TestInstruments.deviation(USUAL.gauge() * first);
-        return new Bottle((first + last) / 2, Math.hypot(gauge, (first - last) / Math.sqrt(12)), temperature);
+        return new TestBottle((first + last) / 2, Math.hypot(gauge, (first - last) / Math.sqrt(12)), temperature);
     }
 
     private Function<WetKit, FlowTested> fuel(Setting at) {
@@ -214,16 +159,8 @@ final class FlowTestSections {
         double gauge = error(s, "flowing-pressure", USUAL.gauge() * drop);
         return s.make(() -> kit -> {
             double density = water ? water(temperature) : fuels.nitrous().density(temperature);
-            FlowTest test = FlowTest.ofLiquid(volume, cylinder, density, at.seconds, at.watch);
-            var jets = new FuelCircuit.Jets(
-                    at.open(kit),
-                    at.bore,
-                    kit.passages().map(NozzlePassages::fuelBore).orElse(Double.POSITIVE_INFINITY));
-            FuelCircuit circuit = kit.fuel();
-            // Bernoulli: the flow goes as the root of the pressure drop
-            double state = gauge / drop / 2;
-            DoubleUnaryOperator flow = circuit.flowOfFactor(density, jets, drop);
-            return at.told(kit, JetSide.FUEL, test, pressure, circuit.jet().factors(), flow, state);
+            return FlowTestRig.fuel(kit, at.open(kit), at.bore, density, drop, gauge, at.ambient)
+                    .told(at.name, FlowTest.ofLiquid(volume, cylinder, density, at.seconds, at.watch));
         });
     }
 

@@ -35,7 +35,9 @@ final class JetFactorEntries {
             return inputs;
         }
         boolean nitrous = side == JetSide.NITROUS;
-        FlowBand band = measured(from.car().nitrous(), side).get();
+        WetKit kit = from.car().nitrous();
+        FlowBand band = measured(from.outcome().setup().jets().map(kit::suited).orElse(kit), side)
+                .get();
         String key = nitrous ? "nitrous-jet-factor" : "fuel-jet-factor";
         pen.calculated(key, "flow of the " + side.words() + " over that of their class", "f", RATIO, band.best())
                 .uncertain(band.best() * band.logarithmicDeviation())

@@ -13,6 +13,7 @@ import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.flow.FlowFactor;
+import org.shotledger.flow.OrificeLaw;
 import org.shotledger.ledger.Entry;
 import org.shotledger.ledger.Ledger;
 import org.shotledger.ledger.Ledgers;
@@ -20,6 +21,7 @@ import org.shotledger.limits.Provenance;
 import org.shotledger.nitrous.FlowTested;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.nitrous.JetSide;
+import org.shotledger.nitrous.WetKit;
 import org.shotledger.setup.BoostTarget;
 import org.shotledger.setup.Setup;
 import org.shotledger.sheet.SheetException;
@@ -160,6 +162,41 @@ class FlowTestSheetTest {
                 outcome.outside(JetSide.NITROUS));
         String basis = Ledgers.of(outcome).find("nitrous-flow").orElseThrow().basis();
         assertTrue(basis.contains("outside what was measured: The flow test"), basis);
+        // by hand: what the test left, and on it the whole width of the class again
+        FlowTested test = job.flowTests().get(0);
+        assertEquals(
+                Math.hypot(test.after().deviation(), test.before().deviation()),
+                job.car()
+                        .nitrous()
+                        .known(JetSide.NITROUS, 55 * THOU)
+                        .orElseThrow()
+                        .deviation(),
+                1e-12);
+        Outcome untested = Evaluate.of(DEMO.car(), other, DEMO.stated());
+        double left = outcome.strongest().orElseThrow().nitrous().band().logarithmicDeviation();
+        double tested = same.strongest().orElseThrow().nitrous().band().logarithmicDeviation();
+        assertTrue(left > 3 * tested, left + " against " + tested);
+        assertEquals(
+                untested.strongest().orElseThrow().nitrous().massFlow() * told(job),
+                outcome.strongest().orElseThrow().nitrous().massFlow(),
+                0.01 * outcome.strongest().orElseThrow().nitrous().massFlow());
+    }
+
+    private static double told(Job job) {
+        return Math.exp(job.flowTests().get(0).after().logarithm());
+    }
+
+    /** A factor is relative to a law: by another one nobody has tested the jets. */
+    @Test
+    void anotherLawTakesTheTestsOfItsJetsAway() {
+        double flow = expected(nitrous("one", 24, 23, 10));
+        WetKit kit = tested(nitrous("one", 24, 24 - 0.9 * flow * 10, 10), fuel(1.0))
+                .car()
+                .nitrous();
+        WetKit other = kit.withFlowLaw(OrificeLaw.EQUILIBRIUM);
+        assertTrue(other.lastTest(JetSide.NITROUS).isEmpty()
+                && other.nitrous().jet().measured().isEmpty());
+        assertEquals(kit.lastTest(JetSide.FUEL), other.lastTest(JetSide.FUEL));
     }
 
     @Test
@@ -182,7 +219,14 @@ class FlowTestSheetTest {
                 "kind: nitrous|kind: petrol|",
                 "jets: 43 thou|jet: 43 thou|is not known",
                 "after: 23.000|after: 1.000|outside what any jet coefficient gives",
-                "jets: 43 thou|jets: 400 thou|not plausible"
+                "jets: 43 thou|jets: 400 thou|not plausible",
+                "seconds: 10.00 s|seconds: 10.00 kg|a time is wanted",
+                "seconds: 10.00 s +/- 0.2 s|seconds: 10|has no unit",
+                "seconds: 10.00 s +/- 0.2 s|seconds: 0 s|allowed is 0.5 to 600 s",
+                "after: 23.000 kg|after: 23 bar|a mass is wanted",
+                "after: 23.000|after: 24.000|weighs no less after the discharge",
+                "kind: nitrous|kind: fuel|is not known",
+                "seconds: 10.00 s|nozzles: 40\\n    seconds: 10.00 s|allowed is 1 to 16"
             })
     void badTestsAreRefusedInWords(String from, String to, String said) {
         String good = nitrous("one", 24, 23, 10);
@@ -191,6 +235,62 @@ class FlowTestSheetTest {
         String message = assertThrows(SheetException.class, () -> tested(bad)).getMessage();
         assertTrue(message.contains("flow-tests.one"), message);
         assertTrue(said == null || message.contains(said), message);
+    }
+
+    /** A flow is told as a builder weighs it, and the sentence holds what would have been believed. */
+    @Test
+    void aFlowThatNoJetPassesIsToldInGramsASecond() {
+        String bad = nitrous("one", 24, 1, 10);
+        String message = assertThrows(SheetException.class, () -> tested(bad)).getMessage();
+        assertTrue(
+                message.matches(
+                        "(?s).*The flow test of 2300\\.0 g/s lies outside .* \\d+\\.\\d g/s to \\d+\\.\\d g/s; check.*"),
+                message);
+    }
+
+    @Test
+    void testsThatContradictEachOtherAreSaidAndLeaveAWideBand() {
+        double flow = expected(nitrous("one", 24, 23, 10));
+        String one = nitrous("one", 24, 24 - flow * 10, 10);
+        Job agreed = tested(one, nitrous("two", 22, 22 - flow * 10, 10));
+        Job torn = tested(one, nitrous("two", 22, 22 - 0.6 * flow * 10, 10));
+        FlowTested second = torn.flowTests().get(1);
+        assertTrue(second.isSurprising() && !agreed.flowTests().get(1).isSurprising());
+        assertTrue(torn.toString().contains("flow-tests.two"), torn::toString);
+        // either test's own factor lies in what is left: 1, and 0.6 with the damping of the path about 0.55
+        assertTrue(second.after().band().holds(1) && second.after().band().holds(0.6), second.after()::toString);
+        assertTrue(second.after().deviation()
+                > 3 * agreed.flowTests().get(1).after().deviation());
+    }
+
+    /** What is known of one size says less of another: a test of the other size counts nearly alone. */
+    @Test
+    void aTestOfJetsOfAnotherSizeDoesNotInheritThePrecisionOfTheFirst() {
+        double flow = expected(nitrous("one", 24, 23, 10));
+        String one = nitrous("one", 24, 24 - flow * 10, 10);
+        FlowTested same =
+                tested(one, nitrous("two", 22, 22 - flow * 10, 10)).flowTests().get(1);
+        FlowTested other = tested(one, nitrous("two", 22, 21.5, 10).replace("43 thou", "30 thou"))
+                .flowTests()
+                .get(1);
+        assertEquals(same.before().logarithm(), other.before().logarithm());
+        FlowFactor untested = tested(one).flowTests().get(0).before();
+        assertTrue(same.before().deviation() < untested.deviation() / 5);
+        assertEquals(untested.deviation(), other.before().deviation(), 0.02 * untested.deviation());
+    }
+
+    /** The factor a log found stands in the sheet; a test then begins there and not at 1. */
+    @Test
+    void aFactorStatedInTheSheetIsWhereATestBegins() {
+        String marked = DEMO.source()
+                .text()
+                .replace("    line-length: 0.35 m\n", "    line-length: 0.35 m\n    jet-flow-factor: 0.8 +/- 0.05\n");
+        Job stated = Job.read(marked, DemoSheetTest.DEMO.getParent());
+        FlowTested told = stated.adding("flow-tests:\n" + nitrous("one", 24, 23.2, 10))
+                .flowTests()
+                .get(0);
+        assertEquals(Math.log(0.8), told.before().logarithm(), 1e-9);
+        assertTrue(told.expected() < 0.9 * expected(nitrous("one", 24, 23.2, 10)));
     }
 
     private static Job with(String jet) {

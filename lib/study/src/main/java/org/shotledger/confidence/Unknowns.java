@@ -108,7 +108,8 @@ public final class Unknowns {
                             "spread between the favourable and the unsafe knock model; " + KnockModel.STANDING,
                             "knock log with a small shot"));
         });
-        FuelJet fuel = car.nitrous().fuel().jet();
+        FuelJet fuel =
+                car.nitrous().suited(plan.setup().jets().orElseThrow()).fuel().jet();
         boolean tested = fuel.measured().isPresent();
         // the flow of the plan stands at the best of the band already
         add(
