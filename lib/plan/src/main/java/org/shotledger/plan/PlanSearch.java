@@ -165,13 +165,17 @@ final class PlanSearch {
                 .withoutJets();
     }
 
-    /** The best by its full outcome; the first that keeps everything ends the work, as the next ones came out closer to some limit already. */
+    /**
+     * The best by its full outcome. The first that keeps everything ends the work, as the next ones came out closer to some limit already,
+     * unless the whole day, its passes above all, comes closer to a limit than the points that were searched.
+     */
     private Optional<Plan> best(List<Candidate> withJets, List<Alternative> weighed) {
         Optional<Plan> best = Optional.empty();
         for (Candidate candidate : withJets) {
             Plan plan = Plan.of(job, candidate.setup(), weighed);
             best = Optional.of(best.filter(b -> better().compare(b, plan) >= 0).orElse(plan));
-            if (plan.reached() && plan.verdict() != Verdict.BROKEN) {
+            double seen = Math.min(candidate.closest().margin(), Limit.CAUTION) - SAME_MARGIN;
+            if (plan.reached() && kept(plan) && plan.parts().leastMargin() >= seen) {
                 break;
             }
         }

@@ -1,7 +1,9 @@
 package org.shotledger.plan;
 
-import java.util.Optional;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.NoAnswerException;
@@ -15,6 +17,8 @@ import org.shotledger.setup.Setup;
 public final class Shots {
     private static final double CLOSE = 1e-3;
     private static final int MIXTURE_ROUNDS = 4;
+    /** Rungs tried for one shot, the nearest and two on either side. */
+    private static final int NEAR_RUNGS = 5;
 
     private final Plan plan;
     private final OperatingPoint full;
@@ -39,18 +43,19 @@ public final class Shots {
     }
 
     /**
-     * The setup whose jets give about a power at the mixture asked for; the nitrous jet is the rung below the exact one, the fuel jet
-     * the rung that is not leaner.
+     * Setups whose jets give about a power at the mixture asked for: the nitrous jet is the rung below the exact one, then those
+     * beside it; the fuel jet is the rung that is not leaner.
      *
      * @param wheelPower power at the wheels, W, above {@link #offPower()} and at most that of the plan
-     * @return the setup; empty when the ladder begins above that power
+     * @return the setups, nearest first; none when the ladder begins above that power
      */
-    public Optional<Setup> setupFor(double wheelPower) {
+    public Stream<Setup> setupsFor(double wheelPower) {
         JetLadder ladder = plan.car().nitrous().ladder();
         double low = ladder.bores()[0];
-        double high = plan.setup().jets().orElseThrow().nitrousBore();
+        double full = plan.setup().jets().orElseThrow().nitrousBore();
+        double high = full;
         if (power(low) > wheelPower) {
-            return Optional.empty();
+            return Stream.empty();
         }
         while (high - low > CLOSE * high) {
             double middle = (low + high) / 2;
@@ -60,11 +65,22 @@ public final class Shots {
                 high = middle;
             }
         }
-        double nitrous = ladder.below(high);
+        double nearest = ladder.below(high);
+        return Arrays.stream(ladder.bores())
+                .filter(bore -> bore < full)
+                .boxed()
+                .sorted(Comparator.comparingDouble(bore -> Math.abs(bore - nearest)))
+                .limit(NEAR_RUNGS)
+                .flatMap(this::setup);
+    }
+
+    private Stream<Setup> setup(double nitrous) {
         OptionalDouble fuel = fuelBore(nitrous);
         return fuel.isEmpty()
-                ? Optional.empty()
-                : Optional.of(plan.setup().withJets(new JetPair(nitrous, ladder.above(fuel.getAsDouble()))));
+                ? Stream.empty()
+                : Stream.of(plan.setup()
+                        .withJets(new JetPair(
+                                nitrous, plan.car().nitrous().ladder().above(fuel.getAsDouble()))));
     }
 
     private double power(double nitrousBore) {

@@ -74,10 +74,11 @@ public record StepUp(double offPower, List<Shot> shots) {
             double wanted = off + share * (plan.stated().power() - off);
             double before =
                     steps.isEmpty() ? 0 : steps.get(steps.size() - 1).stated().power();
-            sizer.setupFor(wanted)
-                    .flatMap(setup -> noCloser(plan, setup))
+            sizer.setupsFor(wanted)
+                    .flatMap(setup -> noCloser(plan, setup).stream())
                     .filter(step -> step.stated().power() > before)
                     .filter(step -> step.stated().power() < plan.stated().power())
+                    .findFirst()
                     .ifPresent(steps::add);
         }
         steps.add(plan);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.shotledger.engine.MoistAir;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.job.Check;
@@ -133,9 +134,9 @@ final class Laws {
                 new BottleFill(0.9 * setup.bottle().charge(), setup.bottle().startTemperature()));
         worse("a smaller charge", outcome, Evaluate.of(job.car(), less, outcome.at()), "passes");
         var air = outcome.at().air();
-        var hotter = outcome.at()
-                .withAir(new org.shotledger.engine.MoistAir(
-                        air.pressure(), air.temperature() + 8, air.relativeHumidity()));
+        // with the water it had: more of it damps knock
+        double damp = air.vapourPressure() / new MoistAir(air.pressure(), air.temperature() + 8, 1).vapourPressure();
+        var hotter = outcome.at().withAir(new MoistAir(air.pressure(), air.temperature() + 8, damp));
         Outcome hot = Evaluate.of(job.car(), setup, hotter);
         if (hot.withNitrous().size() == outcome.withNitrous().size()) {
             hold(

@@ -64,11 +64,8 @@ class ConservationTest {
         double moles = 1e3 * m.dryAir() / (AIR_O2 * 2 * O + AIR_N2 * 2 * N + AIR_AR * 39.95)
                 + 1e3 * m.waterVapour() / (2 * H + O)
                 + 1e3 * Intake.Warming.USUAL.nitrousEvaporated() * m.nitrous() / (2 * N + O)
-                + vapour(m.mainFuel(), m.mainFlow(), drawn.car().fuels().mainEvaporated())
-                + vapour(
-                        m.nitrousFuel(),
-                        m.nitrousFuelFlow(),
-                        drawn.car().fuels().nitrousEvaporated());
+                + vapour(m.mainFuel(), m.mainFlow(), point.charge().mainEvaporated())
+                + vapour(m.nitrousFuel(), m.nitrousFuelFlow(), point.charge().nitrousEvaporated());
         double volume = drawn.car().engine().breathedVolume(point.rpm());
         assertEquals(
                 point.plenumPressure() * volume,

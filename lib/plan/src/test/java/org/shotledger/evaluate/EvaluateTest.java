@@ -212,10 +212,13 @@ class EvaluateTest {
     @Test
     void ice_is_a_limit_before_the_throttle_and_nowhere_else() {
         assertTrue(OUTCOME.limits().all().stream().noneMatch(l -> l.key().equals("throttle-ice")));
-        Job before = JOB.with("nitrous-system.position", "before-throttle").with("nitrous-system.nozzles", "1");
+        Job before = JOB.with("nitrous-system.position", "before-throttle")
+                .with("nitrous-system.nozzles", "1")
+                .with("turbo.charge-cooler.effectiveness", "95 %");
         Setup one = SETUP.withJets(new JetPair(2.4e-3, 1.37e-3));
-        Limit ice = limit(Evaluate.of(before.car(), one, JOB.stated()), "throttle-ice");
-        assertEquals(Verdict.BROKEN, ice.verdict());
+        Case damp = JOB.stated().withAir(new MoistAir(88e3, 275, 0.95));
+        Limit ice = limit(Evaluate.of(before.car(), one, damp), "throttle-ice");
+        assertEquals(Verdict.BROKEN, ice.verdict(), ice::toString);
         Case dry = JOB.stated().withAir(new MoistAir(88e3, 300, 0));
         assertEquals(
                 Verdict.HOLDS,

@@ -49,7 +49,7 @@ class BadSheetTest {
                 "outputs-used: 11|outputs-used: 15|controller: The controller has 16 inputs of which 13 are used, and 14 outputs of which 15 are used and 8 can pulse; no part may exceed its whole.",
                 "format: 3|format: 7|format: The sheet has format 7, newer than the 3 this program reads; use a newer program.",
                 "format: 3|invented-note: x|format: The sheet does not say its format; write \"format: 3\" as its first line.",
-                "charge: 16 lb|charge: 45 lb|bottle.charge: A charge of 45.00 lb (20.412 kg) stands in 12.600 L of \"water-capacity\" as liquid under more than any cylinder bears; 49 CFR 173.304a allows 18.89 lb (8.568 kg), change the charge or the bottle.",
+                "charge: 17 lb|charge: 45 lb|bottle.charge: A charge of 45.00 lb (20.412 kg) stands in 12.600 L of \"water-capacity\" as liquid under more than any cylinder bears; 49 CFR 173.304a allows 18.89 lb (8.568 kg), change the charge or the bottle.",
                 "gears: [3.71, 2.24, 1.58, 1.21, 1.00, 0.81]|gears: 3.71|vehicle.gears: \"vehicle.gears\" is not a list; write figures in square brackets, each from 0.3 to 10.",
                 "gears: [3.71,|gears: [[3.71],|vehicle.gears[0]: A plain figure is wanted here.",
                 "layout: rear drive, manual|layout: {words: rear drive}|driveline.layout: \"driveline.layout\" has no value; write a few words.",

@@ -148,7 +148,7 @@ class PlanTest {
 
     /**
      * Half a per cent of one figure (of the bore a quarter: half a per cent of the displacement) moves the boost by less than half a
-     * psi and a jet by one rung at most. A sheet may be refused in words, a plan never throws.
+     * psi and a jet by one rung at most; where a jet moves, both plans are as good on the car as it was. A sheet may be refused in words, a plan never throws.
      */
     @Test
     void half_a_per_cent_moves_the_plan_little() {
@@ -186,9 +186,18 @@ class PlanTest {
                     most,
                     Math.abs(one.boost().armed().at(rpm) - other.boost().armed().at(rpm)));
         }
-        assertTrue(most < 0.5 * PSI, path + ": boost moves by " + most / PSI + " psi");
         JetPair jets = one.jets().orElseThrow();
         JetPair then = other.jets().orElseThrow();
+        if (jets.equals(then)) {
+            assertTrue(most < 0.5 * PSI, path + ": boost moves by " + most / PSI + " psi");
+        } else {
+            // a rung of the nitrous jet is worth near 1 psi; then the two setups must be as good as each other for the
+            // same car
+            assertTrue(most < 1.2 * PSI, path + ": boost moves by " + most / PSI + " psi with " + jets + " / " + then);
+            Plan equal = Plan.of(JOB, other);
+            assertEquals(PLAN.parts().leastMargin(), equal.parts().leastMargin(), 0.01, path);
+            assertEquals(1, equal.stated().power() / PLAN.stated().power(), 0.01, path);
+        }
         assertTrue(beside(jets.nitrousBore(), then.nitrousBore()), path + ": " + jets + " / " + then);
         assertTrue(beside(jets.fuelBore(), then.fuelBore()), path + ": " + jets + " / " + then);
     }
