@@ -45,10 +45,13 @@ public record Charge(
      * Heat that evaporation in the cylinder takes from the gas at the charge's pressure, as far as the gas can hold the vapour.
      *
      * @param share most of the liquid that evaporates, 0 to 1
-     * @param temperature of the gas in the cylinder, K, 180 to 420
+     * @param temperature of the gas in the cylinder, K, 180 or more
      * @return W
      */
     double evaporationHeat(double share, double temperature) {
+        if (temperature >= HOTTEST_LIQUID) {
+            return share * liquidHeat();
+        }
         FuelVapour.Shares vapour = FuelVapour.of(mixture.mainFuel(), mixture.nitrousFuel())
                 .possible(mixture.mainFlow(), mixture.nitrousFuelFlow(), gasFlow, temperature, pressure);
         return heat(

@@ -1,5 +1,6 @@
 package org.shotledger.engine;
 
+import java.util.function.DoubleUnaryOperator;
 import org.shotledger.engine.Intake.FuelSupplied;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.FuelVapour;
@@ -14,8 +15,12 @@ final class ChargeEnergyBalance {
     private static final double COLDEST = 185;
     private static final double HOTTEST = 650;
 
-    private static final double SETTLED = 1e-10;
+    private static final double SETTLED = 1e-9;
     private static final int MOST_STEPS = 60;
+    /** Where the search begins for a charge that would be colder with all the fuel stated as vapour, K. */
+    private static final double START = 260;
+    /** Of a mole of gas like air, for the first step, J/(mol K). */
+    private static final double HEAT_CAPACITY = 3.5 * Gas.MOLAR_CONSTANT;
     /** Hottest at which a fuel's vapour pressure is asked for; beyond it all that is stated can evaporate, K. */
     private static final double HOTTEST_FLASH = 420;
 
@@ -66,19 +71,21 @@ final class ChargeEnergyBalance {
 
     /** Shares of both fuels that are vapour at a temperature: those stated, as far as the gas can hold them. */
     Shares evaporated(double temperature) {
-        if (temperature >= HOTTEST_FLASH || stated.main() == 0 && stated.extra() == 0) {
-            return stated;
-        }
-        Shares within = within(stated, temperature);
-        // The room that vapour takes decides how much main fuel comes with the air; once more with what is vapour is
-        // enough.
-        return within == stated ? stated : within(within, temperature);
+        Shares once = within(stated, temperature);
+        // the room that vapour takes decides how much main fuel comes with the air; once more with what is vapour is
+        // enough
+        return once == stated ? stated : within(once, temperature);
     }
 
     private Shares within(Shares room, double temperature) {
+        if (temperature >= HOTTEST_FLASH || stated.main() == 0 && stated.extra() == 0) {
+            return stated;
+        }
         double main = dryAir(temperature, room) * fuelPerAir;
         Shares possible = vapour.possible(main, in.nitrousFuelFlow(), gas(temperature), temperature, in.pressure());
-        return possible.main() >= stated.main() && possible.extra() >= stated.extra()
+        boolean all =
+                possible.main() >= stated.main() && (possible.extra() >= stated.extra() || in.nitrousFuelFlow() == 0);
+        return all
                 ? stated
                 : new Shares(Math.min(possible.main(), stated.main()), Math.min(possible.extra(), stated.extra()));
     }
@@ -95,13 +102,21 @@ final class ChargeEnergyBalance {
         return Math.max(0, (gas(temperature) - taken) / perAir);
     }
 
-    /** The temperature at which the enthalpies balance, by the secant method inside a bracket. */
+    /** The temperature at which the enthalpies balance: with the stated shares where the gas can hold them there, else with fewer. */
     double temperature() {
+        double coldest = surplus(COLDEST, stated) > 0 ? balance(in.airTemperature(), t -> surplus(t, stated)) : COLDEST;
+        return coldest > COLDEST && within(stated, coldest) == stated
+                ? coldest
+                : balance(Math.max(START, coldest), t -> surplus(t, evaporated(t)));
+    }
+
+    /** Root of a falling function by the secant method inside a bracket. */
+    private double balance(double start, DoubleUnaryOperator surplus) {
         double low = COLDEST;
         double high = HOTTEST;
-        double t = in.airTemperature();
-        double f = surplus(t);
-        double slope = -gas(t) * 3.5 * Gas.MOLAR_CONSTANT;
+        double t = start;
+        double f = surplus.applyAsDouble(t);
+        double slope = -gas(t) * HEAT_CAPACITY;
         for (int i = 0; i < MOST_STEPS; i++) {
             if (f > 0) {
                 low = t;
@@ -113,7 +128,7 @@ final class ChargeEnergyBalance {
                 return next;
             }
             next = next > low && next < high ? next : (low + high) / 2;
-            double g = surplus(next);
+            double g = surplus.applyAsDouble(next);
             slope = g == f ? slope : (g - f) / (next - t);
             t = next;
             f = g;
@@ -124,8 +139,7 @@ final class ChargeEnergyBalance {
     }
 
     /** Enthalpy brought in less enthalpy at the mixture's temperature, W; falls with temperature. */
-    private double surplus(double t) {
-        Shares evaporated = evaporated(t);
+    private double surplus(double t, Shares evaporated) {
         double ofAir = (airEnthalpy - DryAir.enthalpy(t)) / DryAir.MOLAR_MASS
                 + in.humidityRatio() * (steamEnthalpy - Gases.H2O.enthalpy(t)) / Gases.H2O.molarMass()
                 + fuelPerAir * released(in.main(), evaporated.main(), t);

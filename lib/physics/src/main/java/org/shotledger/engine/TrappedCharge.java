@@ -32,12 +32,10 @@ public record TrappedCharge(
         double evaporated,
         double evaporating) {
     private static final double WATER_GAS = 3.5;
-    /** Ends of the vapour pressures: so cold that next to nothing, and so hot that all fuel is vapour, K. */
+    /** So cold that next to nothing of a fuel is vapour, K. */
     private static final double COLDEST_FLASH = 180;
-
-    private static final double HOTTEST_FLASH = 420;
     /** Within which the temperature of a charge still evaporating is found, K. */
-    private static final double SETTLED = 1e-4;
+    private static final double SETTLED = 1e-3;
     /**
      * Residual gas and evaporation in the cylinder.
      *
@@ -113,7 +111,7 @@ public record TrappedCharge(
         DoubleUnaryOperator mixed =
                 evaporation -> mixed(charge.temperature(), fresh, unburned, residual, products, inside, evaporation);
         double stated = inside.lateEvaporation();
-        double all = charge.evaporationHeat(stated, HOTTEST_FLASH) / cycles;
+        double all = stated * charge.liquidHeat() / cycles;
         double temperature = Math.max(COLDEST_FLASH, mixed.applyAsDouble(all));
         double possible = charge.evaporationHeat(stated, temperature) / cycles;
         if (possible < all) {

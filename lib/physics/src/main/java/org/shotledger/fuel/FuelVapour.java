@@ -14,6 +14,7 @@ import org.shotledger.units.Require;
  */
 public final class FuelVapour {
     private static final double BAR = 1e5;
+    private static final double LN_TEN = Math.log(10);
     private static final double ETHANOL_OXYGEN = 0.3473;
     private static final double METHANOL_OXYGEN = 0.4993;
 
@@ -43,7 +44,7 @@ public final class FuelVapour {
 
         /** Vapour pressure, Pa. */
         double pressure(double temperature) {
-            return BAR * Math.pow(10, a - b / (temperature + c));
+            return BAR * Math.exp(LN_TEN * (a - b / (temperature + c)));
         }
     }
 
@@ -103,26 +104,46 @@ public final class FuelVapour {
             held[i] = fuel[i] > 0 ? COMPONENTS[i].pressure(temperature) / pressure * gas : 0;
         }
         double liquid = liquid(fuel, held);
-        return liquid == 0 ? Shares.ALL : new Shares(share(main, held, liquid), share(extra, held, liquid));
+        if (liquid == 0) {
+            return Shares.ALL;
+        }
+        double ofMain = share(main, held, liquid);
+        return new Shares(ofMain, main == extra ? ofMain : share(extra, held, liquid));
     }
 
-    /** Moles of liquid at which its mole fractions add up to one, by Newton's method, which does not overshoot from below. */
+    /**
+     * Moles of liquid at which its mole fractions add up to one, by Newton's method from all of it: the function is convex, so the first
+     * step lands at or below the root and the next ones rise to it.
+     */
     private static double liquid(double[] fuel, double[] held) {
-        double liquid = 0;
+        double all = 0;
+        double none = -1;
+        for (int i = 0; i < fuel.length; i++) {
+            if (fuel[i] > 0) {
+                all += fuel[i];
+                none += fuel[i] / held[i];
+            }
+        }
+        if (none <= 0) {
+            return 0;
+        }
+        double liquid = all;
         for (int step = 0; step < MOST_STEPS; step++) {
             double sum = -1;
             double slope = 0;
             for (int i = 0; i < fuel.length; i++) {
                 if (fuel[i] > 0) {
-                    double part = fuel[i] / (liquid + held[i]);
+                    double one = 1 / (liquid + held[i]);
+                    double part = fuel[i] * one;
                     sum += part;
-                    slope += part / (liquid + held[i]);
+                    slope += part * one;
                 }
             }
-            if (sum < 1e-10) {
-                return liquid;
+            double change = sum / slope;
+            liquid = Math.max(0, liquid + change);
+            if (Math.abs(change) < 1e-9 * all) {
+                break;
             }
-            liquid += sum / slope;
         }
         return liquid;
     }
