@@ -20,7 +20,7 @@ final class MemoryWatch {
 
     private static final long LOOK_MILLIS = 250;
 
-    /** Memory counts as used up above this share of the largest heap, for this long or after two searches: our choice, a cell that works on stays below. */
+    /** Memory counts as used up above this share of the largest heap, for this long or after a search: our choice, a cell that works on stays below. */
     private static final double FULL = 0.95;
 
     private static final long LASTS_NANOS = 3_000_000_000L;
@@ -62,7 +62,7 @@ final class MemoryWatch {
 
     /** Whether all of the memory was searched for what is not used any more since it was found full, and little was found. */
     private boolean isHopeless() {
-        return Collections.number() > collectionsThen + 1 && Collections.left() > FULL;
+        return Collections.number() > collectionsThen && Collections.left() > FULL;
     }
 
     /** What the JVM says of its collections of the memory in which things stay; asked only when memory is short, as that takes a while to load. */
