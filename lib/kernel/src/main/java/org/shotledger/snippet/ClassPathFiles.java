@@ -19,10 +19,10 @@ final class ClassPathFiles extends ForwardingJavaFileManager<StandardJavaFileMan
     /** How long the search index for package names waits, so that it does not compete with the first cell. */
     private static final long INDEX_DELAY_MILLIS = 3_000;
 
-    private final ClassPathIndex index;
+    private final Libraries index;
     private final OpenJars jars = new OpenJars();
 
-    ClassPathFiles(StandardJavaFileManager platform, ClassPathIndex index) {
+    ClassPathFiles(StandardJavaFileManager platform, Libraries index) {
         super(platform);
         this.index = index;
     }

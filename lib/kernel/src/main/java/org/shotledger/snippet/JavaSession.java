@@ -1,9 +1,12 @@
 package org.shotledger.snippet;
 
+import java.io.File;
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ScheduledFuture;
+import java.util.stream.Collectors;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.Snippet.Status;
@@ -23,6 +26,7 @@ public final class JavaSession implements AutoCloseable {
     private final Interrupter interrupter = new Interrupter(control);
     private final Map<String, Snippet> declared = new HashMap<>();
     private final SessionOptions options;
+    private final Libraries libraries;
     private volatile JShell shell;
     private Imports imports;
     private Splitter splitter;
@@ -37,13 +41,14 @@ public final class JavaSession implements AutoCloseable {
      */
     public JavaSession(SessionOptions options) {
         this.options = options;
+        this.libraries = new Libraries(options.classes());
         begin();
     }
 
     private void begin() {
         shell = JShell.builder()
                 .executionEngine(new CellControlProvider(control), Map.of())
-                .fileManager(platform -> new ClassPathFiles(platform, options.classes()))
+                .fileManager(platform -> new ClassPathFiles(platform, libraries))
                 .compilerOptions("-proc:none", "-Xlint:none", "-parameters")
                 .build();
         splitter = new Splitter(shell.sourceCodeAnalysis());
@@ -154,6 +159,14 @@ public final class JavaSession implements AutoCloseable {
     /** Where the compiler finds libraries. */
     SessionOptions options() {
         return options;
+    }
+
+    /** Lets the cells from here on use what these jars hold. */
+    void addToClassPath(List<Path> jars) {
+        List<Path> fresh = libraries.add(jars);
+        if (!fresh.isEmpty()) {
+            shell.addToClasspath(fresh.stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator)));
+        }
     }
 
     /** Makes the imports, for what looks at more than one cell's names. */
