@@ -52,8 +52,7 @@ final class MavenSettings {
                     .build(request)
                     .getEffectiveSettings();
             DefaultSecDispatcher secrets = new DefaultSecDispatcher(new DefaultPlexusCipher());
-            secrets.setConfigurationFile(
-                    folder.resolve("settings-security.xml").toString());
+            secrets.setConfigurationFile(folder.resolve("settings-security.xml").toString());
             return new MavenSettings(
                     folder,
                     settings,
@@ -87,7 +86,8 @@ final class MavenSettings {
         List<RemoteRepository> found = new ArrayList<>();
         settings.getProfiles().stream()
                 .filter(profile -> settings.getActiveProfiles().contains(profile.getId())
-                        || (profile.getActivation() != null && profile.getActivation().isActiveByDefault()))
+                        || (profile.getActivation() != null
+                                && profile.getActivation().isActiveByDefault()))
                 .flatMap(profile -> profile.getRepositories().stream())
                 .forEach(one -> found.add(remote(one)));
         found.add(new RemoteRepository.Builder("central", "default", CENTRAL).build());

@@ -135,7 +135,7 @@ public final class Assistant {
         String signature = COMPONENTS.matcher(documentation.signature()).replaceAll("");
         String shown = PACKAGES.matcher(signature).replaceAll("");
         return docs.of(signature)
-                .or(() -> Optional.ofNullable(documentation.javadoc()).map(String::strip))
+                .or(() -> Optional.ofNullable(documentation.javadoc()).map(LibraryDocs::plain))
                 .map(text -> shown + "\n\n" + text)
                 .orElse(shown);
     }

@@ -54,9 +54,7 @@ class MavenLibrariesTest {
         Files.writeString(
                 file,
                 Files.readString(file)
-                        .replace(
-                                "<settings>",
-                                "<settings><localRepository>" + elsewhere + "</localRepository>"));
+                        .replace("<settings>", "<settings><localRepository>" + elsewhere + "</localRepository>"));
         assertTrue(fetch("invented:bolt:1").jars().get(0).file().startsWith(elsewhere));
     }
 

@@ -45,8 +45,8 @@ class DependencyTest {
     @Test
     void whatACellAsksForCanBeUsedInItsNextLine() {
         try (JavaSession session = session()) {
-            CellResult result =
-                    session.evaluate("dependency(\"invented:flange:1\");\nimport invented.*;\nFlange.bolts()", "In [1]");
+            CellResult result = session.evaluate(
+                    "dependency(\"invented:flange:1\");\nimport invented.*;\nFlange.bolts()", "In [1]");
             assertEquals(4, result.value(), () -> String.valueOf(result.error()));
             assertEquals(
                     List.of("invented:flange:1 can be used from here on, with 2 jars. Fetched from workshop:"
@@ -70,8 +70,11 @@ class DependencyTest {
         try (JavaSession session = session()) {
             session.evaluate("var kept = new ArrayList<>(List.of(1, 2)); int twice(int x) { return 2 * x; }", "In [1]");
             session.evaluate("dependency(\"invented:bolt:1\")", "In [2]");
-            assertEquals(16, session.evaluate("twice(invented.Bolt.size())", "In [3]").value());
-            assertEquals("[1, 2]", String.valueOf(session.evaluate("kept", "In [4]").value()));
+            assertEquals(
+                    16,
+                    session.evaluate("twice(invented.Bolt.size())", "In [3]").value());
+            assertEquals(
+                    "[1, 2]", String.valueOf(session.evaluate("kept", "In [4]").value()));
         }
     }
 
