@@ -46,7 +46,7 @@ final class CellLoader implements LoaderDelegate {
 
     @Override
     public void addToClasspath(String path) throws InternalException {
-        for (String entry : path.split(File.pathSeparator)) {
+        for (String entry : path.split(File.pathSeparator, -1)) {
             try {
                 classes.addURL(Path.of(entry).toUri().toURL());
             } catch (MalformedURLException e) {

@@ -90,7 +90,7 @@ final class Evaluation {
         hasValue = false;
         value = null;
         if (control.isStopRequested()) {
-            fail(interrupted());
+            fail(control.isMemoryUsedUp() ? aftermath.outOfMemory() : interrupted());
             return;
         }
         if (session.isDeclared(piece.source())) {

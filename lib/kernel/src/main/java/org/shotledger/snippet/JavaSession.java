@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ScheduledFuture;
 import java.util.stream.Collectors;
+import javax.tools.StandardJavaFileManager;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.Snippet.Status;
@@ -28,6 +29,7 @@ public final class JavaSession implements AutoCloseable {
     private final SessionOptions options;
     private final Libraries libraries;
     private volatile JShell shell;
+    private ClassPathFiles files;
     private Imports imports;
     private Splitter splitter;
     private Origins origins;
@@ -48,7 +50,7 @@ public final class JavaSession implements AutoCloseable {
     private void begin() {
         shell = JShell.builder()
                 .executionEngine(new CellControlProvider(control), Map.of())
-                .fileManager(platform -> new ClassPathFiles(platform, libraries))
+                .fileManager(this::openFiles)
                 .compilerOptions("-proc:none", "-Xlint:none", "-parameters")
                 .build();
         splitter = new Splitter(shell.sourceCodeAnalysis());
@@ -56,6 +58,11 @@ public final class JavaSession implements AutoCloseable {
         errors = new ErrorText(origins, options);
         results = new RecentResults(shell, control);
         imports = new Imports(shell, options.imports());
+    }
+
+    private ClassPathFiles openFiles(StandardJavaFileManager platform) {
+        files = new ClassPathFiles(platform, libraries);
+        return files;
     }
 
     /**
@@ -103,6 +110,7 @@ public final class JavaSession implements AutoCloseable {
      */
     List<String> rebuild(List<Snippet> held) {
         JShell broken = shell;
+        files.end();
         Origins known = origins;
         boolean imported = imports.areMade();
         control.linker().restart();
@@ -153,6 +161,7 @@ public final class JavaSession implements AutoCloseable {
 
     @Override
     public void close() {
+        files.end();
         shell.close();
     }
 

@@ -20,9 +20,10 @@ final class MemoryWatch {
 
     private static final long LOOK_MILLIS = 250;
 
-    /** Memory counts as used up above this share of the largest heap, for this long or after a search: our choice, a cell that works on stays below. */
+    /** Memory counts as used up if this share of the largest heap is left in use after a search: our choice, a cell that works on stays below. */
     private static final double FULL = 0.95;
 
+    /** How long to wait for the JVM to search of itself: what was used and is not any more stays where it is until then. */
     private static final long LASTS_NANOS = 3_000_000_000L;
 
     private static final ScheduledExecutorService CLOCK = Executors.newSingleThreadScheduledExecutor(task -> {
@@ -54,9 +55,15 @@ final class MemoryWatch {
         } else if (fullSince == 0) {
             fullSince = System.nanoTime();
             collectionsThen = Collections.number();
-        } else if (isHopeless() || System.nanoTime() - fullSince > LASTS_NANOS) {
+        } else if (isHopeless()) {
             fullSince = 0;
             usedUp.run();
+        } else if (System.nanoTime() - fullSince > LASTS_NANOS) {
+            fullSince = 0;
+            System.gc();
+            if (isFull()) {
+                usedUp.run();
+            }
         }
     }
 
