@@ -3,8 +3,6 @@ package org.shotledger.snippet;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.shotledger.fetch.Fetched;
@@ -39,10 +37,9 @@ final class DependencyCall {
         thread.setDaemon(true);
         thread.start();
         while (!control.isStopRequested()) {
-            try {
-                return Optional.of(task.get(LOOK_MILLIS, TimeUnit.MILLISECONDS));
-            } catch (TimeoutException notYet) {
-                continue;
+            thread.join(LOOK_MILLIS);
+            if (task.isDone()) {
+                return Optional.of(task.get());
             }
         }
         task.cancel(true);
