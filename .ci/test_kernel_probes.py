@@ -112,6 +112,7 @@ class Probe(unittest.TestCase):
         self.alive()
 
     def test_a_cell_that_waits_where_nothing_stops_it_is_left_behind(self):
+        self.alive()  # a kernel's first cell may take longer than the second it is given here
         msg_id = self.kc.execute("new java.net.ServerSocket(0).accept();")
         time.sleep(1)
         self.km.interrupt_kernel()
@@ -133,7 +134,7 @@ class Probe(unittest.TestCase):
         elapsed = time.time() - start
         print("out of memory: said after %.1f s" % elapsed, file=sys.stderr)
         self.assertEqual(reply["ename"], "OutOfMemory", reply)
-        self.assertLess(elapsed, 60 * float(os.environ.get("SHOTLEDGER_PATIENCE", "1")))
+        self.assertLess(elapsed, 10 * float(os.environ.get("SHOTLEDGER_PATIENCE", "1")))
         self.alive()
 
     # what an edit does
