@@ -23,5 +23,6 @@ record OwnKernel(Path home) implements InstallableKernel {
     @Override
     public void install(Path folder) throws IOException {
         KernelSpec.ofLauncher(home).write(folder);
+        Logo.write(folder);
     }
 }

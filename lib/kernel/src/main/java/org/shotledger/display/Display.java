@@ -46,7 +46,7 @@ public final class Display {
             DisplayRenderer<?> renderer = mostSpecial(value);
             out.putAll(renderer == null ? JavaValues.forms(value) : apply(renderer, value));
         }
-        out.computeIfAbsent(TEXT, type -> String.valueOf(value));
+        out.computeIfAbsent(TEXT, type -> StableText.of(value));
         return out;
     }
 

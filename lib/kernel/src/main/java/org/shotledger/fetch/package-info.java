@@ -3,6 +3,6 @@
  *
  * <p>Nothing here is loaded before somebody asks for a library.
  *
- * <p>Allowed imports: the JDK, Maven's resolver and its settings.
+ * <p>Allowed imports: the JDK, {@code org.apache.maven}, {@code org.eclipse.aether}, {@code org.sonatype}.
  */
 package org.shotledger.fetch;

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class LibraryDocsTest {
@@ -29,7 +28,7 @@ class LibraryDocsTest {
         assumeTrue(Files.isReadable(Path.of(System.getProperty("java.home"), "lib", "src.zip")));
         try (JavaSession session = new JavaSession(SessionOptions.of(List.of()))) {
             String code = "Math.hypot";
-            String text = new Assistant(session, Set.of())
+            String text = new Assistant(session, Words.NONE)
                     .explain(code, code.length())
                     .orElse("");
             assertTrue(text.contains("without intermediate overflow"), text);
