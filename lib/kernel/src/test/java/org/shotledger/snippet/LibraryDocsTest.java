@@ -14,12 +14,22 @@ class LibraryDocsTest {
 
     @Test
     void aCommentIsPlainTextWithoutMarks() {
-        assertEquals(
-                "Returns sqrt(x^2 + y^2) of {sides}.\n\nSpecial cases:\n- NaN is NaN.\n  x: a side\n  returns the third side, see List.of",
-                LibraryDocs.plain(
-                        " Returns sqrt(<i>x</i><sup>2</sup>&nbsp;+ <i>y</i><sup>2</sup>) of {@code {sides}}.\n"
-                                + " <p>Special cases:\n <ul><li>NaN is NaN.</ul>\n @param x a side\n"
-                                + " @return the third side, see {@link List#of}\n @since 1.5\n"));
+        String comment = """
+                 Returns sqrt(<i>x</i><sup>2</sup>&nbsp;+ <i>y</i><sup>2</sup>) of {@code {sides}}.
+                 <p>Special cases:
+                 <ul><li>NaN is NaN.</ul>
+                 @param x a side
+                 @return the third side, see {@link List#of}
+                 @since 1.5
+                """;
+        String plain = """
+                Returns sqrt(x^2 + y^2) of {sides}.
+
+                Special cases:
+                - NaN is NaN.
+                  x: a side
+                  returns the third side, see List.of""";
+        assertEquals(plain, LibraryDocs.plain(comment));
     }
 
     /** Only where the JDK carries its sources, which Debian keeps in a package of its own. */
