@@ -157,7 +157,7 @@ class Probe(unittest.TestCase):
         self.assertTrue(data["image/png"].startswith("iVBORw0KGgo"))
 
     def test_no_code_is_offered_inside_a_text(self):
-        for code, matches in (('Path.of("no', ["notebooks/"]), ('"Math.hy', []), ("// Math.hy", [])):
+        for code, matches in (('Path.of("no', ["notebooks/"]), ('explain("bottle.char', ["bottle.charge"]), ('"Math.hy', []), ("// Math.hy", [])):
             with self.subTest(code):
                 self.assertEqual(self.reply(self.kc.complete(code, len(code)))["matches"], matches)
 
