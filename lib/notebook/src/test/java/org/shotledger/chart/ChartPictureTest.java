@@ -50,7 +50,7 @@ class ChartPictureTest {
         assertEquals(
                 "body[data-jp-theme-light=\"false\"] svg#" + svg.getAttribute("id") + "{filter:url(#" + id + ")}",
                 svg.getElementsByTagName("style").item(0).getTextContent());
-        String[] values = matrix.getAttribute("values").split(" ");
+        String[] values = matrix.getAttribute("values").split(" ", -1);
         double[] weights = {0.213, 0.715, 0.072};
         for (int row = 0; row < 3; row++) {
             for (int column = 0; column < 3; column++) {
