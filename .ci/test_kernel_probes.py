@@ -112,6 +112,7 @@ class Probe(unittest.TestCase):
         self.alive()
 
     def test_a_cell_that_waits_where_nothing_stops_it_is_left_behind(self):
+        self.alive()  # a kernel's first cell may take longer than the second it is given here
         msg_id = self.kc.execute("new java.net.ServerSocket(0).accept();")
         time.sleep(1)
         self.km.interrupt_kernel()
@@ -133,7 +134,7 @@ class Probe(unittest.TestCase):
         elapsed = time.time() - start
         print("out of memory: said after %.1f s" % elapsed, file=sys.stderr)
         self.assertEqual(reply["ename"], "OutOfMemory", reply)
-        self.assertLess(elapsed, 60 * float(os.environ.get("SHOTLEDGER_PATIENCE", "1")))
+        self.assertLess(elapsed, 10 * float(os.environ.get("SHOTLEDGER_PATIENCE", "1")))
         self.alive()
 
     # what an edit does
@@ -156,7 +157,7 @@ class Probe(unittest.TestCase):
         self.assertTrue(data["image/png"].startswith("iVBORw0KGgo"))
 
     def test_no_code_is_offered_inside_a_text(self):
-        for code, matches in (('Path.of("no', ["notebooks/"]), ('"Math.hy', []), ("// Math.hy", [])):
+        for code, matches in (('Path.of("no', ["notebooks/"]), ('explain("bottle.char', ["bottle.charge"]), ('"Math.hy', []), ("// Math.hy", [])):
             with self.subTest(code):
                 self.assertEqual(self.reply(self.kc.complete(code, len(code)))["matches"], matches)
 
@@ -410,8 +411,7 @@ class OtherLibrary(unittest.TestCase):
     def test_a_library_gets_a_kernel_of_its_own(self):
         top = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
         jars = glob.glob(os.path.join(top, "lib/app/target/app/commons-csv-*.jar")) + glob.glob(
-            os.path.join(top, "lib/app/target/app/commons-io-*.jar")) + glob.glob(
-            os.path.join(top, "lib/app/target/app/commons-codec-*.jar"))
+            os.path.join(top, "lib/app/target/app/commons-io-*.jar"))
         prefix = os.environ["JUPYTER_PATH"].removesuffix("/share/jupyter")
         done = subprocess.run(
             [os.path.join(top, "shotledger"), "kernel", "install", "--prefix", prefix, "--name", "csv",

@@ -28,17 +28,12 @@ final class KernelInstallCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, InterruptedException {
-        String name = library == null ? KernelSpec.NAME : library.name();
-        Path folder = place.folder(name);
-        if (library == null) {
-            KernelSpec.ofLauncher(Folders.home()).write(folder);
-        } else {
-            library.install(folder);
-        }
+        InstallableKernel kernel = library == null ? new OwnKernel(Folders.home()) : library.kernel();
+        Path folder = place.folder(kernel.name());
+        kernel.install(folder);
         PrintWriter out = spec.commandLine().getOut();
         out.println("registered in " + folder);
-        out.println("Choose the kernel \"" + (library == null ? KernelSpec.TITLE : library.title()) + "\" in Jupyter"
-                + (library == null ? ", or start one with ./shotledger lab." : "."));
+        out.println(kernel.invitation());
         return 0;
     }
 
@@ -72,27 +67,15 @@ final class KernelInstallCommand implements Callable<Integer> {
         @Option(names = "--title", paramLabel = "TEXT", description = "What people see; default: Java (NAME).")
         private String title;
 
-        String name() {
+        LibraryKernel kernel() {
             if (!name.matches("[a-z0-9._-]+") || name.equals(KernelSpec.NAME)) {
                 throw new IllegalArgumentException(
                         "--name " + name + " cannot be a kernel's name: small letters, digits,"
                                 + " '.', '_' and '-' are allowed, and " + KernelSpec.NAME + " is taken.");
             }
-            return name;
-        }
-
-        String title() {
-            return title == null ? "Java (" + name + ")" : title;
-        }
-
-        void install(Path folder) throws IOException, InterruptedException {
-            new LibraryKernel(
-                            name(),
-                            title(),
-                            classPath,
-                            imports.stream().map(String::strip).toList(),
-                            library)
-                    .install(folder);
+            String shown = title == null ? "Java (" + name + ")" : title;
+            return new LibraryKernel(
+                    name, shown, classPath, imports.stream().map(String::strip).toList(), library);
         }
     }
 }

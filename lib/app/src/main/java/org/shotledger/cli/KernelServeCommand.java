@@ -23,7 +23,7 @@ final class KernelServeCommand implements Callable<Integer> {
     static int serve(Path connection) throws IOException, InterruptedException {
         Sessions.begin();
         ConnectionFile meeting = ConnectionFile.read(Folders.fromCommandLine(connection));
-        new Kernel(meeting, Sessions::open, Sessions.VERBS).serve();
+        new Kernel(meeting, Sessions::open, Sessions.words()).serve();
         return 0;
     }
 }

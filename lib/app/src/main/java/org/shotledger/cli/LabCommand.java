@@ -79,8 +79,8 @@ final class LabCommand implements Callable<Integer> {
 
     private int start(Jupyter jupyter, Path opened) throws IOException, InterruptedException {
         Path registered = Folders.state().resolve("jupyter-kernels");
-        KernelSpec.ofLauncher(Folders.home())
-                .write(registered.resolve("share/jupyter/kernels").resolve(KernelSpec.NAME));
+        new OwnKernel(Folders.home())
+                .install(registered.resolve("share/jupyter/kernels").resolve(KernelSpec.NAME));
         List<String> command = new ArrayList<>(List.of(
                 jupyter.python().toString(),
                 "-m",

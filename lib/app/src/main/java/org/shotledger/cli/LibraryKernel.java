@@ -21,12 +21,19 @@ import org.shotledger.kernel.KernelMain;
  * @param imports what each cell may name, without the word import
  * @param library the library's package; empty for none
  */
-record LibraryKernel(String name, String title, String classPath, List<String> imports, String library) {
+record LibraryKernel(String name, String title, String classPath, List<String> imports, String library)
+        implements InstallableKernel {
 
     private static final int FIRST_WITH_AOT_CACHE = 25;
 
+    @Override
+    public String invitation() {
+        return "Choose the kernel \"" + title + "\" in Jupyter.";
+    }
+
     /** Tries the kernel, makes what lets it start fast, and registers it. */
-    void install(Path folder) throws IOException, InterruptedException {
+    @Override
+    public void install(Path folder) throws IOException, InterruptedException {
         String path = wholeClassPath();
         Path state = Folders.state().resolve("kernels").resolve(name);
         Files.createDirectories(state);
@@ -34,6 +41,8 @@ record LibraryKernel(String name, String title, String classPath, List<String> i
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:+UseSerialGC",
                 "-XX:TieredStopAtLevel=1",
+                "-XX:MaxRAM=12g", // as the launcher does, for the same reasons
+                "-XX:MaxNewSize=256m",
                 "-Xshare:auto",
                 "-Xlog:disable",
                 "-Xlog:all=off",

@@ -7,9 +7,12 @@ import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicReference;
+import org.shotledger.job.SheetField;
+import org.shotledger.job.SheetFields;
 import org.shotledger.session.Session;
 import org.shotledger.snippet.JavaSession;
 import org.shotledger.snippet.SessionOptions;
+import org.shotledger.snippet.Words;
 
 /** Opens sessions that know the project's names. */
 final class Sessions {
@@ -24,7 +27,7 @@ final class Sessions {
             "import org.shotledger.display.*;");
 
     /** The job's own verbs, which completion lists first. */
-    static final Set<String> VERBS = Set.of(
+    private static final Set<String> VERBS = Set.of(
             "Job",
             "Plan",
             "Evaluate",
@@ -51,6 +54,18 @@ final class Sessions {
         Thread thread = new Thread(task, "session");
         thread.setDaemon(true);
         thread.start();
+    }
+
+    /** What completion knows of the job. */
+    static Words words() {
+        return new Words(
+                VERBS,
+                () -> SheetFields.all().stream()
+                        .map(SheetField::path)
+                        .filter(path -> !path.contains("*"))
+                        .distinct()
+                        .sorted()
+                        .toList());
     }
 
     /** Where the launcher keeps the index of the class path; null without the launcher. */

@@ -25,7 +25,7 @@ class AssistantTest {
                         "import static org.shotledger.units.Quantities.*;"),
                 null,
                 "org.shotledger"));
-        assistant = new Assistant(session, Set.of("hp"));
+        assistant = new Assistant(session, new Words(Set.of("hp"), () -> List.of("bottle.charge", "bottle.count")));
         assertTrue(session.evaluate("FluidState state = null; String word = \"x\";", "In [1]")
                 .ok());
     }
@@ -54,6 +54,15 @@ class AssistantTest {
         assertTrue(text.contains("Path file"), text);
         assertTrue(text.contains("String file"), text);
         assertTrue(text.contains("throws SheetException"), text);
+    }
+
+    @Test
+    void aTextIsCompletedWithTheWordsOfTheProduct() {
+        String code = "explain(\"bottle.c";
+        Completion found = assistant.complete(code, code.length());
+        assertEquals(List.of("bottle.charge", "bottle.count"), found.matches());
+        assertEquals(code.indexOf("bottle"), found.start());
+        assertEquals(List.of(), assistant.complete("\"valve.", 7).matches());
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.shotledger.display;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +47,7 @@ public final class Display {
             DisplayRenderer<?> renderer = mostSpecial(value);
             out.putAll(renderer == null ? JavaValues.forms(value) : apply(renderer, value));
         }
-        out.computeIfAbsent(TEXT, type -> String.valueOf(value));
+        out.computeIfAbsent(TEXT, type -> StableText.of(value));
         return out;
     }
 
@@ -139,6 +140,18 @@ public final class Display {
 
     private static <T> Map<String, Object> apply(DisplayRenderer<T> renderer, Object value) {
         return renderer.render(renderer.type().cast(value));
+    }
+
+    /** The forms of a list whose values have one renderer, if that shows them together; empty otherwise. */
+    static Map<String, Object> together(Collection<?> values) {
+        DisplayRenderer<?> renderer = mostSpecial(values.iterator().next());
+        return renderer != null && values.stream().allMatch(value -> mostSpecial(value) == renderer)
+                ? applyToAll(renderer, values)
+                : Map.of();
+    }
+
+    private static <T> Map<String, Object> applyToAll(DisplayRenderer<T> renderer, Collection<?> values) {
+        return renderer.renderAll(values.stream().map(renderer.type()::cast).toList());
     }
 
     private static DisplayRenderer<?> mostSpecial(Object value) {

@@ -1,5 +1,6 @@
 package org.shotledger.display;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -26,4 +27,14 @@ public interface DisplayRenderer<T> {
      *     Display#TEXT} should be among them
      */
     Map<String, Object> render(T value);
+
+    /**
+     * The forms of a list of such values, for those that read better in one table.
+     *
+     * @param values one at least
+     * @return MIME type to content as for one value; empty to have them shown one below the other
+     */
+    default Map<String, Object> renderAll(List<T> values) {
+        return Map.of();
+    }
 }

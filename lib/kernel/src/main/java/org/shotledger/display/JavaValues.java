@@ -46,7 +46,8 @@ final class JavaValues {
 
     private static Map<String, Object> items(Collection<?> items) {
         if (!items.isEmpty() && items.stream().allMatch(Display::hasForms)) {
-            return oneByOne(items);
+            Map<String, Object> together = Display.together(items);
+            return together.isEmpty() ? oneByOne(items) : together;
         }
         return isOfRecords(items) ? records(items) : Map.of(Display.TEXT, StableText.of(items));
     }

@@ -34,7 +34,13 @@ final class StableText {
                     .map(e -> e.getKey() + "=" + of(e.getValue()))
                     .collect(Collectors.joining(", ", item.getClass().getSimpleName() + "[", "]"));
         }
-        return String.valueOf(value);
+        return value != null && value.getClass().isHidden() ? function(value) : String.valueOf(value);
+    }
+
+    /** A closure has no text but the name of a class that is another in each run. */
+    private static String function(Object value) {
+        Class<?>[] types = value.getClass().getInterfaces();
+        return types.length == 0 ? String.valueOf(value) : "a " + types[0].getSimpleName();
     }
 
     /** The entries of a map in its own order, or by the text of their keys where it has none. */

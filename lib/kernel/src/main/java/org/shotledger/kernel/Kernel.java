@@ -3,7 +3,6 @@ package org.shotledger.kernel;
 import com.google.gson.JsonObject;
 import java.nio.channels.ClosedSelectorException;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -13,6 +12,7 @@ import org.shotledger.display.Display;
 import org.shotledger.snippet.Assistant;
 import org.shotledger.snippet.JavaSession;
 import org.shotledger.snippet.OutputRouter;
+import org.shotledger.snippet.Words;
 import org.zeromq.SocketType;
 import org.zeromq.ZContext;
 import org.zeromq.ZMQ;
@@ -30,7 +30,7 @@ public final class Kernel {
 
     private final ConnectionFile connection;
     private final Supplier<JavaSession> sessions;
-    private final Set<String> preferred;
+    private final Words words;
     private final CountDownLatch end = new CountDownLatch(1);
     private volatile JavaSession session;
 
@@ -39,12 +39,12 @@ public final class Kernel {
      *
      * @param connection where to listen
      * @param sessions makes the session
-     * @param preferred names that completion lists first
+     * @param words what the product adds to completion
      */
-    public Kernel(ConnectionFile connection, Supplier<JavaSession> sessions, Set<String> preferred) {
+    public Kernel(ConnectionFile connection, Supplier<JavaSession> sessions, Words words) {
         this.connection = connection;
         this.sessions = sessions;
-        this.preferred = Set.copyOf(preferred);
+        this.words = words;
     }
 
     /**
@@ -208,7 +208,7 @@ public final class Kernel {
         Executor executor = new Executor(session, iopub, router, frontEnd);
         Comms comms = new Comms((type, comm, message) -> iopub.comm(type, comm, message, frontEnd.parent()));
         Comms.install(comms);
-        Requests requests = new Requests(new Assistant(session, preferred), comms);
+        Requests requests = new Requests(new Assistant(session, words), comms);
         if (pending != null) {
             handle(channel, iopub, pending, executor, requests);
         }

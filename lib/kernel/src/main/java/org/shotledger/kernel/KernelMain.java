@@ -12,6 +12,7 @@ import org.shotledger.display.Display;
 import org.shotledger.ipynb.Notebook;
 import org.shotledger.snippet.JavaSession;
 import org.shotledger.snippet.SessionOptions;
+import org.shotledger.snippet.Words;
 import org.zeromq.ZContext;
 
 /**
@@ -43,7 +44,7 @@ public final class KernelMain {
         if (arguments[0].equals("--try")) {
             System.exit(tried(options) ? 0 : 1);
         }
-        new Kernel(ConnectionFile.read(Path.of(arguments[0])), () -> new JavaSession(options), Set.of()).serve();
+        new Kernel(ConnectionFile.read(Path.of(arguments[0])), () -> new JavaSession(options), Words.NONE).serve();
         System.exit(0);
     }
 

@@ -7,10 +7,10 @@ import java.net.ServerSocket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.shotledger.snippet.JavaSession;
+import org.shotledger.snippet.Words;
 import org.zeromq.SocketType;
 import org.zeromq.ZContext;
 import org.zeromq.ZMQ;
@@ -35,7 +35,7 @@ public final class SelfCheck {
     public static Optional<String> run(Supplier<JavaSession> sessions, String code)
             throws IOException, InterruptedException {
         ConnectionFile connection = free();
-        Kernel kernel = new Kernel(connection, sessions, Set.of());
+        Kernel kernel = new Kernel(connection, sessions, Words.NONE);
         Thread serving = new Thread(() -> serve(kernel), "kernel");
         serving.setDaemon(true);
         serving.start();

@@ -150,6 +150,9 @@ final class Aftermath {
     /** A variable without its value is better not there: whoever uses it learns so. */
     private void lose(String name) {
         forget(name);
+        if (isUnnamed(name)) {
+            return; // the result of a cell, which no cell can name
+        }
         notes.add("The value of " + name + " is lost: it was made from an earlier version of what this cell"
                 + " declares. Run the cell that makes " + name + " again.");
     }
@@ -239,16 +242,26 @@ final class Aftermath {
         for (String name : control.variables().takeLosses()) {
             lose(name);
         }
-        touched.stream().filter(this::isBroken).forEach(snippet -> notes.add(unusable(snippet)));
+        touched.stream()
+                .filter(this::isBroken)
+                .filter(s -> !isUnnamed(s.name()))
+                .forEach(snippet -> notes.add(unusable(snippet)));
         List<String> names = session.shell()
                 .variables()
                 .filter(v -> session.shell().status(v) == Status.VALID)
                 .map(VarSnippet::name)
                 .toList();
-        for (String name : control.takeStale(names)) {
+        Set<String> stale = control.takeStale(names);
+        stale.removeIf(Aftermath::isUnnamed);
+        for (String name : stale) {
             notes.add(name + " was made with an earlier version of what this cell declares and goes on using that."
                     + " Run the cell that makes " + name + " again.");
         }
+    }
+
+    /** The compiler's own name for what a cell ended in. */
+    private static boolean isUnnamed(String name) {
+        return name.startsWith("$");
     }
 
     private String unusable(DeclarationSnippet snippet) {

@@ -29,18 +29,18 @@ public final class Assistant {
 
     private final JavaSession session;
     private final LibraryDocs docs;
-    private final Set<String> preferred;
+    private final Words words;
 
     /**
      * An assistant.
      *
      * @param session whose names are known
-     * @param preferred names to list first, such as the job's verbs
+     * @param words what the product adds
      */
-    public Assistant(JavaSession session, Set<String> preferred) {
+    public Assistant(JavaSession session, Words words) {
         this.session = session;
         this.docs = new LibraryDocs(session.options());
-        this.preferred = Set.copyOf(preferred);
+        this.words = words;
     }
 
     /**
@@ -57,7 +57,7 @@ public final class Assistant {
         int around = TextLiterals.around(source, cursor);
         if (around >= 0) {
             return source.charAt(around) == '"'
-                    ? PathNames.complete(source.substring(around + 1, cursor), cursor)
+                    ? PathNames.complete(source.substring(around + 1, cursor), cursor, words.inTexts())
                     : Completion.none(cursor);
         }
         session.makeImports();
@@ -70,7 +70,7 @@ public final class Assistant {
         }
         List<String> matches = found.stream()
                 .sorted(Comparator.comparing((Suggestion s) -> !s.matchesType())
-                        .thenComparing(s -> !preferred.contains(name(s)))
+                        .thenComparing(s -> !words.preferred().contains(name(s)))
                         .thenComparing(s -> FROM_OBJECT.contains(s.continuation()))
                         .thenComparing(Suggestion::continuation))
                 .map(Suggestion::continuation)
@@ -135,7 +135,7 @@ public final class Assistant {
         String signature = COMPONENTS.matcher(documentation.signature()).replaceAll("");
         String shown = PACKAGES.matcher(signature).replaceAll("");
         return docs.of(signature)
-                .or(() -> Optional.ofNullable(documentation.javadoc()).map(String::strip))
+                .or(() -> Optional.ofNullable(documentation.javadoc()).map(LibraryDocs::plain))
                 .map(text -> shown + "\n\n" + text)
                 .orElse(shown);
     }

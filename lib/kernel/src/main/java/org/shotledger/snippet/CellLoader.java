@@ -1,5 +1,10 @@
 package org.shotledger.snippet;
 
+import java.io.File;
+import java.net.MalformedURLException;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import jdk.jshell.execution.LoaderDelegate;
@@ -7,7 +12,7 @@ import jdk.jshell.spi.ExecutionControl.ClassBytecodes;
 import jdk.jshell.spi.ExecutionControl.ClassInstallException;
 import jdk.jshell.spi.ExecutionControl.InternalException;
 
-/** The classes of a session: those of its cells and the stubs between them. */
+/** The classes of a session: those of its cells, the stubs between them, and those of libraries that its cells have added. */
 final class CellLoader implements LoaderDelegate {
 
     private final Classes classes = new Classes();
@@ -41,7 +46,13 @@ final class CellLoader implements LoaderDelegate {
 
     @Override
     public void addToClasspath(String path) throws InternalException {
-        throw new InternalException("the class path is the process's own");
+        for (String entry : path.split(File.pathSeparator, -1)) {
+            try {
+                classes.addURL(Path.of(entry).toUri().toURL());
+            } catch (MalformedURLException e) {
+                throw new InternalException(entry + " cannot be put on the class path: " + e.getMessage());
+            }
+        }
     }
 
     @Override
@@ -50,20 +61,22 @@ final class CellLoader implements LoaderDelegate {
     }
 
     /** Makes classes from the bytes it was given. */
-    private static final class Classes extends ClassLoader {
+    private static final class Classes extends URLClassLoader {
         private final Map<String, byte[]> waiting = new ConcurrentHashMap<>();
 
         Classes() {
-            super(ClassLoader.getSystemClassLoader());
+            super(new URL[0], ClassLoader.getSystemClassLoader());
         }
 
         @Override
         protected Class<?> findClass(String name) throws ClassNotFoundException {
             byte[] bytes = waiting.remove(name);
-            if (bytes == null) {
-                throw new ClassNotFoundException(name);
-            }
-            return defineClass(name, bytes, 0, bytes.length);
+            return bytes == null ? super.findClass(name) : defineClass(name, bytes, 0, bytes.length);
+        }
+
+        @Override
+        protected void addURL(URL jar) { // for the class around this one
+            super.addURL(jar);
         }
     }
 }

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import javax.tools.FileObject;
 import javax.tools.ForwardingJavaFileManager;
 import javax.tools.JavaFileObject;
@@ -19,10 +21,11 @@ final class ClassPathFiles extends ForwardingJavaFileManager<StandardJavaFileMan
     /** How long the search index for package names waits, so that it does not compete with the first cell. */
     private static final long INDEX_DELAY_MILLIS = 3_000;
 
-    private final ClassPathIndex index;
+    private final Libraries index;
     private final OpenJars jars = new OpenJars();
+    private final CountDownLatch over = new CountDownLatch(1);
 
-    ClassPathFiles(StandardJavaFileManager platform, ClassPathIndex index) {
+    ClassPathFiles(StandardJavaFileManager platform, Libraries index) {
         super(platform);
         this.index = index;
     }
@@ -88,18 +91,25 @@ final class ClassPathFiles extends ForwardingJavaFileManager<StandardJavaFileMan
         if (location == StandardLocation.CLASS_PATH) {
             return index.entries();
         }
-        if (location == StandardLocation.PLATFORM_CLASS_PATH) {
-            pause();
+        if (location == StandardLocation.PLATFORM_CLASS_PATH && isOver()) {
+            return List.of();
         }
         return fileManager.getLocationAsPaths(location);
     }
 
-    private static void pause() {
+    /** Waits; one thread makes the search indexes of all sessions, so those of sessions that are closed must not hold up the others. */
+    private boolean isOver() {
         try {
-            Thread.sleep(INDEX_DELAY_MILLIS);
+            return over.await(INDEX_DELAY_MILLIS, TimeUnit.MILLISECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+            return true;
         }
+    }
+
+    /** The session is closed: nobody will search any more. */
+    void end() {
+        over.countDown();
     }
 
     @Override

@@ -106,6 +106,8 @@ final class DocText {
         public String visitStartElement(StartElementTree element, Void unused) {
             return switch (element.getName().toString()) {
                 case "p" -> BREAK + BREAK;
+                case "sup" -> "^";
+                case "sub" -> "_";
                 case "li" -> BREAK + "- ";
                 case "pre", "br", "tr", "dt", "dd" -> BREAK;
                 default -> "";

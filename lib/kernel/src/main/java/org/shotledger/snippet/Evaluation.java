@@ -3,6 +3,7 @@ package org.shotledger.snippet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
 import java.util.regex.Pattern;
 import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.Diag;
@@ -11,6 +12,7 @@ import jdk.jshell.Snippet.Status;
 import jdk.jshell.Snippet.SubKind;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.UnresolvedReferenceException;
+import org.shotledger.fetch.Fetched;
 
 /** The run of one cell. */
 final class Evaluation {
@@ -88,16 +90,20 @@ final class Evaluation {
         hasValue = false;
         value = null;
         if (control.isStopRequested()) {
-            fail(interrupted());
+            fail(control.isMemoryUsedUp() ? aftermath.outOfMemory() : interrupted());
             return;
         }
         if (session.isDeclared(piece.source())) {
             return;
         }
-        if (VARIABLES.matcher(piece.source()).matches()
-                && session.shell().methods().noneMatch(m -> m.name().equals("vars"))) {
+        if (VARIABLES.matcher(piece.source()).matches() && !isMethod("vars")) {
             hasValue = true;
             value = session.variables();
+            return;
+        }
+        Optional<String> coordinates = DependencyCall.in(piece.source());
+        if (coordinates.isPresent() && !isMethod(DependencyCall.NAME)) {
+            addLibrary(coordinates.get());
             return;
         }
         CellError tooLong = TextLiterals.tooLong(cell, piece);
@@ -113,6 +119,28 @@ final class Evaluation {
         }
         List<SnippetEvent> done = events;
         main(done).ifPresent(main -> take(main, done, piece));
+    }
+
+    private boolean isMethod(String name) {
+        return session.shell().methods().anyMatch(m -> m.name().equals(name));
+    }
+
+    private void addLibrary(String coordinates) {
+        try {
+            Optional<Fetched> library = DependencyCall.fetch(coordinates, control);
+            if (library.isEmpty()) {
+                fail(interrupted());
+                return;
+            }
+            session.addToClassPath(
+                    library.get().jars().stream().map(Fetched.Jar::file).toList());
+            aftermath.note(library.get().sentence());
+        } catch (ExecutionException e) {
+            fail(ErrorText.plain("DependencyError", ErrorText.safeMessage(e.getCause()), e.getCause()));
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            fail(interrupted());
+        }
     }
 
     private List<SnippetEvent> eval(Piece piece) {

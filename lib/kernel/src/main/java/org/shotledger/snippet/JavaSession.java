@@ -1,9 +1,13 @@
 package org.shotledger.snippet;
 
+import java.io.File;
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ScheduledFuture;
+import java.util.stream.Collectors;
+import javax.tools.StandardJavaFileManager;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.Snippet.Status;
@@ -23,7 +27,9 @@ public final class JavaSession implements AutoCloseable {
     private final Interrupter interrupter = new Interrupter(control);
     private final Map<String, Snippet> declared = new HashMap<>();
     private final SessionOptions options;
+    private final Libraries libraries;
     private volatile JShell shell;
+    private ClassPathFiles files;
     private Imports imports;
     private Splitter splitter;
     private Origins origins;
@@ -37,13 +43,14 @@ public final class JavaSession implements AutoCloseable {
      */
     public JavaSession(SessionOptions options) {
         this.options = options;
+        this.libraries = new Libraries(options.classes());
         begin();
     }
 
     private void begin() {
         shell = JShell.builder()
                 .executionEngine(new CellControlProvider(control), Map.of())
-                .fileManager(platform -> new ClassPathFiles(platform, options.classes()))
+                .fileManager(this::openFiles)
                 .compilerOptions("-proc:none", "-Xlint:none", "-parameters")
                 .build();
         splitter = new Splitter(shell.sourceCodeAnalysis());
@@ -51,6 +58,11 @@ public final class JavaSession implements AutoCloseable {
         errors = new ErrorText(origins, options);
         results = new RecentResults(shell, control);
         imports = new Imports(shell, options.imports());
+    }
+
+    private ClassPathFiles openFiles(StandardJavaFileManager platform) {
+        files = new ClassPathFiles(platform, libraries);
+        return files;
     }
 
     /**
@@ -98,6 +110,7 @@ public final class JavaSession implements AutoCloseable {
      */
     List<String> rebuild(List<Snippet> held) {
         JShell broken = shell;
+        files.end();
         Origins known = origins;
         boolean imported = imports.areMade();
         control.linker().restart();
@@ -148,12 +161,21 @@ public final class JavaSession implements AutoCloseable {
 
     @Override
     public void close() {
+        files.end();
         shell.close();
     }
 
     /** Where the compiler finds libraries. */
     SessionOptions options() {
         return options;
+    }
+
+    /** Lets the cells from here on use what these jars hold. */
+    void addToClassPath(List<Path> jars) {
+        List<Path> fresh = libraries.add(jars);
+        if (!fresh.isEmpty()) {
+            shell.addToClasspath(fresh.stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator)));
+        }
     }
 
     /** Makes the imports, for what looks at more than one cell's names. */

@@ -46,6 +46,12 @@ final class LibraryDocs {
                         .findFirst());
     }
 
+    /** A documentation comment of the JDK's own sources as plain text. */
+    static String plain(String comment) {
+        return documentation("/** " + comment + " */ class Any {}", "Any", new Signature("Any", "", null))
+                .orElse(comment.strip());
+    }
+
     private static Optional<String> text(String className, Signature wanted) {
         for (int end = className.length(); end > 0; end = className.lastIndexOf('.', end - 1)) {
             String outer = className.substring(0, end);

@@ -20,9 +20,10 @@ final class MemoryWatch {
 
     private static final long LOOK_MILLIS = 250;
 
-    /** Memory counts as used up above this share of the largest heap, for this long or after two searches: our choice, a cell that works on stays below. */
+    /** Memory counts as used up if this share of the largest heap is left in use after a search: our choice, a cell that works on stays below. */
     private static final double FULL = 0.95;
 
+    /** How long to wait for the JVM to search of itself: what was used and is not any more stays where it is until then. */
     private static final long LASTS_NANOS = 3_000_000_000L;
 
     private static final ScheduledExecutorService CLOCK = Executors.newSingleThreadScheduledExecutor(task -> {
@@ -54,15 +55,21 @@ final class MemoryWatch {
         } else if (fullSince == 0) {
             fullSince = System.nanoTime();
             collectionsThen = Collections.number();
-        } else if (isHopeless() || System.nanoTime() - fullSince > LASTS_NANOS) {
+        } else if (isHopeless()) {
             fullSince = 0;
             usedUp.run();
+        } else if (System.nanoTime() - fullSince > LASTS_NANOS) {
+            fullSince = 0;
+            System.gc();
+            if (isFull()) {
+                usedUp.run();
+            }
         }
     }
 
     /** Whether all of the memory was searched for what is not used any more since it was found full, and little was found. */
     private boolean isHopeless() {
-        return Collections.number() > collectionsThen + 1 && Collections.left() > FULL;
+        return Collections.number() > collectionsThen && Collections.left() > FULL;
     }
 
     /** What the JVM says of its collections of the memory in which things stay; asked only when memory is short, as that takes a while to load. */

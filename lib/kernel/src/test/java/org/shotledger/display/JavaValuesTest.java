@@ -24,6 +24,13 @@ class JavaValuesTest {
     }
 
     @Test
+    void aClosureIsToldByWhatItIs() {
+        java.util.function.DoubleUnaryOperator twice = x -> 2 * x;
+        assertEquals("a DoubleUnaryOperator", Display.bundle(twice).get(Display.TEXT));
+        assertEquals("[a DoubleUnaryOperator]", Display.bundle(List.of(twice)).get(Display.TEXT));
+    }
+
+    @Test
     void anArrayShowsItsItems() {
         assertEquals("[1, 2, 3]", text(new int[] {1, 2, 3}));
         assertEquals("[a, null]", text(new String[] {"a", null}));

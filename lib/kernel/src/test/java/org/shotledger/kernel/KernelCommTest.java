@@ -11,11 +11,11 @@ import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.shotledger.snippet.JavaSession;
 import org.shotledger.snippet.SessionOptions;
+import org.shotledger.snippet.Words;
 import org.zeromq.SocketType;
 import org.zeromq.ZContext;
 import org.zeromq.ZMQ;
@@ -38,7 +38,7 @@ class KernelCommTest {
                 meeting,
                 () -> new JavaSession(
                         SessionOptions.of(List.of("import org.shotledger.comm.*;", "import java.util.*;"))),
-                Set.of());
+                Words.NONE);
         Thread serving = new Thread(() -> serve(kernel), "kernel");
         serving.start();
         try (ZContext context = new ZContext();

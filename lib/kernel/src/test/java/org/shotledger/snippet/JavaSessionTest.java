@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.ref.WeakReference;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -76,6 +77,33 @@ class JavaSessionTest {
         value("int size() { return 7; }\nvar fromMethod = size();");
         value("int size() { return 8; }");
         assertEquals(7, value("fromMethod"));
+    }
+
+    @Test
+    void aResultWithoutANameIsNotSpokenOf() {
+        try (JavaSession own = new JavaSession(SessionOptions.of(List.of()))) {
+            own.evaluate("record Nozzle(int holes) {}\nnew Nozzle(4)", "In [1]");
+            assertEquals(
+                    List.of(),
+                    own.evaluate("record Nozzle(double holes) {}", "In [2]").notes());
+        }
+    }
+
+    @Test
+    void aClosedSessionIsLetGoOfBeforeItsSearchIndexIsDue() throws InterruptedException {
+        WeakReference<JavaSession> gone = closedSession();
+        for (int i = 0; i < 100 && gone.get() != null; i++) {
+            System.gc();
+            Thread.sleep(20);
+        }
+        assertNull(gone.get(), "after two seconds, one less than the search index waits");
+    }
+
+    private static WeakReference<JavaSession> closedSession() {
+        JavaSession own = new JavaSession(SessionOptions.of(List.of()));
+        own.evaluate("int x = 1;", "In [1]");
+        own.close();
+        return new WeakReference<>(own);
     }
 
     @Test

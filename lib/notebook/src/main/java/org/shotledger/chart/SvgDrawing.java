@@ -74,6 +74,7 @@ final class SvgDrawing {
         name.setTextContent(title);
         Element description = document.createElementNS(SVGConstants.SVG_NAMESPACE_URI, "desc");
         description.setTextContent(alt);
+        DarkTheme.add(root, key);
         root.insertBefore(description, root.getFirstChild());
         root.insertBefore(name, root.getFirstChild());
     }

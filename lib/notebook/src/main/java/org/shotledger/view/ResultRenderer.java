@@ -11,6 +11,7 @@ import org.shotledger.document.Cautions;
 import org.shotledger.evaluate.DayOutcome;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.evaluate.PassOutcome;
+import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
 import org.shotledger.plan.Attainable;
 import org.shotledger.plan.Plan;
@@ -56,6 +57,21 @@ public abstract class ResultRenderer<T> implements DisplayRenderer<T> {
         /** Made by the service loader. */
         public OfLimits() {
             super(Limits.class, (limits, shown) -> LimitTables.of(limits).in(shown));
+        }
+    }
+
+    /** Shows one limit, or a list of them, as a table with units. */
+    public static final class OfLimit extends ResultRenderer<Limit> {
+        /** Made by the service loader. */
+        public OfLimit() {
+            super(
+                    Limit.class,
+                    (limit, shown) -> LimitTables.of(new Limits(List.of(limit))).in(shown));
+        }
+
+        @Override
+        public Map<String, Object> renderAll(List<Limit> values) {
+            return new OfLimits().render(new Limits(values));
         }
     }
 

@@ -41,6 +41,27 @@ class ChartPictureTest {
         assertEquals(picture.title(), svg.getElementsByTagName("title").item(0).getTextContent());
     }
 
+    /** Arithmetic of W3C Filter Effects Module Level 1, feColorMatrix: type hueRotate by 180 degrees, then each channel taken from one. */
+    @Test
+    void inADarkNotebookLightAndDarkChangePlacesAndHuesStay() throws Exception {
+        Element svg = parse(PICTURES.get(0).svg()).getDocumentElement();
+        Element matrix = (Element) svg.getElementsByTagName("feColorMatrix").item(0);
+        String id = ((Element) matrix.getParentNode()).getAttribute("id");
+        assertEquals(
+                "body[data-jp-theme-light=\"false\"] svg#" + svg.getAttribute("id") + "{filter:url(#" + id + ")}",
+                svg.getElementsByTagName("style").item(0).getTextContent());
+        String[] values = matrix.getAttribute("values").split(" ", -1);
+        double[] weights = {0.213, 0.715, 0.072};
+        for (int row = 0; row < 3; row++) {
+            for (int column = 0; column < 3; column++) {
+                // the specification's sum for 180 degrees, whose cosine is -1 and whose sine is 0
+                double turned = 2 * weights[column] - (row == column ? 1 : 0);
+                assertEquals(-turned, Double.parseDouble(values[5 * row + column]), 5e-4);
+            }
+            assertEquals(1, Double.parseDouble(values[5 * row + 4]));
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("pictures")
     void titleAxesAndLegendAreRealText(ChartPicture picture) throws Exception {
