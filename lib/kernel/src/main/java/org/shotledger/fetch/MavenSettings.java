@@ -3,6 +3,10 @@ package org.shotledger.fetch;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.maven.model.Model;
+import org.apache.maven.model.building.DefaultModelProcessor;
+import org.apache.maven.model.io.DefaultModelReader;
+import org.apache.maven.model.superpom.DefaultSuperPomProvider;
 import org.apache.maven.settings.Proxy;
 import org.apache.maven.settings.Repository;
 import org.apache.maven.settings.Server;
@@ -26,9 +30,7 @@ import org.sonatype.plexus.components.sec.dispatcher.DefaultSecDispatcher;
 /** What the settings of Maven say of repositories. */
 final class MavenSettings {
 
-    /** Where Maven looks unless its settings say otherwise (its documentation, "Introduction to Repositories"); its own name for the property. */
-    private static final String CENTRAL =
-            System.getProperty("maven.repo.central", "https://repo.maven.apache.org/maven2");
+    private static final String MODEL = "4.0.0";
 
     private final Path folder;
     private final Settings settings;
@@ -90,8 +92,18 @@ final class MavenSettings {
                                 && profile.getActivation().isActiveByDefault()))
                 .flatMap(profile -> profile.getRepositories().stream())
                 .forEach(one -> found.add(remote(one)));
-        found.add(new RemoteRepository.Builder("central", "default", CENTRAL).build());
+        superPom().getRepositories().forEach(one -> found.add(remote(one)));
         return found;
+    }
+
+    /** What every project of Maven inherits: where it looks unless the settings say otherwise. */
+    private static Model superPom() {
+        DefaultModelProcessor reader = new DefaultModelProcessor().setModelReader(new DefaultModelReader());
+        return new DefaultSuperPomProvider().setModelProcessor(reader).getSuperModel(MODEL);
+    }
+
+    private static RemoteRepository remote(org.apache.maven.model.Repository one) {
+        return new RemoteRepository.Builder(one.getId(), one.getLayout(), one.getUrl()).build();
     }
 
     private static RemoteRepository remote(Repository one) {
