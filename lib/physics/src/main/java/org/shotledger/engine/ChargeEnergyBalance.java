@@ -74,11 +74,11 @@ final class ChargeEnergyBalance {
         Shares once = within(stated, temperature);
         // the room that vapour takes decides how much main fuel comes with the air; once more with what is vapour is
         // enough
-        return once == stated ? stated : within(once, temperature);
+        return once.equals(stated) ? stated : within(once, temperature);
     }
 
     private Shares within(Shares room, double temperature) {
-        if (temperature >= HOTTEST_FLASH || stated.main() == 0 && stated.extra() == 0) {
+        if (temperature >= HOTTEST_FLASH || (stated.main() == 0 && stated.extra() == 0)) {
             return stated;
         }
         double main = dryAir(temperature, room) * fuelPerAir;
@@ -105,7 +105,7 @@ final class ChargeEnergyBalance {
     /** The temperature at which the enthalpies balance: with the stated shares where the gas can hold them there, else with fewer. */
     double temperature() {
         double coldest = surplus(COLDEST, stated) > 0 ? balance(in.airTemperature(), t -> surplus(t, stated)) : COLDEST;
-        return coldest > COLDEST && within(stated, coldest) == stated
+        return coldest > COLDEST && within(stated, coldest).equals(stated)
                 ? coldest
                 : balance(Math.max(START, coldest), t -> surplus(t, evaporated(t)));
     }

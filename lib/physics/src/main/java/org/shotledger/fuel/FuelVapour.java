@@ -166,10 +166,13 @@ public final class FuelVapour {
         double petrol = Math.max(0, 1 - ethanol - methanol);
         double[] moles = new double[COMPONENTS.length];
         for (int i = 0; i < moles.length; i++) {
-            moles[i] = petrol * COMPONENTS[i].ofPetrol / PETROL_MASS;
+            Component c = COMPONENTS[i];
+            moles[i] = switch (c) {
+                case ETHANOL -> ethanol / c.molarMass;
+                case METHANOL -> methanol / c.molarMass;
+                default -> petrol * c.ofPetrol / PETROL_MASS;
+            };
         }
-        moles[Component.ETHANOL.ordinal()] = ethanol / Component.ETHANOL.molarMass;
-        moles[Component.METHANOL.ordinal()] = methanol / Component.METHANOL.molarMass;
         return moles;
     }
 
