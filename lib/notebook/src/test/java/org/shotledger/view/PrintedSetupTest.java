@@ -85,10 +85,7 @@ class PrintedSetupTest {
                         rows,
                         "main fuel pressure, engine off",
                         plan.mainRegulator().name()),
-                regulator(
-                        rows,
-                        "nitrous fuel pressure, engine off",
-                        plan.nitrousRegulator().name()),
+                plan.ownRegulator().map(own -> regulator(rows, "nitrous fuel pressure, engine off", own.name())),
                 read(rows, "mixture of the main fuel", QuantityKind.RATIO),
                 read(rows, "spark retard while the nitrous flows", QuantityKind.CRANK_ANGLE),
                 new ActivationWindow(
