@@ -15,6 +15,7 @@ import static org.shotledger.units.QuantityKind.VOLUME_FLOW;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.shotledger.bottle.Bottle;
 import org.shotledger.bottle.FillingCheck;
 import org.shotledger.car.BottleSheet;
@@ -142,19 +143,18 @@ final class KitSections {
                 }
             });
         }
-        Optional<FuelCell> cell = onMainRail ? Optional.empty() : Optional.of(s).map(KitSections::cell);
+        Supplier<Optional<FuelCell>> cell = onMainRail ? Optional::empty : cell(s);
         Solenoid solenoid = solenoid(s.section("solenoid"));
         FuelJet jet = JetSections.fuel(s);
         Optional<FlowBand> measured = measured(s);
         return s.make(() ->
-                new FuelCircuit(cell, solenoid, measured.map(jet::withMeasured).orElse(jet)));
+                new FuelCircuit(cell.get(), solenoid, measured.map(jet::withMeasured).orElse(jet)));
     }
 
-    /** Null where its own figures are wrong, as everything that is made from a section. */
-    private static FuelCell cell(Section s) {
+    private static Supplier<Optional<FuelCell>> cell(Section s) {
         PumpGroup pumps = SupplySections.pumps(s.section("pumps"), "nitrous fuel pump");
         double volume = s.figure("cell-volume", VOLUME, 1e-4, 0.2);
-        return s.make(() -> new FuelCell(pumps, volume));
+        return () -> Optional.of(new FuelCell(pumps, volume));
     }
 
     /** The main rail has one fuel: that of the tank. */
