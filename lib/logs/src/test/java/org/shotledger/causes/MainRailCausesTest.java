@@ -58,12 +58,12 @@ class MainRailCausesTest {
     @Test
     void weak_main_pumps_come_first() {
         for (long seed = 0; seed < 3; seed++) {
-            double ohm = 0.25 + 0.05 * seed;
+            double ohm = 0.42 + 0.04 * seed;
             Planted weak = SOUND.car(car -> wired(car, ohm));
             OperatingPoint fallen = org.shotledger.evaluate.Evaluate.of(weak.car(), weak.setup(), weak.at())
                     .strongest()
                     .orElseThrow();
-            assertTrue(fallen.nitrousFuel().pumpLimited(), "planted as meant");
+            assertTrue(fallen.nitrousFuel().pumpLimited(), "planted as meant: " + fallen.main());
             Causes causes = causes(weak, seed);
             assertEquals(Cause.MAIN_FUEL_PUMP, causes.first().orElseThrow().cause(), causes.toString());
         }
