@@ -49,7 +49,8 @@ class MainRailCausesTest {
 
     @Test
     void only_causes_that_a_rail_can_have_are_asked() {
-        List<Cause> asked = Hypotheses.of(OUTCOME, 0).stream().map(Hypothesis::cause).toList();
+        List<Cause> asked =
+                Hypotheses.of(OUTCOME, 0).stream().map(Hypothesis::cause).toList();
         assertTrue(asked.contains(Cause.MAIN_FUEL_PUMP));
         Stream.of(Cause.NITROUS_FUEL_PUMP, Cause.NITROUS_FUEL_PRESSURE, Cause.NITROUS_FUEL_REFERENCE)
                 .forEach(own -> assertFalse(asked.contains(own), own.words()));

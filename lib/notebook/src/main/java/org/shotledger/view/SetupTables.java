@@ -52,7 +52,9 @@ public final class SetupTables {
                 .ifPresentOrElse(
                         own -> rows.regulator("nitrous fuel pressure", own),
                         () -> rows.words(
-                                "nitrous fuel", "from the main rail", "its pressure is the main fuel's: one regulator for both"));
+                                "nitrous fuel",
+                                "from the main rail",
+                                "its pressure is the main fuel's: one regulator for both"));
         rows.regulator("main fuel pressure", setup.mainRegulator())
                 .add("mixture of the main fuel", setup.mixture(), RATIO, "lambda on the air alone, nitrous on or off")
                 .add(

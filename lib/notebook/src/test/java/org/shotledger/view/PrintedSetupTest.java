@@ -43,7 +43,12 @@ class PrintedSetupTest {
         Starter.write(folder.resolve("v8"), "v8", Map.of(), folder);
         Plan plan = Plan.find(Job.load(folder.resolve("v8")));
         String text = SetupTables.of(plan.setup()).in(Shown.US).toText();
-        assertEquals(1, text.lines().filter(line -> line.contains("pressure, engine off")).count(), text);
+        assertEquals(
+                1,
+                text.lines()
+                        .filter(line -> line.contains("pressure, engine off"))
+                        .count(),
+                text);
         assertTrue(text.contains("from the main rail"), text);
         givesItself(plan);
     }

@@ -86,7 +86,8 @@ class SharedRailTest {
             assertEquals(once.massFlow(), again.massFlow(), 1e-9);
             double drawn = injectors * rail.share(once.railPressure(), PLENUM) + once.massFlow();
             assertTrue(drawn <= rail.capacity(once.railPressure(), AMBIENT) * (1 + 1e-9), "more than the pumps give");
-            FuelFlow weaker = rail(0.8 * rail.pumps().pumps().get(0).lines().get(0).flow().at(0))
+            FuelFlow weaker = rail(0.8
+                            * rail.pumps().pumps().get(0).lines().get(0).flow().at(0))
                     .settled(injectors, offered, AT);
             assertTrue(weaker.massFlow() <= once.massFlow() && weaker.railPressure() <= once.railPressure());
         }

@@ -126,12 +126,7 @@ public final class PointModel {
     public OperatingPoint at(double rpm, double plenum, Mode mode) {
         return answer(() -> mode.nitrousFlows() && setup.jets().isPresent()
                 ? point(rpm, plenum, mode, feed(plenum), nitrousFuel(plenum))
-                : point(
-                        rpm,
-                        plenum,
-                        mode,
-                        Closed.feed(bottle),
-                        closedFuel(plenum)));
+                : point(rpm, plenum, mode, Closed.feed(bottle), closedFuel(plenum)));
     }
 
     /** On the main rail the pressure stands before the closed solenoid too. */
@@ -270,9 +265,7 @@ public final class PointModel {
      * @return the flow; none without jets
      */
     public FuelFlow nitrousFuel(double plenum) {
-        return setup.jets()
-                .map(pair -> nitrousFuel(plenum, pair.fuelBore()))
-                .orElseGet(() -> closedFuel(plenum));
+        return setup.jets().map(pair -> nitrousFuel(plenum, pair.fuelBore())).orElseGet(() -> closedFuel(plenum));
     }
 
     /**

@@ -243,8 +243,7 @@ final class CrossChecks {
                 job.setup().mainRegulator().boostReference());
         job.setup()
                 .ownRegulator()
-                .ifPresent(own ->
-                        reference("nitrous-system.fuel.regulator.boost-reference", own.boostReference()));
+                .ifPresent(own -> reference("nitrous-system.fuel.regulator.boost-reference", own.boostReference()));
         wires("injection.pumps.wiring-resistance", pumps, base);
         car.nitrous()
                 .fuel()
@@ -417,8 +416,8 @@ final class CrossChecks {
                     fuel,
                     0.8,
                     30);
-            double passes =
-                    cell.volume() / (fuel * job.target().passSeconds() * job.target().passes());
+            double passes = cell.volume()
+                    / (fuel * job.target().passSeconds() * job.target().passes());
             within("nitrous-system.fuel.cell-volume", "fuel cell over what the passes may need", passes, 0.7, 60);
         });
         double gas = shot

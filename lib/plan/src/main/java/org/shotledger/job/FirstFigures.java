@@ -157,7 +157,9 @@ record FirstFigures(
         boolean mainRail = s.has("nitrous-fuel-supply")
                 && "main-rail".equals(word(s, "nitrous-fuel-supply", "own-cell", "main-rail"));
         if (mainRail && !nitrousFuel.equals("same")) {
-            s.report("nitrous-fuel", "The main rail has the fuel of the tank; leave \"nitrous-fuel\" out or say \"same\".");
+            s.report(
+                    "nitrous-fuel",
+                    "The main rail has the fuel of the tank; leave \"nitrous-fuel\" out or say \"same\".");
         }
         String drive = s.has("drive") ? word(s, "drive", "rear", "front", "all") : "rear";
         List<Pulled> pull = pull(s, loss(drive));

@@ -85,8 +85,7 @@ final class JobReader {
                 .map(t -> places.get(t.conditions()))
                 .map(MoistAir::pressure)
                 .orElse(Double.NaN);
-        boolean onMainRail =
-                KitSections.onMainRail(s.section("nitrous-system").section("fuel"));
+        boolean onMainRail = KitSections.onMainRail(s.section("nitrous-system").section("fuel"));
         SetupSections setups = new SetupSections(s, tune, onMainRail);
         tune.make(() -> tune);
         Parts parts = parts(s, name, invented, places, ambient, setups, onMainRail);

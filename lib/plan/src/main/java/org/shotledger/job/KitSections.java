@@ -20,11 +20,11 @@ import org.shotledger.bottle.Bottle;
 import org.shotledger.bottle.FillingCheck;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.car.BuilderLimits;
+import org.shotledger.car.FuelStreams;
 import org.shotledger.evaluate.BothUnits;
 import org.shotledger.flow.FlowBand;
 import org.shotledger.flow.NitrousJet;
 import org.shotledger.fluid.NitrousOxide;
-import org.shotledger.car.FuelStreams;
 import org.shotledger.nitrous.FuelCell;
 import org.shotledger.nitrous.FuelCircuit;
 import org.shotledger.nitrous.FuelJet;
@@ -138,8 +138,8 @@ final class KitSections {
                 if (s.has(key)) {
                     s.report(
                             key,
-                            "\"" + key + "\" belongs to a supply of its own, but \"supply: main-rail\" stands here: " + why
-                                    + "; take it out, or write \"supply: own-cell\".");
+                            "\"" + key + "\" belongs to a supply of its own, but \"supply: main-rail\" stands here: "
+                                    + why + "; take it out, or write \"supply: own-cell\".");
                 }
             });
         }
@@ -147,8 +147,8 @@ final class KitSections {
         Solenoid solenoid = solenoid(s.section("solenoid"));
         FuelJet jet = JetSections.fuel(s);
         Optional<FlowBand> measured = measured(s);
-        return s.make(() ->
-                new FuelCircuit(cell.get(), solenoid, measured.map(jet::withMeasured).orElse(jet)));
+        return s.make(() -> new FuelCircuit(
+                cell.get(), solenoid, measured.map(jet::withMeasured).orElse(jet)));
     }
 
     private static Supplier<Optional<FuelCell>> cell(Section s) {

@@ -36,6 +36,7 @@ final class SetupSections {
     final Regulator main;
     /** That of the nitrous system's own supply; empty on the main rail. */
     final Optional<Regulator> nitrous;
+
     private final ActivationWindow arming;
     private final Optional<Run> run;
 
@@ -48,8 +49,8 @@ final class SetupSections {
         Section kit = s.section("nitrous-system");
         nitrous = onMainRail
                 ? Optional.empty()
-                : Optional.ofNullable(SupplySections.regulator(
-                        kit.section("fuel").section("regulator"), "nitrous fuel regulator"));
+                : Optional.ofNullable(
+                        SupplySections.regulator(kit.section("fuel").section("regulator"), "nitrous fuel regulator"));
         arming = arming(kit.section("arming"));
         run = s.sectionIf("setup").map(SetupSections::run);
     }

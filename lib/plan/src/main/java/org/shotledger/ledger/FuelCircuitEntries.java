@@ -56,10 +56,11 @@ final class FuelCircuitEntries {
         if (RailEntries.fallen(from)) {
             String[] fallen = Arrays.copyOf(inputs, inputs.length + 1);
             fallen[inputs.length] = "main-rail";
-            entry.on(fallen).from(x -> factor
-                    * flow(from, Arrays.copyOf(x, inputs.length))
-                            .at(x[inputs.length], x[3])
-                            .massFlow());
+            entry.on(fallen)
+                    .from(x -> factor
+                            * flow(from, Arrays.copyOf(x, inputs.length))
+                                    .at(x[inputs.length], x[3])
+                                    .massFlow());
         } else {
             entry.on(inputs).from(x -> factor * flow(from, x).massFlow());
         }

@@ -11,7 +11,8 @@ import org.shotledger.supply.Regulator;
 
 /** The main fuel's pressure, which is that of the nitrous fuel too where both come from one rail. */
 final class RailEntries {
-    private static final String[] REGULATED = {"ambient-pressure", "main-pressure", "main-reference", "plenum-pressure"};
+    private static final String[] REGULATED = {"ambient-pressure", "main-pressure", "main-reference", "plenum-pressure"
+    };
 
     private RailEntries() {}
 
@@ -53,7 +54,12 @@ final class RailEntries {
                                 + " held",
                         "pump curve")
                 .enter();
-        pen.calculated("injector-share", "share of the fuel asked for that the injectors pass", "", FRACTION, share(from))
+        pen.calculated(
+                        "injector-share",
+                        "share of the fuel asked for that the injectors pass",
+                        "",
+                        FRACTION,
+                        share(from))
                 .by("sqrt((p_r - p_m) / (p_a + set pressure + reference (p_m - p_a) - p_m))", "Bernoulli")
                 .on("ambient-pressure", "main-pressure", "main-reference", "plenum-pressure", "main-rail")
                 .from(x -> Math.sqrt((x[4] - x[3]) / (regulated(x) - x[3])));

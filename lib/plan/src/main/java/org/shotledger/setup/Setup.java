@@ -105,8 +105,7 @@ public record Setup(
      * @return the changed setup
      */
     public Setup withoutJets() {
-        return new Setup(
-                boost, Optional.empty(), mainRegulator, ownRegulator, mixture, retard, arming, bottle, passes);
+        return new Setup(boost, Optional.empty(), mainRegulator, ownRegulator, mixture, retard, arming, bottle, passes);
     }
 
     /**

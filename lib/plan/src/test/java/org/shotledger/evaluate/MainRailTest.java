@@ -89,7 +89,9 @@ class MainRailTest {
         double free = 3e-4;
         OperatingPoint p = at(pumped(free), plan.setup());
         var kit = plan.car().nitrous();
-        double drop = plan.setup().mainRegulator().basePressure(); // the reference is 1: the drop into the plenum is what was set
+        double drop = plan.setup()
+                .mainRegulator()
+                .basePressure(); // the reference is 1: the drop into the plenum is what was set
         double jet = kit.fuel().jetArea(plan.setup().jets().orElseThrow().fuelBore());
         double area = 1 / Math.hypot(1 / jet, 1 / kit.fuel().solenoid().effectiveArea());
         double shot = area * Math.sqrt(2 * density() * drop);
@@ -119,10 +121,13 @@ class MainRailTest {
         OperatingPoint p = at(pumped(free), plan.setup());
         double plenum = p.plenumPressure();
         assertEquals(p.main().railPressure(), p.nitrousFuel().railPressure());
-        assertTrue(p.nitrousFuel().pumpLimited() && p.main().railPressure() < held.main().railPressure() - 1e4);
-        double given = density() * free * (1 - (p.main().railPressure() - p.air().pressure()) / SHUT_OFF);
+        assertTrue(p.nitrousFuel().pumpLimited()
+                && p.main().railPressure() < held.main().railPressure() - 1e4);
+        double given =
+                density() * free * (1 - (p.main().railPressure() - p.air().pressure()) / SHUT_OFF);
         assertEquals(given, p.main().pumped(), 1e-4 * given);
-        double share = Math.sqrt((p.main().railPressure() - plenum) / (held.main().railPressure() - plenum));
+        double share =
+                Math.sqrt((p.main().railPressure() - plenum) / (held.main().railPressure() - plenum));
         assertEquals(share * held.nitrousFuel().massFlow(), p.nitrousFuel().massFlow(), 1e-6);
         double metered = p.main().massFlow() / p.charge().mixture().dryAir();
         double wanted = held.main().massFlow() / held.charge().mixture().dryAir();
@@ -224,7 +229,8 @@ class MainRailTest {
         assertTrue(sheet.contains(good), good);
         String message = assertThrows(
                         SheetException.class,
-                        () -> Job.read(sheet.replaceFirst(java.util.regex.Pattern.quote(good), bad), folder.resolve("v8")))
+                        () -> Job.read(
+                                sheet.replaceFirst(java.util.regex.Pattern.quote(good), bad), folder.resolve("v8")))
                 .problems()
                 .get(0)
                 .sentence();
@@ -234,7 +240,9 @@ class MainRailTest {
     @Test
     void a_setup_of_another_kind_of_car_is_refused() {
         Job demo = Job.load(Path.of("../../data/whimbrel"));
-        assertThrows(IllegalArgumentException.class, () -> Evaluate.of(plan.car(), demo.setup(), plan.job().stated()));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Evaluate.of(plan.car(), demo.setup(), plan.job().stated()));
         assertThrows(IllegalArgumentException.class, () -> Evaluate.of(demo.car(), plan.setup(), demo.stated()));
     }
 }

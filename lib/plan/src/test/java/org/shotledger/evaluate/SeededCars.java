@@ -132,8 +132,7 @@ final class SeededCars {
 
     private WetKit kit(WetKit k) {
         Solenoid solenoid = new Solenoid(between(2.2e-3, 4e-3), 0.65, 0.012, 0.010);
-        FuelCircuit fuel = new FuelCircuit(
-                k.fuel().cell(), solenoid, FuelJet.stated(between(0.7, 0.9)));
+        FuelCircuit fuel = new FuelCircuit(k.fuel().cell(), solenoid, FuelJet.stated(between(0.7, 0.9)));
         return new WetKit(k.position(), 1 + random.nextInt(8), k.nitrous(), fuel, k.ladder(), Optional.empty());
     }
 

@@ -88,17 +88,19 @@ public final class CommonFaults {
     private static void rail(Scenario sound, List<Fault> all) {
         all.add(Fault.growing("main tank empty at the pickup", 0.5, CommonFaults::drawsAir)
                 .because("the pumps draw air and the rail falls for injectors and nozzles"));
-        all.add(Fault.growing(
-                        "main fuel filter clogs",
-                        SECOND,
-                        (s, x) -> s.withFuelPressure(
-                                Math.max(LOWEST_RAIL, s.fuelPressure() * (1 - DROP_FOR_HALF * x))))
-                .because("before the rail: a quarter of the set pressure is left, half of both flows where it follows the boost"));
+        all.add(
+                Fault.growing(
+                                "main fuel filter clogs",
+                                SECOND,
+                                (s, x) -> s.withFuelPressure(
+                                        Math.max(LOWEST_RAIL, s.fuelPressure() * (1 - DROP_FOR_HALF * x))))
+                        .because(
+                                "before the rail: a quarter of the set pressure is left, half of both flows where it follows the boost"));
         if (sound.setup().mainRegulator().boostReference() > 0) {
             all.add(Fault.sudden(
                             "rail loses its boost reference",
-                            s -> s.withRegulator(new Regulator(
-                                    s.setup().mainRegulator().name(), s.fuelPressure(), 0)))
+                            s -> s.withRegulator(
+                                    new Regulator(s.setup().mainRegulator().name(), s.fuelPressure(), 0)))
                     .because("hose off: the boost stands against injectors and nozzles"));
         }
     }

@@ -64,7 +64,15 @@ public record Scenario(
                                 + " has no operating point with nitrous; faults and drift need one: choose jets, or a target"
                                 + " that boost alone does not reach."));
         int nozzles = plan.car().nitrous().nozzles();
-        return new Scenario(plan.car(), plan.setup(), plan.stated().at(), bottle, nozzles, nozzles, 0, plan.setup().mainRegulator());
+        return new Scenario(
+                plan.car(),
+                plan.setup(),
+                plan.stated().at(),
+                bottle,
+                nozzles,
+                nozzles,
+                0,
+                plan.setup().mainRegulator());
     }
 
     /**

@@ -45,8 +45,7 @@ final class SystemFlows {
                     .nitrous()
                     .fuel()
                     .cell()
-                    .map(cell -> density
-                            * cell.pumps().capacity(rail - at.ambient(), s.at().voltage()))
+                    .map(cell -> density * cell.pumps().capacity(rail - at.ambient(), s.at().voltage()))
                     .orElse(Double.POSITIVE_INFINITY);
             return new FuelFlow(0, rail, plenum, capacity, false);
         }

@@ -39,8 +39,10 @@ record FuelSide(double[][] flow, double[] margin, int[] limit, int[] at) {
 
     private void fill(Plan plan, Names names, List<Site> sites, Setup engine, Setup circuit, int k) {
         Car car = plan.car();
-        Setup setup =
-                circuit.ownRegulator().map(engine::withNitrousRegulator).orElse(engine).withoutJets();
+        Setup setup = circuit.ownRegulator()
+                .map(engine::withNitrousRegulator)
+                .orElse(engine)
+                .withoutJets();
         double bore = circuit.jets().orElseThrow().fuelBore();
         Closest closest = new Closest();
         List<Case> cases = plan.job().cases();

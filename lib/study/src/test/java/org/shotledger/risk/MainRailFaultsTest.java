@@ -55,7 +55,8 @@ class MainRailFaultsTest {
     private static void bothLeanBy(double share, Scenario fault) {
         OperatingPoint before = peak(sound);
         OperatingPoint after = peak(fault);
-        assertEquals(share, after.nitrousFuel().massFlow() / before.nitrousFuel().massFlow(), 1e-6);
+        assertEquals(
+                share, after.nitrousFuel().massFlow() / before.nitrousFuel().massFlow(), 1e-6);
         assertEquals(share, metered(after) / metered(before), 1e-6);
         assertTrue(after.lambda() > before.lambda());
     }
@@ -80,7 +81,8 @@ class MainRailFaultsTest {
         double jet = plan.car().nitrous().fuel().jetArea(sound.jets().fuelBore());
         Scenario clogged = sound.withFuelRestriction(jet);
         assertEquals(metered(peak(sound)), metered(peak(clogged)), 1e-9);
-        assertTrue(peak(clogged).nitrousFuel().massFlow() < 0.95 * peak(sound).nitrousFuel().massFlow());
+        assertTrue(peak(clogged).nitrousFuel().massFlow()
+                < 0.95 * peak(sound).nitrousFuel().massFlow());
     }
 
     @Test
@@ -115,7 +117,11 @@ class MainRailFaultsTest {
         RobustJetting robust = RobustJetting.of(plan);
         assertEquals(sound.fuelPressure(), robust.meeting().fuelPressure());
         robust.byNitrousJet().forEach(choice -> assertEquals(sound.fuelPressure(), choice.fuelPressure()));
-        assertTrue(ArmingConditions.of(plan).find("fuel-pressure").orElseThrow().name().contains("main rail"));
+        assertTrue(ArmingConditions.of(plan)
+                .find("fuel-pressure")
+                .orElseThrow()
+                .name()
+                .contains("main rail"));
     }
 
     @Test
@@ -125,6 +131,7 @@ class MainRailFaultsTest {
         assertEquals(0, tables.verdicts());
         assertTrue(tables.margin() < 0.01 && tables.power() < 0.005 && tables.lambda() < 0.005, tables.toString());
         assertThrows(
-                IllegalArgumentException.class, () -> Space.of(plan).vary(Axis.FUEL_PRESSURE, "3 bar gauge", "4 bar gauge"));
+                IllegalArgumentException.class,
+                () -> Space.of(plan).vary(Axis.FUEL_PRESSURE, "3 bar gauge", "4 bar gauge"));
     }
 }
