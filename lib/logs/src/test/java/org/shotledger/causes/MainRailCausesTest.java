@@ -32,7 +32,7 @@ class MainRailCausesTest {
         Path demo = Path.of("../../data/whimbrel");
         try {
             String sheet = Files.readString(demo.resolve("job.yaml"))
-                    .replaceFirst("    cell-volume: 6 L\n", "    supply: main-rail\n")
+                    .replaceFirst("    cell-volume: 6 L.*\n", "    supply: main-rail\n")
                     .replaceFirst("    pumps:\n      count: 1\n.*\n.*nitrous-fuel-pump.csv\n", "")
                     .replaceFirst("    regulator:\n      base-pressure: 3.5 bar\n.*\n      boost-reference: 1\n", "")
                     .replaceFirst("    nitrous-fuel-pump: \\{part:.*\n", "");
