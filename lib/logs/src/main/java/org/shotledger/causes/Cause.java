@@ -47,6 +47,11 @@ public enum Cause {
             "nitrous fuel pump weak or short of voltage",
             Size.VOLTS_LOST,
             "read the voltage at the nitrous fuel pump's plug while fuel flows"),
+    /** The main fuel pumps cannot follow both fuels. */
+    MAIN_FUEL_PUMP(
+            "main fuel pumps weak or short of voltage for both fuels",
+            Size.VOLTS_LOST,
+            "read the voltage at the main fuel pumps' plugs and the rail pressure with the nitrous on"),
     /** The supply voltage differs. */
     SUPPLY_VOLTAGE("supply voltage", Size.VOLTS, "read the voltage at the battery in the pull with a meter"),
     /** The main fuel pressure differs by its setting or its pump. */

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.shotledger.car.Car;
+import org.shotledger.car.Injection;
 import org.shotledger.car.Origin;
+import org.shotledger.car.SheetPaths;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.fuel.Fuel;
@@ -16,6 +18,8 @@ import org.shotledger.nitrous.WetKit;
 import org.shotledger.setup.Factor;
 import org.shotledger.setup.Setup;
 import org.shotledger.spread.Supply;
+import org.shotledger.supply.Pump;
+import org.shotledger.supply.PumpGroup;
 import org.shotledger.supply.Regulator;
 
 /**
@@ -46,6 +50,8 @@ final class Hypotheses {
     private static final double LOWEST_SUPPLY = 8;
 
     private static final double ETHANOL = 0.01;
+    /** Largest resistance of a pump's wires that a sheet may state, ohm. */
+    private static final double LARGEST_RESISTANCE = 1;
 
     private final Outcome outcome;
     private final Car car;
@@ -157,7 +163,49 @@ final class Hypotheses {
                                         .fuel()
                                         .withSolenoid(closed(
                                                 run.car().nitrous().fuel().solenoid(), x))))));
-        double band = stated("nitrous-system.fuel.regulator.base-pressure", FUEL_GAUGE);
+        if (car.nitrous().fuel().onMainRail()) {
+            double rise = point().main().railPressure() - outcome.at().air().pressure();
+            add(
+                    Cause.MAIN_FUEL_PUMP,
+                    0,
+                    2,
+                    0,
+                    outcome.at().voltage() - LOWEST_SUPPLY,
+                    0.6,
+                    (run, x) -> run.withCar(shortOfVoltage(run.car(), rise, x)));
+        } else {
+            ownSupply();
+        }
+        add(
+                Cause.NITROUS_FUEL_GAUGE,
+                FUEL_GAUGE,
+                0.4 * BAR,
+                -2 * BAR,
+                2 * BAR,
+                0.4,
+                (run, x) -> run.withGauges(g -> g.withNitrousFuel(x)));
+    }
+
+    private OperatingPoint point() {
+        return outcome.strongest().orElseThrow();
+    }
+
+    /** Volts lost on the way to the main pumps, as more resistance of their wires. */
+    private Car shortOfVoltage(Car with, double rise, double volts) {
+        Injection supply = with.injection();
+        PumpGroup pumps = supply.pumps();
+        Pump one = pumps.pumps().get(0);
+        double left = Math.min(Math.max(outcome.at().voltage() - volts, one.lowestVoltage()), one.highestVoltage());
+        double lost = Math.min(LARGEST_RESISTANCE, pumps.wiringResistance() + volts / one.current(rise, left));
+        return with.with(new Injection(
+                supply.injector(),
+                supply.count(),
+                new PumpGroup(pumps.name(), pumps.pumps(), pumps.arrangement(), lost),
+                supply.voltage()));
+    }
+
+    private void ownSupply() {
+        double band = stated(SheetPaths.NITROUS_FUEL_PRESSURE, FUEL_GAUGE);
         double base = setup.nitrousRegulator().basePressure();
         add(
                 Cause.NITROUS_FUEL_PRESSURE,
@@ -180,14 +228,6 @@ final class Hypotheses {
                             run.setup().withNitrousRegulator(lost(run.setup().nitrousRegulator(), x))));
         }
         add(Cause.NITROUS_FUEL_PUMP, 0, 2, 0, outcome.at().voltage() - LOWEST_SUPPLY, 0.6, Run::withPumpLoss);
-        add(
-                Cause.NITROUS_FUEL_GAUGE,
-                FUEL_GAUGE,
-                0.4 * BAR,
-                -2 * BAR,
-                2 * BAR,
-                0.4,
-                (run, x) -> run.withGauges(g -> g.withNitrousFuel(x)));
     }
 
     private static Regulator higher(Regulator r, double pressure) {

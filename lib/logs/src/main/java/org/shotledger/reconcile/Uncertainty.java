@@ -1,5 +1,6 @@
 package org.shotledger.reconcile;
 
+import org.shotledger.car.SheetPaths;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.flow.JetFlow;
@@ -34,7 +35,7 @@ public record Uncertainty(double tolerance, String toleranceWords, double all, S
             case MANIFOLD_PRESSURE -> stated(outcome, "base-pull.boost", "the stated band of the boost", 1);
             case FUEL_PRESSURE -> stated(outcome, "injection.regulator.base-pressure", "the band of the regulator", 1);
             case NITROUS_FUEL_PRESSURE ->
-                stated(outcome, "nitrous-system.fuel.regulator.base-pressure", "the band of the regulator", 1);
+                stated(outcome, SheetPaths.fuelPressureAtJets(outcome.car()), "the band of the regulator", 1);
             case BOTTLE_PRESSURE -> NONE;
         };
     }

@@ -41,8 +41,8 @@ public final class FaultAdvice {
                     + " reach; throttle shut, then the bottle.";
         }
         if (effect.fault().onset() == Fault.Onset.BEFORE) {
-            return "No sensor reads it before it opens: two people read jets by number and side, and the fuel of tank"
-                    + " and cell, before the bottle is opened.";
+            return "No sensor reads it before it opens: two people read jets by number and side, and the fuel in each"
+                    + " tank, before the bottle is opened.";
         }
         return quickest(effect.detection())
                 .map(sight -> "Fit a sensor for " + sight.channel() + " that cuts: without it do not run this shot.")

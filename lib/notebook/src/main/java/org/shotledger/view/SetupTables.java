@@ -48,8 +48,14 @@ public final class SetupTables {
                                         BORE,
                                         "never exchanged with the nitrous jet: that is a lean engine"),
                         () -> rows.words("nitrous jets", "none", "the bottle stays closed"));
-        rows.regulator("nitrous fuel pressure", setup.nitrousRegulator())
-                .regulator("main fuel pressure", setup.mainRegulator())
+        setup.ownRegulator()
+                .ifPresentOrElse(
+                        own -> rows.regulator("nitrous fuel pressure", own),
+                        () -> rows.words(
+                                "nitrous fuel",
+                                "from the main rail",
+                                "its pressure is the main fuel's: one regulator for both"));
+        rows.regulator("main fuel pressure", setup.mainRegulator())
                 .add("mixture of the main fuel", setup.mixture(), RATIO, "lambda on the air alone, nitrous on or off")
                 .add(
                         "spark retard while the nitrous flows",

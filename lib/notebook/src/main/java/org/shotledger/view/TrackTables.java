@@ -67,7 +67,7 @@ public final class TrackTables {
                         Both.of(QuantityKind.MASS, pass.result().nitrousUsed()),
                         counted,
                         seconds > counted
-                                ? "too few: bottle and fuel cell are planned for less than this pass"
+                                ? "too few: bottle and nitrous fuel are planned for less than this pass"
                                 : "enough")
                 + bottle + " An estimate, to be proven in small steps.";
     }

@@ -3,12 +3,16 @@ package org.shotledger.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.shotledger.job.Job;
+import org.shotledger.job.Starter;
 import org.shotledger.limits.Limit;
 import org.shotledger.nitrous.ActivationWindow;
 import org.shotledger.nitrous.JetPair;
@@ -26,20 +30,38 @@ import org.shotledger.units.UnitSystem;
 
 /** Who sets what is printed gets what is printed: the settings are read back from their tables and worked out again. */
 class PrintedSetupTest {
-    private static final Plan PLAN = Demo.PLAN;
     /** A fuel pressure of fifty psi printed to a tenth is known to a thousandth; no figure that follows from it is known better. */
     private static final double ROUNDING = 1e-3;
 
     @Test
     void theSettingsAsPrintedGiveThePlanAsPrinted() {
-        Setup printed = printed(PLAN.setup());
-        Plan again = Plan.of(PLAN.job(), printed);
-        assertEquals(PLAN.verdict(), again.verdict());
+        givesItself(Demo.PLAN);
+    }
+
+    @Test
+    void aShotFromTheMainRailIsPrintedWithOneFuelPressure(@TempDir Path folder) {
+        Starter.write(folder.resolve("v8"), "v8", Map.of(), folder);
+        Plan plan = Plan.find(Job.load(folder.resolve("v8")));
+        String text = SetupTables.of(plan.setup()).in(Shown.US).toText();
         assertEquals(
-                us(QuantityKind.POWER, PLAN.stated().power()),
+                1,
+                text.lines()
+                        .filter(line -> line.contains("pressure, engine off"))
+                        .count(),
+                text);
+        assertTrue(text.contains("from the main rail"), text);
+        givesItself(plan);
+    }
+
+    private static void givesItself(Plan plan) {
+        Setup printed = printed(plan.setup());
+        Plan again = Plan.of(plan.job(), printed);
+        assertEquals(plan.verdict(), again.verdict());
+        assertEquals(
+                us(QuantityKind.POWER, plan.stated().power()),
                 us(QuantityKind.POWER, again.stated().power()));
-        assertEquals(PLAN.limits().all().size(), again.limits().all().size());
-        for (Limit limit : PLAN.limits().all()) {
+        assertEquals(plan.limits().all().size(), again.limits().all().size());
+        for (Limit limit : plan.limits().all()) {
             Limit then = again.limits().find(limit.key()).orElseThrow();
             assertTrue(
                     lastDigits(limit, then) <= 1.000001 || relative(limit, then) < ROUNDING,
@@ -47,7 +69,7 @@ class PrintedSetupTest {
             assertEquals(limit.verdict(), then.verdict(), limit.name());
         }
         assertEquals(
-                SetupTables.boost(PLAN.setup()).in(Shown.US).toText(),
+                SetupTables.boost(plan.setup()).in(Shown.US).toText(),
                 SetupTables.boost(printed).in(Shown.US).toText());
     }
 
@@ -85,10 +107,7 @@ class PrintedSetupTest {
                         rows,
                         "main fuel pressure, engine off",
                         plan.mainRegulator().name()),
-                regulator(
-                        rows,
-                        "nitrous fuel pressure, engine off",
-                        plan.nitrousRegulator().name()),
+                plan.ownRegulator().map(own -> regulator(rows, "nitrous fuel pressure, engine off", own.name())),
                 read(rows, "mixture of the main fuel", QuantityKind.RATIO),
                 read(rows, "spark retard while the nitrous flows", QuantityKind.CRANK_ANGLE),
                 new ActivationWindow(

@@ -1,48 +1,47 @@
 package org.shotledger.nitrous;
 
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.shotledger.flow.FlowBand;
 import org.shotledger.supply.PumpGroup;
 import org.shotledger.supply.Regulator;
+import org.shotledger.units.Require;
 
 /**
- * The separate fuel supply of a nitrous system: cell, pump, regulator, solenoid, jets.
+ * The fuel side of a nitrous system: solenoid and jets, behind a cell with pumps and a regulator of its own or behind the rail of the
+ * engine's injectors.
  *
  * <p>The fuel stays liquid, so solenoid and jets are incompressible orifices in series,
  * {@code mdot = sqrt(2 rho (p_rail - p_nozzle)) / sqrt(1/(Cd A)_solenoid^2 + 1/(n Cd A_jet)^2)} (Bernoulli with
  * discharge coefficients); a passage behind a jet adds its own {@code 1/(n Cd A)^2}. The regulator holds the rail while the pumps can follow; where they cannot, the rail settles
- * at the pressure at which pump and jets pass the same flow.
+ * at the pressure at which pump and jets pass the same flow. On the main rail the injectors take fuel from the same pumps: how far
+ * that rail falls is {@link SharedRail}'s to say.
  *
- * @param pumps the pumps of this circuit
+ * @param cell what feeds this circuit alone; empty when it draws from the main rail
  * @param solenoid its solenoid
  * @param jet what kind of hole a fuel jet, and the passage behind it, is
- * @param cellVolume volume of the fuel cell, m3, positive
  */
-public record FuelCircuit(PumpGroup pumps, Solenoid solenoid, FuelJet jet, double cellVolume) {
+public record FuelCircuit(Optional<FuelCell> cell, Solenoid solenoid, FuelJet jet) {
     /** Dynamic viscosity of fuels at 20 degC, Pa s: gasoline 0.5e-3, ethanol 1.2e-3 (handbook values); twice as much is 1 % of flow. */
     private static final double VISCOSITY = 0.8e-3;
 
     /** Passes of the coefficient's dependence on the flow through the Reynolds number; it is weak. */
     private static final int PASSES = 2;
 
-    /** Checks the ranges. */
+    /** Checks that nothing is missing. */
     public FuelCircuit {
-        if (!(cellVolume > 0 && cellVolume < 0.2)) {
-            throw new IllegalArgumentException(
-                    "The fuel cell's volume is " + cellVolume + " m3; allowed is above 0 and below 0.2 m3.");
-        }
+        Require.given("supply of the nitrous fuel", cell);
+        Require.given("fuel solenoid", solenoid);
+        Require.given("fuel jet", jet);
     }
 
     /**
-     * A circuit whose jets have a stated coefficient.
+     * Whether the fuel comes from the rail of the engine's injectors.
      *
-     * @param pumps the pumps of this circuit
-     * @param solenoid its solenoid
-     * @param jetDischargeCoefficient discharge coefficient of a fuel jet, above 0, at most 1
-     * @param cellVolume volume of the fuel cell, m3, positive
+     * @return false when it has a cell of its own
      */
-    public FuelCircuit(PumpGroup pumps, Solenoid solenoid, double jetDischargeCoefficient, double cellVolume) {
-        this(pumps, solenoid, FuelJet.stated(jetDischargeCoefficient), cellVolume);
+    public boolean onMainRail() {
+        return cell.isEmpty();
     }
 
     /**
@@ -52,7 +51,7 @@ public record FuelCircuit(PumpGroup pumps, Solenoid solenoid, FuelJet jet, doubl
      * @return new circuit
      */
     public FuelCircuit withJet(FuelJet other) {
-        return new FuelCircuit(pumps, solenoid, other, cellVolume);
+        return new FuelCircuit(cell, solenoid, other);
     }
 
     /**
@@ -62,7 +61,7 @@ public record FuelCircuit(PumpGroup pumps, Solenoid solenoid, FuelJet jet, doubl
      * @return new circuit
      */
     public FuelCircuit withSolenoid(Solenoid other) {
-        return new FuelCircuit(pumps, other, jet, cellVolume);
+        return new FuelCircuit(cell, other, jet);
     }
 
     /**
@@ -100,7 +99,8 @@ public record FuelCircuit(PumpGroup pumps, Solenoid solenoid, FuelJet jet, doubl
      * @param massFlow fuel through all jets, kg/s
      * @param railPressure pressure after the regulator, Pa absolute
      * @param jetPressure pressure just before the jets, Pa absolute
-     * @param pumpCapacity what the pumps could pass at the regulated pressure, kg/s
+     * @param pumpCapacity what the pumps could pass through this circuit at the regulated pressure, kg/s; infinite where nobody has asked
+     *     the main rail's pumps yet
      * @param pumpLimited true when the pumps cannot hold the regulated pressure
      */
     public record FuelFlow(
@@ -115,6 +115,19 @@ public record FuelCircuit(PumpGroup pumps, Solenoid solenoid, FuelJet jet, doubl
         public FuelFlow times(double share) {
             return new FuelFlow(share * massFlow, railPressure, jetPressure, pumpCapacity, pumpLimited);
         }
+
+        /**
+         * The same openings with another pressure before them: flow and drops go as {@code m ~ sqrt(p_rail - p_nozzle)}.
+         *
+         * @param rail pressure at the rail, Pa absolute; at or below the nozzle nothing flows
+         * @param nozzle pressure at the nozzle, Pa absolute, below the rail pressure of this flow
+         * @return the flow at that pressure, its pumps as before
+         */
+        public FuelFlow at(double rail, double nozzle) {
+            double drops = Math.max(0, rail - nozzle) / (railPressure - nozzle);
+            double before = rail - drops * (railPressure - jetPressure);
+            return new FuelFlow(Math.sqrt(drops) * massFlow, rail, before, pumpCapacity, pumpLimited);
+        }
     }
 
     /**
@@ -125,13 +138,14 @@ public record FuelCircuit(PumpGroup pumps, Solenoid solenoid, FuelJet jet, doubl
      * @param at the pressures around the circuit
      * @param regulator its regulator as it is set
      * @param voltage supply voltage at the pump's wiring, V
-     * @return the flow; zero when the rail is not above the nozzle
+     * @return the flow; zero when the rail is not above the nozzle; on the main rail that with the regulated pressure held
      */
     public FuelFlow flow(double density, Jets jets, Pressures at, Regulator regulator, double voltage) {
         double rail = regulator.railPressure(at.ambient(), at.plenum());
         double area = effectiveArea(jets, density, rail - at.nozzle());
         double wanted = flow(density, area, rail, at.nozzle());
-        double capacity = density * pumps.capacity(rail - at.ambient(), voltage);
+        double capacity = cell.map(own -> density * own.pumps().capacity(rail - at.ambient(), voltage))
+                .orElse(Double.POSITIVE_INFINITY);
         if (wanted <= capacity) {
             return state(density, rail, wanted, capacity, false);
         }
@@ -224,6 +238,7 @@ public record FuelCircuit(PumpGroup pumps, Solenoid solenoid, FuelJet jet, doubl
     }
 
     private double settle(double density, double area, Pressures at, double rail, double voltage) {
+        PumpGroup pumps = cell.orElseThrow().pumps();
         double low = at.nozzle();
         double high = rail;
         for (int i = 0; i < 60; i++) {

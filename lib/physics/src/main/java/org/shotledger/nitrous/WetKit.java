@@ -84,7 +84,7 @@ public record WetKit(
      * @param at the pressures around the circuit
      * @param regulator its regulator as it is set
      * @param voltage supply voltage at the pump's wiring, V
-     * @return the flow; zero when the rail is not above the nozzle
+     * @return the flow; zero when the rail is not above the nozzle; on the main rail that with the regulated pressure held
      */
     public FuelCircuit.FuelFlow fuelFlow(
             double density, JetPair jets, FuelCircuit.Pressures at, Regulator regulator, double voltage) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.shotledger.curve.Curve;
@@ -72,7 +73,8 @@ class SeriesPassagesTest {
     }
 
     private static final Regulator REGULATOR = new Regulator("regulator", 3.5e5, 1);
-    private static final FuelCircuit FUEL = new FuelCircuit(pumps(), new Solenoid(10e-3, 0.65, 0.01, 0.01), 0.8, 6e-3);
+    private static final FuelCircuit FUEL = new FuelCircuit(
+            Optional.of(new FuelCell(pumps(), 6e-3)), new Solenoid(10e-3, 0.65, 0.01, 0.01), FuelJet.stated(0.8));
     private static final FuelCircuit.Pressures AT = new FuelCircuit.Pressures(AMBIENT, 2.5e5, 2.5e5);
 
     private static PumpGroup pumps() {

@@ -68,6 +68,16 @@ public final class SheetPaths {
     private SheetPaths() {}
 
     /**
+     * The set pressure at the nitrous system's fuel jets.
+     *
+     * @param car the car
+     * @return the place of its own regulator's pressure, or of the main rail's where the fuel comes from there
+     */
+    public static String fuelPressureAtJets(Car car) {
+        return car.nitrous().fuel().onMainRail() ? MAIN_PRESSURE : NITROUS_FUEL_PRESSURE;
+    }
+
+    /**
      * A figure of named conditions.
      *
      * @param conditions their name in the sheet

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.shotledger.bottle.Bottle;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PassOutcome;
+import org.shotledger.nitrous.FuelCell;
 import org.shotledger.nitrous.FuelCircuit;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.nitrous.NitrousCircuit;
@@ -161,35 +162,8 @@ public record JobList(List<JobItem> items, String currency, double hour, double 
     private static void fuel(Plan plan, JetPair jets, Map<String, JobItem> items) {
         WetKit kit = plan.car().nitrous();
         FuelCircuit side = kit.fuel();
-        add(
-                items,
-                JobItem.sized(
-                        "fuel-cell",
-                        "fuel cell of the nitrous system",
-                        side.cellVolume(),
-                        QuantityKind.VOLUME,
-                        1,
-                        Circuit.FUEL,
-                        Stage.FIRST_SHOT));
-        add(
-                items,
-                JobItem.part(
-                        "nitrous-fuel-pump",
-                        "its fuel pump",
-                        side.pumps().pumps().size(),
-                        Circuit.FUEL,
-                        Stage.FIRST_SHOT));
+        side.cell().ifPresentOrElse(cell -> ownSupply(plan, cell, items), () -> branch(items));
         add(items, JobItem.part("nitrous-fuel-filter", "filter before the jets", 1, Circuit.FUEL, Stage.FIRST_SHOT));
-        add(
-                items,
-                JobItem.sized(
-                        "nitrous-fuel-regulator",
-                        "its regulator, set engine off",
-                        plan.setup().nitrousRegulator().basePressure(),
-                        QuantityKind.GAUGE_PRESSURE,
-                        1,
-                        Circuit.FUEL,
-                        Stage.FIRST_SHOT));
         add(
                 items,
                 JobItem.sized(
@@ -201,6 +175,48 @@ public record JobList(List<JobItem> items, String currency, double hour, double 
                         Circuit.FUEL,
                         Stage.FIRST_SHOT));
         jets("fuel-jets", "fuel jets", jets.fuelBore(), kit, Circuit.FUEL, items);
+    }
+
+    private static void branch(Map<String, JobItem> items) {
+        add(
+                items,
+                JobItem.part(
+                        "rail-branch",
+                        "branch from the main rail to the fuel solenoid",
+                        1,
+                        Circuit.FUEL,
+                        Stage.FIRST_SHOT));
+    }
+
+    private static void ownSupply(Plan plan, FuelCell cell, Map<String, JobItem> items) {
+        add(
+                items,
+                JobItem.sized(
+                        "fuel-cell",
+                        "fuel cell of the nitrous system",
+                        cell.volume(),
+                        QuantityKind.VOLUME,
+                        1,
+                        Circuit.FUEL,
+                        Stage.FIRST_SHOT));
+        add(
+                items,
+                JobItem.part(
+                        "nitrous-fuel-pump",
+                        "its fuel pump",
+                        cell.pumps().pumps().size(),
+                        Circuit.FUEL,
+                        Stage.FIRST_SHOT));
+        add(
+                items,
+                JobItem.sized(
+                        "nitrous-fuel-regulator",
+                        "its regulator, set engine off",
+                        plan.setup().nitrousRegulator().basePressure(),
+                        QuantityKind.GAUGE_PRESSURE,
+                        1,
+                        Circuit.FUEL,
+                        Stage.FIRST_SHOT));
     }
 
     private static void consumables(Plan plan, Map<String, JobItem> items) {

@@ -156,7 +156,14 @@ public record StartList(List<StartLine> lines) {
                 List.of(pressure("rail pressure", plan.setup().mainRegulator())),
                 "A drop on the paper, a smell, a pressure that falls quickly with the pump off.",
                 FUEL));
-        if (plan.setup().jets().isPresent()) {
+        if (plan.setup().jets().isPresent() && plan.setup().ownRegulator().isEmpty()) {
+            lines.add(new StartLine(
+                    PRIME,
+                    "The same rail up to the fuel valve of the nitrous system, its valve closed; every joint as before",
+                    List.of(pressure("pressure before its valve", plan.setup().mainRegulator())),
+                    "A drop on the paper; fuel at a nozzle, which means its valve leaks.",
+                    FUEL + " Fuel in the intake before a start: let it dry, take the plugs out."));
+        } else if (plan.setup().jets().isPresent()) {
             lines.add(new StartLine(
                     PRIME,
                     "Prime the nitrous system's fuel alone, its valve closed; every joint as before",

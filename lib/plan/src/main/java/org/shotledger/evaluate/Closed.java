@@ -13,7 +13,7 @@ final class Closed {
         return new FeedFlow(0, "", "The nitrous is off.", List.of(), List.of(), bottleLiquid, 0, 0);
     }
 
-    static FuelFlow fuel(double ambient) {
-        return new FuelFlow(0, ambient, ambient, 0, false);
+    static FuelFlow fuel(double rail) {
+        return new FuelFlow(0, rail, rail, 0, false);
     }
 }

@@ -151,17 +151,21 @@ final class DayRules {
         };
     }
 
+    /** Fuel from the main rail comes out of the tank, which no sheet describes. */
     private void fuel(double volumeFlow) {
-        add(
-                Side.AT_MOST,
-                "fuel-cell",
-                "nitrous fuel of all passes from its cell",
-                VOLUME,
-                volumeFlow * setup.passes().seconds() * setup.passes().count(),
-                car.nitrous().fuel().cellVolume() * USABLE_CELL,
-                "nitrous-system.fuel.cell-volume",
-                "the pump draws air: the mixture goes lean at full nitrous",
-                "all passes");
+        car.nitrous()
+                .fuel()
+                .cell()
+                .ifPresent(cell -> add(
+                        Side.AT_MOST,
+                        "fuel-cell",
+                        "nitrous fuel of all passes from its cell",
+                        VOLUME,
+                        volumeFlow * setup.passes().seconds() * setup.passes().count(),
+                        cell.volume() * USABLE_CELL,
+                        "nitrous-system.fuel.cell-volume",
+                        "the pump draws air: the mixture goes lean at full nitrous",
+                        "all passes"));
     }
 
     /** The limits on sizes alone. */

@@ -58,9 +58,10 @@ public record OperatingPoint(
      * @param massFlow main fuel, kg/s
      * @param duty share of the cycle each injector is open; above 1 it cannot
      * @param railPressure pressure at the rail, Pa absolute
-     * @param pumpCapacity what the pumps could pass at that pressure, kg/s
+     * @param pumped what the pumps must give, kg/s: the main fuel, and the nitrous fuel where it comes from the same rail
+     * @param pumpCapacity what the pumps could pass at the regulated pressure, kg/s
      */
-    public record MainFuel(double massFlow, double duty, double railPressure, double pumpCapacity) {}
+    public record MainFuel(double massFlow, double duty, double railPressure, double pumped, double pumpCapacity) {}
 
     /**
      * Load of one cylinder.

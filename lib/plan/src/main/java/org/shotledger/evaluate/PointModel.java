@@ -28,6 +28,7 @@ import org.shotledger.fluid.FluidState;
 import org.shotledger.nitrous.FuelCircuit.FuelFlow;
 import org.shotledger.nitrous.FuelCircuit.Pressures;
 import org.shotledger.nitrous.JetPair;
+import org.shotledger.nitrous.SharedRail;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Factor;
 import org.shotledger.setup.Setup;
@@ -47,6 +48,8 @@ public final class PointModel {
     private static final double EXHAUST_GAMMA = 1.30;
     private static final double FLOW_TOLERANCE = 1e-8;
     private static final int MOST_ROUNDS = 60;
+    /** A pascal of the rail is a millionth of its drop and so half that of its flow. */
+    private static final double RAIL_TOLERANCE = 1;
     /** Rounds between breathing and back pressure; the next one would change the air by less than a thousandth. */
     private static final int BREATHING_PASSES = 1;
     /** Highest exhaust over plenum pressure that the back-pressure model takes. */
@@ -64,6 +67,14 @@ public final class PointModel {
     private volatile FeedFlow atHighest;
 
     private PointModel(Car car, Setup setup, Case at, FuelStreams fuels, FluidState bottle) {
+        if (car.nitrous().fuel().onMainRail() != setup.ownRegulator().isEmpty()) {
+            throw new IllegalArgumentException(
+                    car.nitrous().fuel().onMainRail()
+                            ? "The nitrous fuel of this car comes from the main rail, but the setup has a regulator of its own"
+                                    + " for it; take it out of the setup."
+                            : "The nitrous fuel of this car has a cell of its own, but the setup has no regulator for it; give"
+                                    + " the setup one.");
+        }
         this.car = car;
         this.setup = setup;
         this.at = at;
@@ -115,16 +126,23 @@ public final class PointModel {
     public OperatingPoint at(double rpm, double plenum, Mode mode) {
         return answer(() -> mode.nitrousFlows() && setup.jets().isPresent()
                 ? point(rpm, plenum, mode, feed(plenum), nitrousFuel(plenum))
-                : point(
-                        rpm,
-                        plenum,
-                        mode,
-                        Closed.feed(bottle),
-                        Closed.fuel(at.air().pressure())));
+                : point(rpm, plenum, mode, Closed.feed(bottle), closedFuel(plenum)));
+    }
+
+    /** On the main rail the pressure stands before the closed solenoid too. */
+    private FuelFlow closedFuel(double plenum) {
+        double ambient = at.air().pressure();
+        return Closed.fuel(onMainRail() ? setup.mainRegulator().railPressure(ambient, plenum) : ambient);
+    }
+
+    private boolean onMainRail() {
+        return car.nitrous().fuel().onMainRail();
     }
 
     /**
-     * An operating point with both flows of the nitrous system given, for example those with a blocked jet.
+     * An operating point with both flows of the nitrous system given, for example those with a blocked jet. Where the nitrous fuel comes
+     * from the main rail, its flow is that at its own rail pressure, which the injectors feel too and which falls further where the
+     * pumps cannot give both.
      *
      * @param rpm engine speed, rev/min
      * @param plenum plenum pressure, Pa absolute
@@ -159,6 +177,7 @@ public final class PointModel {
             shaft = shaft(breath, car.turbo().exhaustTemperature());
         }
         Charge charge = breath.charge;
+        FuelFlow through = breath.extra;
         CylinderModel.Burned burned = cylinders.burn(
                 rpm,
                 breath.intake,
@@ -189,8 +208,8 @@ public final class PointModel {
                 breath.airTemperature,
                 charge,
                 feed,
-                extra,
-                mainFuel(rpm, plenum, charge.mixture().mainFlow()),
+                through,
+                mainFuel(rpm, plenum, charge.mixture().mainFlow(), through),
                 burned.heat(),
                 exhaust,
                 shaft,
@@ -239,15 +258,14 @@ public final class PointModel {
     }
 
     /**
-     * What the fuel circuit of the nitrous system passes.
+     * What the fuel circuit of the nitrous system passes; on the main rail that with the rail held, which an operating point then asks
+     * the pumps for.
      *
      * @param plenum plenum pressure, Pa absolute
      * @return the flow; none without jets
      */
     public FuelFlow nitrousFuel(double plenum) {
-        return setup.jets()
-                .map(pair -> nitrousFuel(plenum, pair.fuelBore()))
-                .orElseGet(() -> Closed.fuel(at.air().pressure()));
+        return setup.jets().map(pair -> nitrousFuel(plenum, pair.fuelBore())).orElseGet(() -> closedFuel(plenum));
     }
 
     /**
@@ -330,9 +348,42 @@ public final class PointModel {
         return at.factors().of(which);
     }
 
-    private record Breath(CompressorPoint compressor, double airTemperature, Intake intake, Charge charge) {}
+    /** @param extra nitrous fuel at the rail pressure there is */
+    private record Breath(
+            CompressorPoint compressor, double airTemperature, Intake intake, Charge charge, FuelFlow extra) {}
 
-    private Breath breathe(double rpm, double plenum, FeedFlow feed, FuelFlow extra, double backPressure) {
+    /**
+     * On the main rail the pumps must give both fuels. Without nitrous fuel a rail that falls is the limit's to tell: the mixture of the
+     * tune was measured on that rail.
+     */
+    private Breath breathe(double rpm, double plenum, FeedFlow feed, FuelFlow offered, double backPressure) {
+        if (!onMainRail()) {
+            return breathe(rpm, plenum, feed, offered, 1, backPressure);
+        }
+        SharedRail rail = new SharedRail(
+                car.injection().pumps(),
+                setup.mainRegulator().railPressure(at.air().pressure(), plenum),
+                fuels.main().density(fuels.temperature()),
+                at.voltage());
+        FuelFlow extra = offered;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            double share = rail.share(extra.railPressure(), plenum);
+            Breath breath = breathe(rpm, plenum, feed, extra, share, backPressure);
+            if (offered.massFlow() == 0) {
+                return breath;
+            }
+            double metered = breath.charge.mixture().mainFlow() / share;
+            FuelFlow next = rail.settled(metered, offered, pressures(plenum));
+            if (Math.abs(next.railPressure() - extra.railPressure()) <= RAIL_TOLERANCE) {
+                return new Breath(breath.compressor, breath.airTemperature, breath.intake, breath.charge, next);
+            }
+            extra = next;
+        }
+        throw new NoAnswerException("the main rail and the fuel drawn from it do not settle together");
+    }
+
+    private Breath breathe(
+            double rpm, double plenum, FeedFlow feed, FuelFlow extra, double share, double backPressure) {
         double volume = car.engine().breathedVolume(rpm) * factor(Factor.BREATHING) * backPressure;
         MoistAir ambient = at.air();
         double air = ambient.density() * volume * plenum / ambient.pressure();
@@ -342,11 +393,11 @@ public final class PointModel {
             CompressorPoint point = compress(plenum, air);
             double temperature =
                     car.turbo().cooler().outletTemperature(point.outletTemperature(), ambient.temperature());
-            Intake intake = intake(plenum, temperature, feed, extra);
+            Intake intake = intake(plenum, temperature, feed, extra, share);
             Charge charge = ChargeMixing.mix(intake, volume);
             double next = charge.mixture().dryAir() + charge.mixture().waterVapour();
             if (Math.abs(next - air) <= FLOW_TOLERANCE * air) {
-                return new Breath(point, temperature, intake, charge);
+                return new Breath(point, temperature, intake, charge, extra);
             }
             double miss = next - air;
             double step = secant(air - lastAir, miss - lastMiss, miss);
@@ -372,7 +423,7 @@ public final class PointModel {
         return Compressor.at(turbo.map(), air, ambient.temperature(), inlet, outlet);
     }
 
-    private Intake intake(double plenum, double airTemperature, FeedFlow feed, FuelFlow extra) {
+    private Intake intake(double plenum, double airTemperature, FeedFlow feed, FuelFlow extra, double share) {
         return new Intake(
                 plenum,
                 airTemperature,
@@ -380,20 +431,21 @@ public final class PointModel {
                 feed.massFlow(),
                 bottle.enthalpy(),
                 new FuelSupplied(fuels.main(), fuels.temperature(), fuels.mainEvaporated()),
-                setup.mixture() / factor(Factor.MAIN_FUEL),
+                setup.mixture() / (factor(Factor.MAIN_FUEL) * share),
                 new FuelSupplied(fuels.nitrous(), fuels.temperature(), fuels.nitrousEvaporated()),
                 extra.massFlow(),
                 Intake.Warming.USUAL);
     }
 
-    private MainFuel mainFuel(double rpm, double plenum, double flow) {
+    private MainFuel mainFuel(double rpm, double plenum, double flow, FuelFlow extra) {
         Injection injection = car.injection();
         double ambient = at.air().pressure();
         double density = fuels.main().density(fuels.temperature());
-        double rail = setup.mainRegulator().railPressure(ambient, plenum);
+        double regulated = setup.mainRegulator().railPressure(ambient, plenum);
+        double rail = onMainRail() ? extra.railPressure() : regulated;
         double duty = injection.injector().duty(flow / injection.count(), rpm, density, rail - plenum, at.voltage());
-        double capacity = density * injection.pumps().capacity(rail - ambient, at.voltage());
-        return new MainFuel(flow, duty, rail, capacity);
+        double capacity = density * injection.pumps().capacity(regulated - ambient, at.voltage());
+        return new MainFuel(flow, duty, rail, flow + (onMainRail() ? extra.massFlow() : 0), capacity);
     }
 
     private ShaftBalance shaft(Breath breath, double temperature) {

@@ -154,7 +154,7 @@ final class PointRules {
                             MASS_FLOW,
                             "limits.pump-reserve",
                             "rail pressure falls: the mixture goes lean")
-                    .value((car, p) -> p.main().massFlow())
+                    .value((car, p) -> p.main().pumped())
                     .bound((car, p) ->
                             p.main().pumpCapacity() * (1 - car.limits().pumpReserve())),
             atMost(
@@ -164,8 +164,9 @@ final class PointRules {
                             "limits.pump-reserve",
                             "nitrous fuel pressure falls: the mixture goes lean")
                     .value((car, p) -> p.nitrousFuel().massFlow())
-                    .bound((car, p) ->
-                            p.nitrousFuel().pumpCapacity() * (1 - car.limits().pumpReserve()))
+                    .bound((car, p) -> car.nitrous().fuel().onMainRail()
+                            ? Double.POSITIVE_INFINITY
+                            : p.nitrousFuel().pumpCapacity() * (1 - car.limits().pumpReserve()))
                     .withNitrousOnly(),
             atMost(
                             "feed-loss",

@@ -241,14 +241,17 @@ final class CrossChecks {
         reference(
                 "injection.regulator.boost-reference",
                 job.setup().mainRegulator().boostReference());
-        reference(
-                "nitrous-system.fuel.regulator.boost-reference",
-                job.setup().nitrousRegulator().boostReference());
+        job.setup()
+                .ownRegulator()
+                .ifPresent(own -> reference("nitrous-system.fuel.regulator.boost-reference", own.boostReference()));
         wires("injection.pumps.wiring-resistance", pumps, base);
-        wires(
-                "nitrous-system.fuel.pumps.wiring-resistance",
-                car.nitrous().fuel().pumps(),
-                job.setup().nitrousRegulator().basePressure());
+        car.nitrous()
+                .fuel()
+                .cell()
+                .ifPresent(cell -> wires(
+                        "nitrous-system.fuel.pumps.wiring-resistance",
+                        cell.pumps(),
+                        job.setup().nitrousRegulator().basePressure()));
     }
 
     private void flowAgainst(
@@ -404,17 +407,19 @@ final class CrossChecks {
         double shot = Math.max(0.2 * pull.wheelPower(), job.target().wheelPower() - pull.wheelPower());
         // the trade's 0.8 lb in 10 s for each 100 hp, and a fifth of that in fuel
         double fuel = shot / HP / 100 * 0.0363 / 5 / 770;
-        flowAgainst(
-                "nitrous-system.fuel.pumps.curve",
-                "flow of the nitrous fuel pump over what the shot may need",
-                kit.fuel().pumps(),
-                job.setup().nitrousRegulator().basePressure(),
-                fuel,
-                0.8,
-                30);
-        double passes = kit.fuel().cellVolume()
-                / (fuel * job.target().passSeconds() * job.target().passes());
-        within("nitrous-system.fuel.cell-volume", "fuel cell over what the passes may need", passes, 0.7, 60);
+        kit.fuel().cell().ifPresent(cell -> {
+            flowAgainst(
+                    "nitrous-system.fuel.pumps.curve",
+                    "flow of the nitrous fuel pump over what the shot may need",
+                    cell.pumps(),
+                    job.setup().nitrousRegulator().basePressure(),
+                    fuel,
+                    0.8,
+                    30);
+            double passes = cell.volume()
+                    / (fuel * job.target().passSeconds() * job.target().passes());
+            within("nitrous-system.fuel.cell-volume", "fuel cell over what the passes may need", passes, 0.7, 60);
+        });
         double gas = shot
                 / HP
                 / 100
@@ -547,7 +552,7 @@ final class CrossChecks {
             }
         }
         pump("injection.pumps.curve", car.injection().pumps());
-        pump("nitrous-system.fuel.pumps.curve", car.nitrous().fuel().pumps());
+        car.nitrous().fuel().cell().ifPresent(cell -> pump("nitrous-system.fuel.pumps.curve", cell.pumps()));
     }
 
     private static String rpm(SpeedLine line) {

@@ -67,8 +67,16 @@ public record Difference(
                 list);
         table(
                 "nitrous-system.fuel.pumps.curve",
-                first.car().nitrous().fuel().pumps().pumps().get(0),
-                second.car().nitrous().fuel().pumps().pumps().get(0),
+                first.car()
+                        .nitrous()
+                        .fuel()
+                        .cell()
+                        .map(cell -> cell.pumps().pumps().get(0)),
+                second.car()
+                        .nitrous()
+                        .fuel()
+                        .cell()
+                        .map(cell -> cell.pumps().pumps().get(0)),
                 list);
         table(
                 "nitrous-system.jet-ladder",

@@ -43,6 +43,7 @@ record FirstFigures(
         String fuel,
         double ethanol,
         String nitrousFuel,
+        boolean mainRail,
         List<Pulled> pull,
         boolean curve,
         double ceiling,
@@ -87,6 +88,7 @@ record FirstFigures(
         names.put("fuel", "ethanol-blend, gasoline, methanol or ethanol");
         names.put("ethanol", "of a blend by volume, such as \"78 %\"");
         names.put("nitrous-fuel", "same, ethanol-blend (as bought), gasoline, methanol or ethanol");
+        names.put("nitrous-fuel-supply", "own-cell, or main-rail where it comes from the rail of the injectors");
         names.put("boost", "of the pull, such as \"1.3 bar gauge\"");
         names.put("pull-power", "at the wheels and not corrected, such as \"330 hp\"");
         names.put("pull-rpm", "engine speed of that power, such as \"6200 rpm\"");
@@ -152,6 +154,13 @@ record FirstFigures(
         String nitrousFuel = s.has("nitrous-fuel")
                 ? word(s, "nitrous-fuel", "same", "ethanol-blend", "gasoline", "methanol", "ethanol")
                 : "same";
+        boolean mainRail = s.has("nitrous-fuel-supply")
+                && "main-rail".equals(word(s, "nitrous-fuel-supply", "own-cell", "main-rail"));
+        if (mainRail && !nitrousFuel.equals("same")) {
+            s.report(
+                    "nitrous-fuel",
+                    "The main rail has the fuel of the tank; leave \"nitrous-fuel\" out or say \"same\".");
+        }
         String drive = s.has("drive") ? word(s, "drive", "rear", "front", "all") : "rear";
         List<Pulled> pull = pull(s, loss(drive));
         double low = s.figure("rpm-low", ROTATION, 500, 20_000);
@@ -169,6 +178,7 @@ record FirstFigures(
                 fuel,
                 ethanol,
                 nitrousFuel,
+                mainRail,
                 pull,
                 said.containsKey("pull"),
                 maybe(s, "boost-ceiling", GAUGE_PRESSURE, 0, 6e5),

@@ -2,9 +2,11 @@ package org.shotledger.job;
 
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.shotledger.boost.Turbine;
 import org.shotledger.car.Car;
 import org.shotledger.car.Turbo;
@@ -49,6 +51,9 @@ final class FirstSheet {
     private static final double[] SHARE = {0.2, 0.35, 0.5, 0.65, 0.8, 0.9, 1.0};
 
     private static final double[] SHAPE = {0.78, 0.86, 0.93, 0.98, 1.0, 0.98, 0.93};
+
+    /** Lines of the usual wiring that a shot from the main rail does not need. */
+    private static final List<String> OF_AN_OWN_SUPPLY = List.of("nitrous-fuel-pump:", "fuel-cell-level:");
 
     private final FirstFigures f;
     private final Path folder;
@@ -112,10 +117,12 @@ final class FirstSheet {
                 "compressor-map.csv",
                 FirstTables.compressor(generic.apply("compressor-map.csv"), flow, rise, wheelSpeed()));
         tables.put("fuel-pump.csv", FirstTables.pump(generic.apply("fuel-pump.csv"), pumpFlow() / GENERIC_PUMP));
-        tables.put(
-                "nitrous-fuel-pump.csv",
-                FirstTables.pump(
-                        generic.apply("nitrous-fuel-pump.csv"), Math.max(1, 2.5 * nitrousFuel() / GENERIC_PUMP)));
+        if (!f.mainRail()) {
+            tables.put(
+                    "nitrous-fuel-pump.csv",
+                    FirstTables.pump(
+                            generic.apply("nitrous-fuel-pump.csv"), Math.max(1, 2.5 * nitrousFuel() / GENERIC_PUMP)));
+        }
         tables.put("injector-dead-time.csv", generic.apply("injector-dead-time.csv"));
         tables.put("jets.csv", generic.apply("jets.csv"));
         tables.put("volumetric-efficiency.csv", breathing());
@@ -150,7 +157,8 @@ final class FirstSheet {
     }
 
     private double pumpFlow() {
-        return Double.isNaN(f.pumpFlow()) ? 1.9 * mainFuel() / f.pumps() : f.pumpFlow();
+        double carried = mainFuel() + (f.mainRail() ? nitrousFuel() : 0);
+        return Double.isNaN(f.pumpFlow()) ? 1.9 * carried / f.pumps() : f.pumpFlow();
     }
 
     private double nitrousFlow() {
@@ -425,21 +433,12 @@ final class FirstSheet {
                         0.1,
                         "usual behind a solenoid of this size")
                 .guess("line-length", 0.35, "m", 0.4, "usual");
-        pen.section("nitrous-system.fuel")
-                .guess(
-                        "cell-volume",
-                        Math.max(2, 2 * nitrousFuel() * 10 * f.passes() * 1e3),
-                        "L",
-                        0.25,
-                        "twice what the passes need")
-                .guess("jet-discharge-coefficient", 0.8, "", 0.08, "usual");
-        pen.section("nitrous-system.fuel.pumps")
-                .plain("count", "1")
-                .guess("wiring-resistance", 50, "mohm", 0.4, "usual wires of a pump")
-                .plain("curve", "nitrous-fuel-pump.csv");
-        pen.section("nitrous-system.fuel.regulator")
-                .guess("base-pressure", 3.5, "bar", 0.1, "usual")
-                .guess("boost-reference", "1", "the hose goes to the plenum");
+        if (f.mainRail()) {
+            pen.section("nitrous-system.fuel").plain("supply", "main-rail");
+        } else {
+            ownSupply(pen);
+        }
+        pen.section("nitrous-system.fuel").guess("jet-discharge-coefficient", 0.8, "", 0.08, "usual");
         solenoid(pen, "nitrous-system.fuel", 0.75 * solenoid);
         pen.section("nitrous-system.arming")
                 .guess(
@@ -447,6 +446,23 @@ final class FirstSheet {
                         SheetPen.figure(Math.max(f.rpmLow(), 0.55 * redLine), "rpm"),
                         "the lower end of the target, not below 0.55 of the red line")
                 .told("rpm-high", f.rpmHigh(), "rpm");
+    }
+
+    private void ownSupply(SheetPen pen) {
+        pen.section("nitrous-system.fuel")
+                .guess(
+                        "cell-volume",
+                        Math.max(2, 2 * nitrousFuel() * 10 * f.passes() * 1e3),
+                        "L",
+                        0.25,
+                        "twice what the passes need");
+        pen.section("nitrous-system.fuel.pumps")
+                .plain("count", "1")
+                .guess("wiring-resistance", 50, "mohm", 0.4, "usual wires of a pump")
+                .plain("curve", "nitrous-fuel-pump.csv");
+        pen.section("nitrous-system.fuel.regulator")
+                .guess("base-pressure", 3.5, "bar", 0.1, "usual")
+                .guess("boost-reference", "1", "the hose goes to the plenum");
     }
 
     private static void solenoid(SheetPen pen, String side, double bore) {
@@ -500,7 +516,14 @@ final class FirstSheet {
                 .guess("outputs-used", "8", "a usual turbocharged engine")
                 .guess("pulsing-outputs", "8", "a usual controller")
                 .guess("pulsing-outputs-used", "5", "injectors and boost valve");
-        pen.top().raw(generic.apply("wiring.yaml"));
+        pen.top().raw(f.mainRail() ? withoutOwnSupply(generic.apply("wiring.yaml")) : generic.apply("wiring.yaml"));
+    }
+
+    /** The usual wiring without what only a nitrous fuel cell and its pump need. */
+    private static String withoutOwnSupply(String wiring) {
+        return wiring.lines()
+                .filter(line -> OF_AN_OWN_SUPPLY.stream().noneMatch(line.strip()::startsWith))
+                .collect(Collectors.joining("\n", "", "\n"));
     }
 
     private void limits(SheetPen pen, Fitted fitted) {

@@ -86,9 +86,10 @@ final class JobReader {
                 .map(t -> places.get(t.conditions()))
                 .map(MoistAir::pressure)
                 .orElse(Double.NaN);
-        SetupSections setups = new SetupSections(s, tune);
+        boolean onMainRail = KitSections.onMainRail(s.section("nitrous-system").section("fuel"));
+        SetupSections setups = new SetupSections(s, tune, onMainRail);
         tune.make(() -> tune);
-        Parts parts = parts(s, name, invented, places, ambient, setups);
+        Parts parts = parts(s, name, invented, places, ambient, setups, onMainRail);
         String usualPlace = target == null ? "" : target.conditions();
         Optional<UnaryOperator<WetKit>> tests = s.sectionIf("flow-tests")
                 .map(section -> new FlowTestSections(parts.fuels, places, usualPlace).tests(section));
@@ -150,7 +151,8 @@ final class JobReader {
             boolean invented,
             Map<String, MoistAir> places,
             double ambient,
-            SetupSections setups) {
+            SetupSections setups,
+            boolean onMainRail) {
         Parts p = new Parts();
         p.name = name;
         p.invented = invented;
@@ -163,7 +165,8 @@ final class JobReader {
         p.basePull = PullSection.basePull(s.section("base-pull"), places, p.fuels, p.driveline);
         p.injection = SupplySections.injection(s.section("injection"));
         p.turbo = BoostSections.turbo(s.section("turbo"));
-        p.nitrous = KitSections.nitrousSystem(s.section("nitrous-system"));
+        p.nitrous = KitSections.nitrousSystem(s.section("nitrous-system"), onMainRail);
+        KitSections.oneFuel(s.section("fuels").section("nitrous"), onMainRail, p.fuels);
         Section bottle = s.section("bottle");
         p.bottle = KitSections.bottle(bottle, ambient);
         p.limits = KitSections.limits(s.section("limits"), ambient);

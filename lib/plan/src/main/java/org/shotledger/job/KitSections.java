@@ -15,14 +15,17 @@ import static org.shotledger.units.QuantityKind.VOLUME_FLOW;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.shotledger.bottle.Bottle;
 import org.shotledger.bottle.FillingCheck;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.car.BuilderLimits;
+import org.shotledger.car.FuelStreams;
 import org.shotledger.evaluate.BothUnits;
 import org.shotledger.flow.FlowBand;
 import org.shotledger.flow.NitrousJet;
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.nitrous.FuelCell;
 import org.shotledger.nitrous.FuelCircuit;
 import org.shotledger.nitrous.FuelJet;
 import org.shotledger.nitrous.JetLadder;
@@ -53,9 +56,20 @@ final class KitSections {
     /** Filling from which no temperature has a pressure within the equation of state, kg for each m3. */
     private static final double MOST_FILLED = 1000;
 
+    /** What a nitrous system on the main rail does not have, and why it would count twice. */
+    private static final Map<String, String> OWN_SUPPLY = ownSupply();
+
     private KitSections() {}
 
-    static WetKit nitrousSystem(Section s) {
+    private static Map<String, String> ownSupply() {
+        Map<String, String> why = new LinkedHashMap<>();
+        why.put("pumps", "the pumps of \"injection\" give both fuels and would count twice");
+        why.put("regulator", "the regulator of \"injection\" holds the pressure of both and would count twice");
+        why.put("cell-volume", "the fuel comes out of the car's own tank");
+        return why;
+    }
+
+    static WetKit nitrousSystem(Section s, boolean onMainRail) {
         s.readElsewhere("arming");
         Map<String, NozzlePosition> positions = new LinkedHashMap<>();
         positions.put("plenum", NozzlePosition.PLENUM);
@@ -64,7 +78,7 @@ final class KitSections {
         NozzlePosition position = s.choice("position", positions);
         int nozzles = s.count("nozzles", 1, 16);
         NitrousCircuit nitrous = nitrous(s.section("nitrous"));
-        FuelCircuit fuel = fuel(s.section("fuel"));
+        FuelCircuit fuel = fuel(s.section("fuel"), onMainRail);
         Optional<JetLadder> ladder = s.table("jet-ladder", Tables.JET_LADDER).map(Tables::ladder);
         Optional<NozzlePassages> passages = s.sectionIf("nozzle").map(KitSections::passages);
         return s.make(() -> new WetKit(position, nozzles, nitrous, fuel, ladder.orElseThrow(), passages));
@@ -108,15 +122,49 @@ final class KitSections {
                 () -> FlowBand.around(factor, Double.isNaN(standard) ? UNSTATED_MEASUREMENT : standard / factor)));
     }
 
-    private static FuelCircuit fuel(Section s) {
-        s.readElsewhere("regulator");
-        PumpGroup pumps = SupplySections.pumps(s.section("pumps"), "nitrous fuel pump");
+    /** Whether the nitrous fuel comes from the main rail. */
+    static boolean onMainRail(Section fuel) {
+        Map<String, Boolean> supplies = new LinkedHashMap<>();
+        supplies.put("own-cell", false);
+        supplies.put("main-rail", true);
+        return Boolean.TRUE.equals(fuel.choiceOr("supply", supplies, "own-cell", "a cell with pumps of its own"));
+    }
+
+    private static FuelCircuit fuel(Section s, boolean onMainRail) {
+        s.readElsewhere("supply", "regulator");
+        if (onMainRail) {
+            s.readElsewhere("pumps", "cell-volume");
+            OWN_SUPPLY.forEach((key, why) -> {
+                if (s.has(key)) {
+                    s.report(
+                            key,
+                            "\"" + key + "\" belongs to a supply of its own, but \"supply: main-rail\" stands here: "
+                                    + why + "; take it out, or write \"supply: own-cell\".");
+                }
+            });
+        }
+        Supplier<Optional<FuelCell>> cell = onMainRail ? Optional::empty : cell(s);
         Solenoid solenoid = solenoid(s.section("solenoid"));
         FuelJet jet = JetSections.fuel(s);
-        double cell = s.figure("cell-volume", VOLUME, 1e-4, 0.2);
         Optional<FlowBand> measured = measured(s);
-        return s.make(() ->
-                new FuelCircuit(pumps, solenoid, measured.map(jet::withMeasured).orElse(jet), cell));
+        return s.make(() -> new FuelCircuit(
+                cell.get(), solenoid, measured.map(jet::withMeasured).orElse(jet)));
+    }
+
+    private static Supplier<Optional<FuelCell>> cell(Section s) {
+        PumpGroup pumps = SupplySections.pumps(s.section("pumps"), "nitrous fuel pump");
+        double volume = s.figure("cell-volume", VOLUME, 1e-4, 0.2);
+        return () -> Optional.of(new FuelCell(pumps, volume));
+    }
+
+    /** The main rail has one fuel: that of the tank. */
+    static void oneFuel(Section nitrousFuel, boolean onMainRail, FuelStreams fuels) {
+        if (onMainRail && fuels != null && fuels.ownNitrous().isPresent()) {
+            nitrousFuel.report(
+                    "kind",
+                    "\"nitrous-system.fuel.supply: main-rail\" gives the nitrous system the fuel of the tank; write \"same\" here,"
+                            + " or give the nitrous fuel a cell of its own.");
+        }
     }
 
     private static Solenoid solenoid(Section s) {

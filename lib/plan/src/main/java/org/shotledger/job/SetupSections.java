@@ -34,18 +34,23 @@ final class SetupSections {
     private final double lambda;
     private final double retard;
     final Regulator main;
-    final Regulator nitrous;
+    /** That of the nitrous system's own supply; empty on the main rail. */
+    final Optional<Regulator> nitrous;
+
     private final ActivationWindow arming;
     private final Optional<Run> run;
 
     private record Run(Optional<BoostTarget> boost, Optional<JetPair> jets) {}
 
-    SetupSections(Section s, Section tune) {
+    SetupSections(Section s, Section tune, boolean onMainRail) {
         lambda = tune.figure("lambda", RATIO, 0.6, 1.1);
         retard = tune.figureOr("nitrous-retard", CRANK_ANGLE, 0, 30, 0, "no retard asked for");
         main = SupplySections.regulator(s.section("injection").section("regulator"), "main fuel regulator");
         Section kit = s.section("nitrous-system");
-        nitrous = SupplySections.regulator(kit.section("fuel").section("regulator"), "nitrous fuel regulator");
+        nitrous = onMainRail
+                ? Optional.empty()
+                : Optional.ofNullable(
+                        SupplySections.regulator(kit.section("fuel").section("regulator"), "nitrous fuel regulator"));
         arming = arming(kit.section("arming"));
         run = s.sectionIf("setup").map(SetupSections::run);
     }

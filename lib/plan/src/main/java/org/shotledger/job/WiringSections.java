@@ -17,6 +17,7 @@ import org.shotledger.car.Controller;
 import org.shotledger.car.Electrical;
 import org.shotledger.car.Injection;
 import org.shotledger.car.Turbo;
+import org.shotledger.nitrous.FuelCell;
 import org.shotledger.nitrous.WetKit;
 import org.shotledger.sheet.Section;
 import org.shotledger.supply.PumpGroup;
@@ -39,7 +40,7 @@ final class WiringSections {
     private final Injection injection;
     private final WetKit kit;
     private final Regulator mainRegulator;
-    private final Regulator nitrousRegulator;
+    private final Optional<Regulator> nitrousRegulator;
     private final BottleSheet bottle;
     private final double boost;
 
@@ -127,10 +128,10 @@ final class WiringSections {
         }
         Map<String, DoubleSupplier> parts = new LinkedHashMap<>();
         parts.put("main-pump", () -> pump(injection.pumps(), mainRegulator));
-        parts.put("nitrous-pump", () -> pump(kit.fuel().pumps(), nitrousRegulator));
+        parts.put("nitrous-pump", this::nitrousPump);
         parts.put("bottle-heater", () -> bottle.heaterPower() / injection.voltage());
         DoubleSupplier part = s.choice("part", parts);
-        if (injection == null || kit == null || bottle == null || mainRegulator == null || nitrousRegulator == null) {
+        if (injection == null || kit == null || bottle == null || mainRegulator == null) {
             return 1; // their own sections have said why there is no job
         }
         try {
@@ -139,6 +140,16 @@ final class WiringSections {
             s.report("part", e.getMessage());
             return 1;
         }
+    }
+
+    private double nitrousPump() {
+        PumpGroup pumps = kit.fuel()
+                .cell()
+                .map(FuelCell::pumps)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "The nitrous fuel comes from the main rail and has no pump of its own; take this load out: the main pump"
+                                + " carries both."));
+        return nitrousRegulator.map(regulator -> pump(pumps, regulator)).orElse(1.0);
     }
 
     private double pump(PumpGroup group, Regulator regulator) {

@@ -5,6 +5,7 @@ import static org.shotledger.units.QuantityKind.MASS_FLOW;
 import static org.shotledger.units.QuantityKind.PRESSURE_DIFFERENCE;
 import static org.shotledger.units.QuantityKind.RATIO;
 
+import java.util.Arrays;
 import org.shotledger.car.SheetPaths;
 import org.shotledger.limits.Provenance;
 import org.shotledger.nitrous.FuelCircuit.FuelFlow;
@@ -24,8 +25,48 @@ final class FuelCircuitEntries {
     private FuelCircuitEntries() {}
 
     static void write(LedgerPen pen, Subject from) {
-        Regulator set = from.setup().nitrousRegulator();
+        boolean onRail = RailEntries.onRail(from);
+        if (!onRail) {
+            setting(pen, from.setup().nitrousRegulator());
+        }
+        String[] inputs = JetFactorEntries.write(
+                pen,
+                from,
+                JetSide.FUEL,
+                "ambient-pressure",
+                onRail ? "main-pressure" : "fuel-pressure",
+                onRail ? "main-reference" : "boost-reference",
+                "plenum-pressure",
+                "nitrous-fuel-density",
+                "fuel-jet",
+                "voltage");
+        if (!onRail) {
+            rail(pen, from, inputs);
+        }
         FuelFlow flow = from.point().nitrousFuel();
+        double factor = from.factor(Factor.FUEL_JET_FLOW);
+        FuelJet jet = from.car().nitrous().fuel().jet();
+        var entry = pen.calculated("nitrous-fuel-flow", "nitrous fuel flow", "m_F", MASS_FLOW, flow.massFlow())
+                .uncertain(flow.massFlow() * jet.factors().logarithmicDeviation())
+                .by(
+                        "sqrt(2 rho (p_r - p_m)) over solenoid, jets and nozzle passages in series"
+                                + EngineEntries.times(factor) + JetFactorEntries.outside(from, JetSide.FUEL),
+                        "Bernoulli with discharge coefficients; coefficient of the jets: " + jet.source())
+                .provenance(jet.measured().isPresent() ? Provenance.MEASURED : Provenance.CALCULATED);
+        if (RailEntries.fallen(from)) {
+            String[] fallen = Arrays.copyOf(inputs, inputs.length + 1);
+            fallen[inputs.length] = "main-rail";
+            entry.on(fallen)
+                    .from(x -> factor
+                            * flow(from, Arrays.copyOf(x, inputs.length))
+                                    .at(x[inputs.length], x[3])
+                                    .massFlow());
+        } else {
+            entry.on(inputs).from(x -> factor * flow(from, x).massFlow());
+        }
+    }
+
+    private static void setting(LedgerPen pen, Regulator set) {
         pen.given(
                         "fuel-pressure",
                         "set pressure of the nitrous fuel",
@@ -44,17 +85,10 @@ final class FuelCircuitEntries {
                         SheetPaths.NITROUS_FUEL_REFERENCE,
                         "this setup")
                 .enter();
-        String[] inputs = JetFactorEntries.write(
-                pen,
-                from,
-                JetSide.FUEL,
-                "ambient-pressure",
-                "fuel-pressure",
-                "boost-reference",
-                "plenum-pressure",
-                "nitrous-fuel-density",
-                "fuel-jet",
-                "voltage");
+    }
+
+    private static void rail(LedgerPen pen, Subject from, String... inputs) {
+        FuelFlow flow = from.point().nitrousFuel();
         var rail = pen.calculated(
                 "fuel-rail", "pressure at the nitrous fuel rail", "p_r", ABSOLUTE_PRESSURE, flow.railPressure());
         if (flow.pumpLimited()) {
@@ -66,17 +100,6 @@ final class FuelCircuitEntries {
                     .on("ambient-pressure", "fuel-pressure", "boost-reference", "plenum-pressure")
                     .from(x -> x[0] + x[1] + x[2] * (x[3] - x[0]));
         }
-        double factor = from.factor(Factor.FUEL_JET_FLOW);
-        FuelJet jet = from.car().nitrous().fuel().jet();
-        pen.calculated("nitrous-fuel-flow", "nitrous fuel flow", "m_F", MASS_FLOW, flow.massFlow())
-                .uncertain(flow.massFlow() * jet.factors().logarithmicDeviation())
-                .by(
-                        "sqrt(2 rho (p_r - p_m)) over solenoid, jets and nozzle passages in series"
-                                + EngineEntries.times(factor) + JetFactorEntries.outside(from, JetSide.FUEL),
-                        "Bernoulli with discharge coefficients; coefficient of the jets: " + jet.source())
-                .provenance(jet.measured().isPresent() ? Provenance.MEASURED : Provenance.CALCULATED)
-                .on(inputs)
-                .from(x -> factor * flow(from, x).massFlow());
     }
 
     private static FuelFlow flow(Subject from, double... x) {

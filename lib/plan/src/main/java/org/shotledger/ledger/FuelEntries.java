@@ -39,6 +39,7 @@ final class FuelEntries {
                         from.byCase())
                 .enter());
         new FuelProperties(pen, "main-fuel", "main fuel", fuels.main(), blend).write(fuels.temperature());
+        RailEntries.write(pen, from);
         if (!from.nitrous()) {
             pen.given("nitrous-fuel-flow", "nitrous fuel flow", "m_F", MASS_FLOW, 0, "", "the nitrous is not on")
                     .enter();

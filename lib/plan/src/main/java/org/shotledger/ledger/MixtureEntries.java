@@ -1,15 +1,12 @@
 package org.shotledger.ledger;
 
-import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
 import static org.shotledger.units.QuantityKind.FRACTION;
 import static org.shotledger.units.QuantityKind.MASS_FLOW;
-import static org.shotledger.units.QuantityKind.PRESSURE_DIFFERENCE;
 import static org.shotledger.units.QuantityKind.RATIO;
 import static org.shotledger.units.QuantityKind.TEMPERATURE;
 
 import org.shotledger.car.FuelStreams;
 import org.shotledger.car.Injection;
-import org.shotledger.car.SheetPaths;
 import org.shotledger.engine.Charge;
 import org.shotledger.engine.ChargeMixing;
 import org.shotledger.engine.Intake;
@@ -18,7 +15,6 @@ import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.fuel.Mixture;
 import org.shotledger.fuel.Oxidisers;
 import org.shotledger.setup.Factor;
-import org.shotledger.supply.Regulator;
 
 /** The mixed charge, its oxygen balance and the main fuel's supply. */
 final class MixtureEntries {
@@ -32,10 +28,19 @@ final class MixtureEntries {
         charge(pen, from);
         Mixture mixture = from.point().charge().mixture();
         double metered = from.factor(Factor.MAIN_FUEL);
-        pen.calculated("main-fuel-flow", "main fuel flow", "m_M", MASS_FLOW, mixture.mainFlow())
-                .by("0.2314 m_A / (lambda_0 s_M)" + EngineEntries.times(metered), BALANCE)
-                .on("air-flow", "lambda-main", "main-fuel-oxygen")
-                .from(x -> AIR * x[0] * metered / (x[1] * x[2]));
+        var main = pen.calculated("main-fuel-flow", "main fuel flow", "m_M", MASS_FLOW, mixture.mainFlow());
+        if (RailEntries.fallen(from)) {
+            main.by(
+                            "0.2314 m_A / (lambda_0 s_M)" + EngineEntries.times(metered)
+                                    + ", times the share that the injectors pass",
+                            BALANCE)
+                    .on("air-flow", "lambda-main", "main-fuel-oxygen", "injector-share")
+                    .from(x -> AIR * x[0] * metered * x[3] / (x[1] * x[2]));
+        } else {
+            main.by("0.2314 m_A / (lambda_0 s_M)" + EngineEntries.times(metered), BALANCE)
+                    .on("air-flow", "lambda-main", "main-fuel-oxygen")
+                    .from(x -> AIR * x[0] * metered / (x[1] * x[2]));
+        }
         if (from.nitrous()) {
             nitrous(pen, mixture);
         } else {
@@ -92,7 +97,7 @@ final class MixtureEntries {
                 x[3],
                 x[4],
                 new FuelSupplied(fuels.main(), x[7], x[8]),
-                x[5] / from.factor(Factor.MAIN_FUEL),
+                x[5] / (from.factor(Factor.MAIN_FUEL) * RailEntries.share(from)),
                 new FuelSupplied(fuels.nitrous(), x[7], fuels.nitrousEvaporated()),
                 x[6],
                 Intake.Warming.USUAL);
@@ -132,35 +137,7 @@ final class MixtureEntries {
 
     private static void supply(LedgerPen pen, Subject from) {
         OperatingPoint p = from.point();
-        Regulator set = from.setup().mainRegulator();
         Injection injection = from.car().injection();
-        pen.given(
-                        "main-pressure",
-                        "set pressure of the main fuel",
-                        "",
-                        PRESSURE_DIFFERENCE,
-                        set.basePressure(),
-                        SheetPaths.MAIN_PRESSURE,
-                        "this setup")
-                .enter();
-        pen.given(
-                        "main-reference",
-                        "boost reference of its regulator",
-                        "",
-                        RATIO,
-                        set.boostReference(),
-                        SheetPaths.MAIN_REFERENCE,
-                        "this setup")
-                .enter();
-        pen.calculated(
-                        "main-rail",
-                        "pressure at the main fuel rail",
-                        "",
-                        ABSOLUTE_PRESSURE,
-                        p.main().railPressure())
-                .by("p_a + set pressure + reference (p_m - p_a)", "definition")
-                .on("ambient-pressure", "main-pressure", "main-reference", "plenum-pressure")
-                .from(x -> x[0] + x[1] + x[2] * (x[3] - x[0]));
         pen.calculated(
                         "injector-duty",
                         "main injector duty",

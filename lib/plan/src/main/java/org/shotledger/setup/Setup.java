@@ -15,7 +15,7 @@ import org.shotledger.units.Require;
  * @param boost boost over engine speed
  * @param jets jets of every nozzle; empty when the nitrous is not used
  * @param mainRegulator fuel pressure of the engine's own rail
- * @param nitrousRegulator fuel pressure of the nitrous system's own supply
+ * @param ownRegulator fuel pressure of the nitrous system's own supply; empty when it draws from the engine's own rail
  * @param mixture lambda the main fuel is metered for, on the air alone, 0.5 to 1.3
  * @param retard spark later than the builder's own timing while the nitrous flows, crank degrees, 0 to 30
  * @param arming engine speeds between which the nitrous may open
@@ -26,7 +26,7 @@ public record Setup(
         BoostTarget boost,
         Optional<JetPair> jets,
         Regulator mainRegulator,
-        Regulator nitrousRegulator,
+        Optional<Regulator> ownRegulator,
         double mixture,
         double retard,
         ActivationWindow arming,
@@ -35,8 +35,18 @@ public record Setup(
 
     /** Checks the ranges. */
     public Setup {
+        Require.given("regulator of the nitrous system's own supply", ownRegulator);
         Require.within("mixture of the main fuel", mixture, 0.5, 1.3, "");
         Require.within("spark retard with nitrous", retard, 0, 30, "deg");
+    }
+
+    /**
+     * The regulator that stands before the nitrous system's fuel jets.
+     *
+     * @return its own, or that of the main rail where the fuel comes from there
+     */
+    public Regulator nitrousRegulator() {
+        return ownRegulator.orElse(mainRegulator);
     }
 
     /**
@@ -46,7 +56,7 @@ public record Setup(
      * @return the changed setup
      */
     public Setup withBoost(BoostTarget other) {
-        return new Setup(other, jets, mainRegulator, nitrousRegulator, mixture, retard, arming, bottle, passes);
+        return new Setup(other, jets, mainRegulator, ownRegulator, mixture, retard, arming, bottle, passes);
     }
 
     /**
@@ -67,7 +77,7 @@ public record Setup(
      */
     public Setup withJets(JetPair pair) {
         return new Setup(
-                boost, Optional.of(pair), mainRegulator, nitrousRegulator, mixture, retard, arming, bottle, passes);
+                boost, Optional.of(pair), mainRegulator, ownRegulator, mixture, retard, arming, bottle, passes);
     }
 
     /**
@@ -95,28 +105,32 @@ public record Setup(
      * @return the changed setup
      */
     public Setup withoutJets() {
-        return new Setup(
-                boost, Optional.empty(), mainRegulator, nitrousRegulator, mixture, retard, arming, bottle, passes);
+        return new Setup(boost, Optional.empty(), mainRegulator, ownRegulator, mixture, retard, arming, bottle, passes);
     }
 
     /**
-     * The same with another fuel pressure in the engine's own rail.
+     * The same with another fuel pressure in the engine's own rail, and with it at the nitrous system's jets where they draw from there.
      *
      * @param regulator its regulator
      * @return the changed setup
      */
     public Setup withMainRegulator(Regulator regulator) {
-        return new Setup(boost, jets, regulator, nitrousRegulator, mixture, retard, arming, bottle, passes);
+        return new Setup(boost, jets, regulator, ownRegulator, mixture, retard, arming, bottle, passes);
     }
 
     /**
-     * The same with another fuel pressure at the nitrous system's fuel jets.
+     * The same with another fuel pressure of the nitrous system's own supply.
      *
      * @param regulator its regulator
      * @return the changed setup
+     * @throws IllegalArgumentException when the nitrous system has no supply of its own
      */
     public Setup withNitrousRegulator(Regulator regulator) {
-        return new Setup(boost, jets, mainRegulator, regulator, mixture, retard, arming, bottle, passes);
+        if (ownRegulator.isEmpty()) {
+            throw new IllegalArgumentException("The nitrous fuel comes from the main rail and has its pressure;"
+                    + " change that one, with withMainRegulator.");
+        }
+        return new Setup(boost, jets, mainRegulator, Optional.of(regulator), mixture, retard, arming, bottle, passes);
     }
 
     /**
@@ -126,7 +140,7 @@ public record Setup(
      * @return the changed setup
      */
     public Setup withMixture(double lambda) {
-        return new Setup(boost, jets, mainRegulator, nitrousRegulator, lambda, retard, arming, bottle, passes);
+        return new Setup(boost, jets, mainRegulator, ownRegulator, lambda, retard, arming, bottle, passes);
     }
 
     /**
@@ -136,7 +150,7 @@ public record Setup(
      * @return the changed setup
      */
     public Setup withRetard(double degrees) {
-        return new Setup(boost, jets, mainRegulator, nitrousRegulator, mixture, degrees, arming, bottle, passes);
+        return new Setup(boost, jets, mainRegulator, ownRegulator, mixture, degrees, arming, bottle, passes);
     }
 
     /**
@@ -146,7 +160,7 @@ public record Setup(
      * @return the changed setup
      */
     public Setup withArming(ActivationWindow window) {
-        return new Setup(boost, jets, mainRegulator, nitrousRegulator, mixture, retard, window, bottle, passes);
+        return new Setup(boost, jets, mainRegulator, ownRegulator, mixture, retard, window, bottle, passes);
     }
 
     /**
@@ -156,7 +170,7 @@ public record Setup(
      * @return the changed setup
      */
     public Setup withBottle(BottleFill fill) {
-        return new Setup(boost, jets, mainRegulator, nitrousRegulator, mixture, retard, arming, fill, passes);
+        return new Setup(boost, jets, mainRegulator, ownRegulator, mixture, retard, arming, fill, passes);
     }
 
     /**
@@ -166,6 +180,6 @@ public record Setup(
      * @return the changed setup
      */
     public Setup withPasses(PassPlan other) {
-        return new Setup(boost, jets, mainRegulator, nitrousRegulator, mixture, retard, arming, bottle, other);
+        return new Setup(boost, jets, mainRegulator, ownRegulator, mixture, retard, arming, bottle, other);
     }
 }

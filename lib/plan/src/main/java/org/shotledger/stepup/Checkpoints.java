@@ -98,7 +98,9 @@ final class Checkpoints {
         double least = boundary(this::leanWith, 0, 1);
         return new Checkpoint(
                 Checkpoint.Figure.NITROUS_FUEL_PRESSURE,
-                "nitrous fuel pressure above the plenum",
+                outcome.car().nitrous().fuel().onMainRail()
+                        ? "main rail pressure above the plenum"
+                        : "nitrous fuel pressure above the plenum",
                 QuantityKind.PRESSURE_DIFFERENCE,
                 drop,
                 drop * Math.max(least * least, FUEL_SAG),
@@ -107,15 +109,22 @@ final class Checkpoints {
                 Provenance.COMMON_PRACTICE);
     }
 
+    /** On the main rail the injectors pass less at that pressure too; where no model answers, there is no fuel left to burn. */
     private boolean leanWith(double fuelShare) {
-        return model.at(
-                                shot.rpm(),
-                                shot.plenumPressure(),
-                                Mode.NITROUS,
-                                shot.nitrous(),
-                                shot.nitrousFuel().times(fuelShare))
-                        .lambda()
-                > allowed.lambdaHigh();
+        double plenum = shot.plenumPressure();
+        double rail = plenum + fuelShare * fuelShare * (shot.nitrousFuel().railPressure() - plenum);
+        try {
+            return model.at(
+                                    shot.rpm(),
+                                    plenum,
+                                    Mode.NITROUS,
+                                    shot.nitrous(),
+                                    shot.nitrousFuel().at(rail, plenum))
+                            .lambda()
+                    > allowed.lambdaHigh();
+        } catch (NoAnswerException none) {
+            return true;
+        }
     }
 
     private static String lean(double pressure) {

@@ -25,7 +25,7 @@ public record Part(
     public enum Circuit {
         /** From the bottle to the nozzles. */
         NITROUS("nitrous"),
-        /** From the fuel cell to the nozzles. */
+        /** From the fuel cell or the main rail to the nozzles. */
         FUEL("fuel"),
         /** Boost control. */
         BOOST("boost"),

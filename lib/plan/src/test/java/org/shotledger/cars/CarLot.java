@@ -15,8 +15,8 @@ import org.shotledger.job.Job;
 import org.shotledger.job.Starter;
 
 /**
- * Makes plausible cars from a seed: 1.0 to 8.4 litres, 3 to 10 cylinders, all fuels, one nozzle or one for each cylinder, bottles and
- * weathers; and mutants of good sheets, in which one or two figures are another, mostly a nonsense.
+ * Makes plausible cars from a seed: 1.0 to 8.4 litres, 3 to 10 cylinders, all fuels, one nozzle or one for each cylinder, fuel from a cell
+ * or from the main rail, bottles and weathers; and mutants of good sheets, in which one or two figures are another, mostly a nonsense.
  */
 final class CarLot {
     private static final List<String> FUELS =
@@ -83,6 +83,10 @@ final class CarLot {
         said.put("temperature", text(between(5, 38), "degC"));
         said.put("mass", text(between(1000, 1900), "kg"));
         said.put("drive", List.of("rear", "front", "all").get(random.nextInt(3)));
+        boolean rail = random.nextBoolean();
+        if (rail && said.get("nitrous-fuel").equals("same")) {
+            said.put("nitrous-fuel-supply", "main-rail");
+        }
         return said;
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.job.Check;
 import org.shotledger.job.Job;
@@ -17,6 +18,7 @@ import org.shotledger.plan.Alternative;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.BottleFill;
 import org.shotledger.setup.Setup;
+import org.shotledger.supply.Regulator;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -103,6 +105,43 @@ final class Laws {
         if (plan.setup().jets().isPresent() && !plan.stated().withNitrous().isEmpty()) {
             directions(plan.setup(), plan.stated());
         }
+        plan.outcomes().forEach(this::supply);
+    }
+
+    /** One pressure and one pump limit where both fuels come from one rail; two of each where not. */
+    private void supply(Outcome outcome) {
+        boolean rail = job.car().nitrous().fuel().onMainRail();
+        for (String own : List.of("kit-pump", "fuel-cell")) {
+            hold(
+                    outcome.limits().find(own).isPresent()
+                            == (!rail && !outcome.withNitrous().isEmpty()),
+                    own + " is held where the fuel comes from " + (rail ? "the main rail" : "a cell"));
+        }
+        for (OperatingPoint p : outcome.withNitrous()) {
+            double both = p.main().massFlow() + (rail ? p.nitrousFuel().massFlow() : 0);
+            hold(
+                    Math.abs(p.main().pumped() - both) < 1e-12,
+                    "the main pumps give " + p.main().pumped() + " kg/s where " + both + " are drawn");
+            hold(
+                    !rail || p.main().railPressure() == p.nitrousFuel().railPressure(),
+                    "injectors and nozzles have one rail but two pressures");
+        }
+        Regulator set = outcome.setup().mainRegulator();
+        if (rail && set.basePressure() > 1e5 && !outcome.withNitrous().isEmpty()) {
+            Setup less = outcome.setup()
+                    .withMainRegulator(new Regulator(set.name(), 0.9 * set.basePressure(), set.boostReference()));
+            double rpm = outcome.setup().arming().rpmHigh();
+            fuel(outcome, outcome.setup(), rpm)
+                    .ifPresent(before -> hold(
+                            fuel(outcome, less, rpm).orElse(Double.POSITIVE_INFINITY) < before,
+                            "less pressure in the main rail gives the nozzles no less fuel"));
+        }
+    }
+
+    private Optional<Double> fuel(Outcome outcome, Setup setup, double rpm) {
+        return Evaluate.at(job.car(), setup, outcome.at(), rpm)
+                .filter(p -> p.mode().nitrousFlows())
+                .map(p -> p.nitrousFuel().massFlow());
     }
 
     /** Where the plan is broken, none of the setups it weighed keeps everything. */

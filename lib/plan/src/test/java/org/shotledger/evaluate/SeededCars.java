@@ -16,6 +16,7 @@ import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
 import org.shotledger.job.Job;
 import org.shotledger.nitrous.FuelCircuit;
+import org.shotledger.nitrous.FuelJet;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.nitrous.Solenoid;
 import org.shotledger.nitrous.WetKit;
@@ -131,8 +132,7 @@ final class SeededCars {
 
     private WetKit kit(WetKit k) {
         Solenoid solenoid = new Solenoid(between(2.2e-3, 4e-3), 0.65, 0.012, 0.010);
-        FuelCircuit fuel = new FuelCircuit(
-                k.fuel().pumps(), solenoid, between(0.7, 0.9), k.fuel().cellVolume());
+        FuelCircuit fuel = new FuelCircuit(k.fuel().cell(), solenoid, FuelJet.stated(between(0.7, 0.9)));
         return new WetKit(k.position(), 1 + random.nextInt(8), k.nitrous(), fuel, k.ladder(), Optional.empty());
     }
 

@@ -86,9 +86,9 @@ public record World(Job sheet, Car car, Setup setup, List<Case> cases) {
         moved = is.retard() == was.retard() ? moved : moved.withRetard(is.retard());
         moved = is.bottle().equals(was.bottle()) ? moved : moved.withBottle(is.bottle());
         moved = is.mainRegulator().equals(was.mainRegulator()) ? moved : moved.withMainRegulator(is.mainRegulator());
-        moved = is.nitrousRegulator().equals(was.nitrousRegulator())
-                ? moved
-                : moved.withNitrousRegulator(is.nitrousRegulator());
+        if (is.ownRegulator().isPresent() && !is.ownRegulator().equals(was.ownRegulator())) {
+            moved = moved.withNitrousRegulator(is.nitrousRegulator());
+        }
         Car read = other.car().with(other.car().model().with(car.model().nitrous()));
         return new World(other, read, moved, moved(other));
     }

@@ -121,7 +121,7 @@ public record ArmingConditions(List<Interlock> interlocks, double cutTime) {
         Edges edges = Edges.of(drift, Drifting.FUEL);
         return new Interlock(
                 "fuel-pressure",
-                "nitrous fuel pressure",
+                drift.sound().onMainRail() ? "fuel pressure of the main rail" : "nitrous fuel pressure",
                 QuantityKind.GAUGE_PRESSURE,
                 edges.kept().low(),
                 edges.kept().high(),

@@ -109,13 +109,13 @@ public record Channel(String name, Interlock interlock, double delay, boolean ea
                 Provenance.COMMON_PRACTICE);
     }
 
-    /** Fuel pressure as the regulator is set: what stands above ambient less the boost it refers to. */
+    /** Fuel pressure as the regulator is set: what stands above ambient less the boost it is meant to refer to. */
     private static double set(Scenario s, FaultOutcome o, boolean behindSolenoid) {
         if (o.peak().isEmpty()) {
             return Double.NaN;
         }
         OperatingPoint at = o.peak().get();
-        Regulator regulator = s.setup().nitrousRegulator();
+        Regulator regulator = s.onMainRail() ? s.tuned() : s.setup().nitrousRegulator();
         double ambient = s.at().air().pressure();
         double boost = at.plenumPressure() - ambient;
         double pressure = behindSolenoid

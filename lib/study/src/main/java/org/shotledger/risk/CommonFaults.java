@@ -6,6 +6,7 @@ import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
 import org.shotledger.nitrous.JetPair;
+import org.shotledger.supply.Regulator;
 
 /**
  * The usual faults of a wet nitrous system. Their sizes and times of growth are examples, common practice without a source; a fault of
@@ -19,6 +20,8 @@ public final class CommonFaults {
     private static final double VOLTAGE_LOST = 3;
     private static final double LOWEST_RAIL = 0.5e5;
     private static final double SECOND = 1;
+    /** Flow goes with the root of the drop: three quarters of it gone leave half. */
+    private static final double DROP_FOR_HALF = 0.75;
 
     private CommonFaults() {}
 
@@ -61,16 +64,45 @@ public final class CommonFaults {
                         "fuel pressure sags", SECOND, (s, x) -> s.withFuelPressure(s.fuelPressure() * (1 - SAG * x)))
                 .because("regulator or pump loses 30 % of the set pressure"));
         all.add(Fault.growing("fuel filter clogs", SECOND, CommonFaults::clogged)
-                .because("behind the regulator, until half the fuel flows"));
-        all.add(Fault.growing(
-                        "nitrous fuel cell empty",
-                        0.5,
-                        (s, x) -> s.withFuelPressure(s.fuelPressure() + x * (LOWEST_RAIL - s.fuelPressure())))
-                .because("the pump draws air and the rail falls"));
+                .because(
+                        sound.onMainRail()
+                                ? "in the branch to the nozzles, until half of their fuel flows"
+                                : "behind the regulator, until half the fuel flows"));
+        if (sound.onMainRail()) {
+            rail(sound, all);
+        } else {
+            all.add(Fault.growing("nitrous fuel cell empty", 0.5, CommonFaults::drawsAir)
+                    .because("the pump draws air and the rail falls"));
+        }
         all.add(Fault.sudden("one fuel jet blocked", s -> s.withOpenJets(nozzles, nozzles - 1))
                 .because(nozzles == 1 ? "the only jet" : "dirt in one of " + nozzles));
         all.add(Fault.sudden("one nitrous jet blocked", s -> s.withOpenJets(nozzles - 1, nozzles))
                 .because(nozzles == 1 ? "the only jet" : "dirt or ice in one of " + nozzles));
+    }
+
+    private static Scenario drawsAir(Scenario s, double severity) {
+        return s.withFuelPressure(s.fuelPressure() + severity * (LOWEST_RAIL - s.fuelPressure()));
+    }
+
+    /** What takes pressure from both fuels at once. */
+    private static void rail(Scenario sound, List<Fault> all) {
+        all.add(Fault.growing("main tank empty at the pickup", 0.5, CommonFaults::drawsAir)
+                .because("the pumps draw air and the rail falls for injectors and nozzles"));
+        all.add(
+                Fault.growing(
+                                "main fuel filter clogs",
+                                SECOND,
+                                (s, x) -> s.withFuelPressure(
+                                        Math.max(LOWEST_RAIL, s.fuelPressure() * (1 - DROP_FOR_HALF * x))))
+                        .because(
+                                "before the rail: a quarter of the set pressure is left, half of both flows where it follows the boost"));
+        if (sound.setup().mainRegulator().boostReference() > 0) {
+            all.add(Fault.sudden(
+                            "rail loses its boost reference",
+                            s -> s.withRegulator(
+                                    new Regulator(s.setup().mainRegulator().name(), s.fuelPressure(), 0)))
+                    .because("hose off: the boost stands against injectors and nozzles"));
+        }
     }
 
     /** Three times the circuit's own resistance more lets half the flow through at the same pressure. */
@@ -118,8 +150,19 @@ public final class CommonFaults {
                                 /* nitrousBore= */ s.jets().fuelBore(),
                                 /* fuelBore= */ s.jets().nitrousBore())))
                 .because("each jet in the other's place"));
-        Fuel cell = sound.fuels().nitrous();
         Fuel main = sound.fuels().main();
+        if (!sound.onMainRail()) {
+            inTheCell(sound.fuels().nitrous(), all);
+        }
+        Fuel other = leaner(main);
+        all.add(Fault.before(other.name() + " in the main tank", s -> s.withMainFuel(other))
+                .because(
+                        sound.onMainRail()
+                                ? "injectors and nozzles pass the same volume"
+                                : "the injectors pass the same volume"));
+    }
+
+    private static void inTheCell(Fuel cell, List<Fault> all) {
         Fuel leaner = leaner(cell);
         all.add(Fault.before(leaner.name() + " in the nitrous fuel cell", s -> s.withNitrousFuel(leaner))
                 .because("needs less air for the same volume: leaner"));
@@ -128,9 +171,6 @@ public final class CommonFaults {
                             Fuels.GASOLINE.name() + " in the nitrous fuel cell", s -> s.withNitrousFuel(Fuels.GASOLINE))
                     .because("needs more air for the same volume: richer, and knocks earlier"));
         }
-        Fuel other = leaner(main);
-        all.add(Fault.before(other.name() + " in the main tank", s -> s.withMainFuel(other))
-                .because("the injectors pass the same volume"));
     }
 
     /** The next fuel at hand that needs less air. */

@@ -1,5 +1,6 @@
 package org.shotledger.risk;
 
+import org.shotledger.car.SheetPaths;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.units.Require;
 
@@ -39,7 +40,7 @@ public record DriftBand(double bottlePressure, double fuelPressure, double boost
      */
     public static DriftBand of(Scenario sound) {
         double kelvin = stated(sound, "bottle.start-temperature");
-        double fuel = stated(sound, "nitrous-system.fuel.regulator.base-pressure");
+        double fuel = stated(sound, SheetPaths.fuelPressureAtJets(sound.car()));
         double bottle = Double.isNaN(kelvin)
                 ? USUAL_BOTTLE
                 : 2 * kelvin * slope(sound.bottle().temperature());

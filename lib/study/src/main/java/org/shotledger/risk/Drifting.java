@@ -6,7 +6,7 @@ import org.shotledger.units.QuantityKind;
 public enum Drifting {
     /** Bottle pressure, set by the bottle's temperature, Pa absolute. */
     BOTTLE("bottle pressure", QuantityKind.ABSOLUTE_PRESSURE),
-    /** What the regulator of the nitrous fuel holds, Pa gauge. */
+    /** What the regulator of the nitrous fuel holds, on the main rail that of both fuels, Pa gauge. */
     FUEL("nitrous fuel pressure", QuantityKind.GAUGE_PRESSURE),
     /** Plenum pressure above the planned one, Pa. */
     BOOST("boost above plan", QuantityKind.PRESSURE_DIFFERENCE);

@@ -115,7 +115,11 @@ final class RobustSearch {
         return outcome.safe() && outcome.leanest() <= leanest;
     }
 
+    /** The main rail's pressure is that of the engine's own tune and not searched. */
     private double[] pressures() {
+        if (drift.sound().onMainRail()) {
+            return new double[] {drift.fuelPressure()};
+        }
         int steps = (int) Math.round((HIGHEST_PRESSURE - LOWEST_PRESSURE) / PRESSURE_STEP);
         DoubleStream grid =
                 DoubleStream.iterate(LOWEST_PRESSURE, p -> p + PRESSURE_STEP).limit(steps + 1L);

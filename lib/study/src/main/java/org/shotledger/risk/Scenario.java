@@ -27,9 +27,18 @@ import org.shotledger.units.Require;
  * @param nitrousOpen nitrous jets that pass, 0 to the number of nozzles
  * @param fuelOpen fuel jets that pass, 0 to the number of nozzles
  * @param boostShift plenum pressure above the planned line, Pa, at every engine speed, -5e5 to 5e5
+ * @param tuned main regulator as it stood when the injectors' times were made; a disturbed one stands in the setup, and where the nitrous
+ *     fuel comes from the main rail both fuels follow it
  */
 public record Scenario(
-        Car car, Setup setup, Case at, FluidState bottle, int nitrousOpen, int fuelOpen, double boostShift) {
+        Car car,
+        Setup setup,
+        Case at,
+        FluidState bottle,
+        int nitrousOpen,
+        int fuelOpen,
+        double boostShift,
+        Regulator tuned) {
 
     /** Checks the counts. */
     public Scenario {
@@ -55,7 +64,15 @@ public record Scenario(
                                 + " has no operating point with nitrous; faults and drift need one: choose jets, or a target"
                                 + " that boost alone does not reach."));
         int nozzles = plan.car().nitrous().nozzles();
-        return new Scenario(plan.car(), plan.setup(), plan.stated().at(), bottle, nozzles, nozzles, 0);
+        return new Scenario(
+                plan.car(),
+                plan.setup(),
+                plan.stated().at(),
+                bottle,
+                nozzles,
+                nozzles,
+                0,
+                plan.setup().mainRegulator());
     }
 
     /**
@@ -83,7 +100,7 @@ public record Scenario(
      * @return the changed scenario
      */
     public Scenario withSetup(UnaryOperator<Setup> change) {
-        return new Scenario(car, change.apply(setup), at, bottle, nitrousOpen, fuelOpen, boostShift);
+        return new Scenario(car, change.apply(setup), at, bottle, nitrousOpen, fuelOpen, boostShift, tuned);
     }
 
     /**
@@ -93,7 +110,7 @@ public record Scenario(
      * @return the changed scenario
      */
     public Scenario withCar(UnaryOperator<Car> change) {
-        return new Scenario(change.apply(car), setup, at, bottle, nitrousOpen, fuelOpen, boostShift);
+        return new Scenario(change.apply(car), setup, at, bottle, nitrousOpen, fuelOpen, boostShift, tuned);
     }
 
     /**
@@ -103,7 +120,7 @@ public record Scenario(
      * @return the changed scenario
      */
     public Scenario withCase(UnaryOperator<Case> change) {
-        return new Scenario(car, setup, change.apply(at), bottle, nitrousOpen, fuelOpen, boostShift);
+        return new Scenario(car, setup, change.apply(at), bottle, nitrousOpen, fuelOpen, boostShift, tuned);
     }
 
     /**
@@ -124,7 +141,7 @@ public record Scenario(
      * @return the changed scenario
      */
     public Scenario withOpenJets(int nitrous, int fuel) {
-        return new Scenario(car, setup, at, bottle, nitrous, fuel, boostShift);
+        return new Scenario(car, setup, at, bottle, nitrous, fuel, boostShift, tuned);
     }
 
     /**
@@ -134,7 +151,7 @@ public record Scenario(
      * @return the changed scenario
      */
     public Scenario withBoostShift(double shift) {
-        return new Scenario(car, setup, at, bottle, nitrousOpen, fuelOpen, shift);
+        return new Scenario(car, setup, at, bottle, nitrousOpen, fuelOpen, shift, tuned);
     }
 
     /**
@@ -144,7 +161,7 @@ public record Scenario(
      * @return the changed scenario
      */
     public Scenario withBottle(FluidState state) {
-        return new Scenario(car, setup, at, state, nitrousOpen, fuelOpen, boostShift);
+        return new Scenario(car, setup, at, state, nitrousOpen, fuelOpen, boostShift, tuned);
     }
 
     /**
@@ -200,13 +217,22 @@ public record Scenario(
     }
 
     /**
-     * The same with another regulator of the nitrous fuel.
+     * The same with another regulator of the nitrous fuel; where that comes from the main rail, of both fuels.
      *
      * @param regulator the regulator
      * @return the changed scenario
      */
     public Scenario withRegulator(Regulator regulator) {
-        return withSetup(s -> s.withNitrousRegulator(regulator));
+        return withSetup(s -> onMainRail() ? s.withMainRegulator(regulator) : s.withNitrousRegulator(regulator));
+    }
+
+    /**
+     * Whether the nitrous fuel comes from the main rail.
+     *
+     * @return true when injectors and nitrous fuel share pressure and pumps
+     */
+    public boolean onMainRail() {
+        return car.nitrous().fuel().onMainRail();
     }
 
     /**
@@ -245,7 +271,8 @@ public record Scenario(
     }
 
     /**
-     * The same with another fuel in the main tank. The injectors do not know it and pass the same volume, so the mixture of
+     * The same with another fuel in the main tank, which is that of the nitrous system too where it draws from the main rail. The
+     * injectors do not know it and pass the same volume, so the mixture of
      * the engine's own fuel changes with {@code density x stoichiometric air}.
      *
      * @param fuel the fuel
@@ -255,7 +282,8 @@ public record Scenario(
         FuelStreams f = fuels();
         double was = f.main().density(f.temperature()) * f.main().stoichiometricAirFuel();
         double is = fuel.density(f.temperature()) * fuel.stoichiometricAirFuel();
-        return withCar(c -> c.with(f.withMain(fuel))).withMainMixture(was / is);
+        FuelStreams filled = onMainRail() ? f.withMain(fuel).withNitrous(fuel) : f.withMain(fuel);
+        return withCar(c -> c.with(filled)).withMainMixture(was / is);
     }
 
     /**

@@ -7,15 +7,20 @@ import org.shotledger.nitrous.FuelCircuit.FuelFlow;
 import org.shotledger.nitrous.FuelCircuit.Pressures;
 import org.shotledger.nitrous.WetKit;
 import org.shotledger.setup.Factor;
+import org.shotledger.setup.Setup;
 import org.shotledger.supply.Regulator;
 
 /** What the two circuits of the nitrous system pass in a scenario, with jets blocked or solenoids shut. */
 final class SystemFlows {
     private SystemFlows() {}
 
-    /** The operating points of a scenario; its flows are always given, so the model need not solve the feed path itself. */
+    /**
+     * The operating points of a scenario; its flows are always given, so the model need not solve the feed path itself. On the main rail
+     * the injectors go on with the times of the tune: the pressure of the nitrous fuel tells the model where the rail really stands.
+     */
     static PointModel model(Scenario s) {
-        return PointModel.of(s.car(), s.setup().withoutJets(), s.at(), s.bottle());
+        Setup setup = s.car().nitrous().fuel().onMainRail() ? s.setup().withMainRegulator(s.tuned()) : s.setup();
+        return PointModel.of(s.car(), setup.withoutJets(), s.at(), s.bottle());
     }
 
     /** The nitrous flow against a plenum pressure; none when no jet is open. */
@@ -36,8 +41,12 @@ final class SystemFlows {
         double density = model.nitrousFuelDensity();
         if (s.fuelOpen() == 0) {
             double rail = regulator.railPressure(at.ambient(), at.plenum());
-            double capacity =
-                    density * s.car().nitrous().fuel().pumps().capacity(rail - at.ambient(), s.at().voltage());
+            double capacity = s.car()
+                    .nitrous()
+                    .fuel()
+                    .cell()
+                    .map(cell -> density * cell.pumps().capacity(rail - at.ambient(), s.at().voltage()))
+                    .orElse(Double.POSITIVE_INFINITY);
             return new FuelFlow(0, rail, plenum, capacity, false);
         }
         return s.car()

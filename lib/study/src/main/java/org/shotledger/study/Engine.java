@@ -67,13 +67,13 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
                 .flatMap(outcome -> outcome.withNitrous().stream())
                 .findFirst()
                 .orElseThrow();
+        double rail = setup.nitrousRegulator().railPressure(site.at().air().pressure(), site.plenum(setup));
         double[] values = new double[nitrous.count() * fuel.count() * CHANNELS];
         int at = 0;
         for (int n = 0; n < nitrous.count(); n++) {
             double share = nitrous.value(n) / like.nitrous().massFlow();
             for (int f = 0; f < fuel.count(); f++, at += CHANNELS) {
-                FuelFlow extra = like.nitrousFuel()
-                        .times(fuel.value(f) / like.nitrousFuel().massFlow());
+                FuelFlow extra = new FuelFlow(fuel.value(f), rail, rail, Double.POSITIVE_INFINITY, false);
                 try {
                     OperatingPoint point = model.at(
                             site.rpm(),

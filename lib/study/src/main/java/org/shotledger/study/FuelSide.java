@@ -39,7 +39,10 @@ record FuelSide(double[][] flow, double[] margin, int[] limit, int[] at) {
 
     private void fill(Plan plan, Names names, List<Site> sites, Setup engine, Setup circuit, int k) {
         Car car = plan.car();
-        Setup setup = engine.withoutJets().withNitrousRegulator(circuit.nitrousRegulator());
+        Setup setup = circuit.ownRegulator()
+                .map(engine::withNitrousRegulator)
+                .orElse(engine)
+                .withoutJets();
         double bore = circuit.jets().orElseThrow().fuelBore();
         Closest closest = new Closest();
         List<Case> cases = plan.job().cases();
@@ -53,8 +56,10 @@ record FuelSide(double[][] flow, double[] margin, int[] limit, int[] at) {
                 FuelFlow fuel = model.nitrousFuel(sites.get(s).plenum(engine), bore);
                 flow[s][k] = fuel.massFlow();
                 most = Math.max(most, fuel.massFlow());
-                double capacity = fuel.pumpCapacity() * (1 - car.limits().pumpReserve());
-                closest.offer(1 - fuel.massFlow() / capacity, names.of("kit-pump"), i);
+                if (!car.nitrous().fuel().onMainRail()) {
+                    double capacity = fuel.pumpCapacity() * (1 - car.limits().pumpReserve());
+                    closest.offer(1 - fuel.massFlow() / capacity, names.of("kit-pump"), i);
+                }
             }
             scaled(plan.outcomes().get(i), "fuel-cell", names, closest, i, volume -> volume.most(), most);
         }
