@@ -41,12 +41,13 @@ public final class ColdChargeNotes {
         if (cold.liquidFuel() < MUCH && cold.condensed() == 0) {
             return "";
         }
+        Warming warming = found.outcome.car().fuels().warming();
         return "The charge with nitrous is coldest, " + Both.of(QuantityKind.TEMPERATURE, cold.temperature())
                 + " (case '"
                 + found.outcome.at().name() + "', " + QuantityKind.ROTATION.text(found.point.rpm(), UnitSystem.US)
-                + "; calculated, not measured: it stands on " + share(Warming.USUAL.nitrousEvaporated())
+                + "; calculated, not measured: it stands on " + share(warming.nitrousEvaporated())
                 + " of the nitrous oxide evaporated before the valves and "
-                + share(Warming.USUAL.wallShare()) + " of the drop made good by walls, bands "
+                + share(warming.wallShare()) + " of the drop made good by walls, usual bands "
                 + share(Warming.WARM.nitrousEvaporated()) + " to " + share(Warming.NONE.nitrousEvaporated()) + " and "
                 + share(Warming.NONE.wallShare()) + " to " + share(Warming.WARM.wallShare()) + ")."
                 + fuel(found, cold) + water(found, cold);

@@ -2,6 +2,7 @@ package org.shotledger.car;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.shotledger.engine.Intake;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
 
@@ -14,6 +15,7 @@ import org.shotledger.fuel.Fuels;
  * @param temperature temperature of both as they are injected, K
  * @param mainEvaporated share of the main fuel evaporated before the intake valve closes, 0 to 1
  * @param nitrousEvaporated share of the nitrous fuel evaporated before the intake valve closes, 0 to 1
+ * @param warming how much of the nitrous oxide evaporates before the valves, and what warm walls give the charge
  */
 public record FuelStreams(
         Fuel main,
@@ -21,7 +23,8 @@ public record FuelStreams(
         Optional<Fuel> ownNitrous,
         double temperature,
         double mainEvaporated,
-        double nitrousEvaporated) {
+        double nitrousEvaporated,
+        Intake.Warming warming) {
 
     /**
      * A blend of ethanol and gasoline as it is bought.
@@ -67,7 +70,8 @@ public record FuelStreams(
                 ownNitrous,
                 temperature,
                 mainEvaporated,
-                nitrousEvaporated);
+                nitrousEvaporated,
+                warming);
     }
 
     /**
@@ -78,7 +82,13 @@ public record FuelStreams(
      */
     public FuelStreams withMain(Fuel fuel) {
         return new FuelStreams(
-                fuel, Optional.empty(), Optional.of(nitrous()), temperature, mainEvaporated, nitrousEvaporated);
+                fuel,
+                Optional.empty(),
+                Optional.of(nitrous()),
+                temperature,
+                mainEvaporated,
+                nitrousEvaporated,
+                warming);
     }
 
     /**
@@ -88,6 +98,16 @@ public record FuelStreams(
      * @return the changed fuels
      */
     public FuelStreams withNitrous(Fuel fuel) {
-        return new FuelStreams(main, blend, Optional.of(fuel), temperature, mainEvaporated, nitrousEvaporated);
+        return new FuelStreams(main, blend, Optional.of(fuel), temperature, mainEvaporated, nitrousEvaporated, warming);
+    }
+
+    /**
+     * The same with a charge that is warmed otherwise.
+     *
+     * @param other evaporated share of the nitrous oxide and wall heat
+     * @return the changed fuels
+     */
+    public FuelStreams with(Intake.Warming other) {
+        return new FuelStreams(main, blend, ownNitrous, temperature, mainEvaporated, nitrousEvaporated, other);
     }
 }

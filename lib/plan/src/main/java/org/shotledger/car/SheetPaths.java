@@ -12,6 +12,10 @@ public final class SheetPaths {
     public static final String CYLINDERS = "engine.cylinders";
     /** Share of the work that nitrous adds which arrives. */
     public static final String NITROUS_WORK = "engine.nitrous-work";
+    /** Share of the nitrous oxide evaporated before the valves. */
+    public static final String OXIDE_EVAPORATED = "fuels.nitrous-oxide-evaporated";
+    /** Share of the charge's cooling that warm walls make good. */
+    public static final String WALL_HEAT = "fuels.wall-heat";
     /** Geometric compression ratio. */
     public static final String COMPRESSION_RATIO = "engine.compression-ratio";
     /** Volumetric efficiency over engine speed. */

@@ -153,7 +153,7 @@ public final class Calibration {
                 car.basePull().lambda(),
                 new Intake.FuelSupplied(then.nitrous(), then.temperature(), then.nitrousEvaporated()),
                 0,
-                Intake.Warming.USUAL);
+                then.warming());
     }
 
     private static FuelStreams fuels(Car car) {

@@ -434,7 +434,7 @@ public final class PointModel {
                 setup.mixture() / (factor(Factor.MAIN_FUEL) * share),
                 new FuelSupplied(fuels.nitrous(), fuels.temperature(), fuels.nitrousEvaporated()),
                 extra.massFlow(),
-                Intake.Warming.USUAL);
+                fuels.warming());
     }
 
     private MainFuel mainFuel(double rpm, double plenum, double flow, FuelFlow extra) {

@@ -19,6 +19,7 @@ import org.shotledger.curve.Curve;
 import org.shotledger.engine.ChenFlynn;
 import org.shotledger.engine.Engine;
 import org.shotledger.engine.FrictionModel;
+import org.shotledger.engine.Intake;
 import org.shotledger.engine.NitrousFactor;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
@@ -100,8 +101,18 @@ final class EngineSections {
         double temperature = s.figure("temperature", TEMPERATURE, 230, 360);
         double mainShare = s.figureOr("main-evaporated", FRACTION, 0, 1, 0.5, "assumed, no source");
         double nitrousShare = s.figureOr("nitrous-evaporated", FRACTION, 0, 1, 0.3, "assumed, no source");
+        Intake.Warming usual = Intake.Warming.USUAL;
+        double oxide = s.figureOr(
+                "nitrous-oxide-evaporated", FRACTION, 0.5, 1, usual.nitrousEvaporated(), "our choice, no source");
+        double walls = s.figureOr("wall-heat", FRACTION, 0, 0.6, usual.wallShare(), "our choice, no source");
         return s.make(() -> new FuelStreams(
-                main, blend, same ? Optional.empty() : Optional.of(nitrous), temperature, mainShare, nitrousShare));
+                main,
+                blend,
+                same ? Optional.empty() : Optional.of(nitrous),
+                temperature,
+                mainShare,
+                nitrousShare,
+                new Intake.Warming(oxide, walls)));
     }
 
     static Fuel fuel(Section s, Fuel main) {

@@ -28,6 +28,20 @@ final class FuelEntries {
                 FRACTION,
                 fuels.mainEvaporated(),
                 SheetPaths.MAIN_EVAPORATED);
+        pen.sheet(
+                "oxide-evaporated",
+                "nitrous oxide evaporated in the intake",
+                "",
+                FRACTION,
+                fuels.warming().nitrousEvaporated(),
+                SheetPaths.OXIDE_EVAPORATED);
+        pen.sheet(
+                "wall-heat",
+                "share of the cooling by nitrous that walls make good",
+                "",
+                FRACTION,
+                fuels.warming().wallShare(),
+                SheetPaths.WALL_HEAT);
         Optional<FuelStreams.Blend> blend = fuels.blend();
         blend.ifPresent(b -> pen.given(
                         "ethanol",

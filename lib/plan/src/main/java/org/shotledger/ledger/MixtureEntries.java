@@ -64,7 +64,9 @@ final class MixtureEntries {
             "nitrous-fuel-flow",
             "fuel-temperature",
             "main-evaporated",
-            "breathed-volume"
+            "breathed-volume",
+            "oxide-evaporated",
+            "wall-heat"
         };
         pen.calculated(
                         "charge-temperature",
@@ -72,7 +74,10 @@ final class MixtureEntries {
                         "T_m",
                         TEMPERATURE,
                         charge.temperature())
-                .by("energy balance of air, nitrous oxide and both fuels", "first law; " + NitrousEntries.FLUID)
+                .by(
+                        "energy balance of air, nitrous oxide and both fuels, no more of them vapour than their vapour pressure allows",
+                        "first law; Antoine and Raoult, constants of the NIST Chemistry WebBook, from memory; "
+                                + NitrousEntries.FLUID)
                 .on(inputs)
                 .from(x -> mixed(from, x).temperature());
         pen.calculated(
@@ -100,7 +105,7 @@ final class MixtureEntries {
                 x[5] / (from.factor(Factor.MAIN_FUEL) * RailEntries.share(from)),
                 new FuelSupplied(fuels.nitrous(), x[7], fuels.nitrousEvaporated()),
                 x[6],
-                Intake.Warming.USUAL);
+                new Intake.Warming(x[10], x[11]));
         return ChargeMixing.mix(intake, x[9]);
     }
 

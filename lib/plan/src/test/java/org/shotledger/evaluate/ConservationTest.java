@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import org.shotledger.engine.Intake;
 import org.shotledger.flow.JetFlow;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Mixture;
@@ -63,7 +62,7 @@ class ConservationTest {
         assertEquals(fuel(drawn, point), m.nitrousFuelFlow(), 1e-6 * m.nitrousFuelFlow(), "Bernoulli over two holes");
         double moles = 1e3 * m.dryAir() / (AIR_O2 * 2 * O + AIR_N2 * 2 * N + AIR_AR * 39.95)
                 + 1e3 * m.waterVapour() / (2 * H + O)
-                + 1e3 * Intake.Warming.USUAL.nitrousEvaporated() * m.nitrous() / (2 * N + O)
+                + 1e3 * drawn.car().fuels().warming().nitrousEvaporated() * m.nitrous() / (2 * N + O)
                 + vapour(m.mainFuel(), m.mainFlow(), point.charge().mainEvaporated())
                 + vapour(m.nitrousFuel(), m.nitrousFuelFlow(), point.charge().nitrousEvaporated());
         double volume = drawn.car().engine().breathedVolume(point.rpm());

@@ -10,6 +10,7 @@ import org.shotledger.car.FuelStreams;
 import org.shotledger.engine.Cylinder;
 import org.shotledger.engine.Engine;
 import org.shotledger.engine.EngineFactor;
+import org.shotledger.engine.Intake;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.fuel.Fuel;
@@ -94,7 +95,13 @@ final class SeededCars {
         Fuel extra =
                 List.of(main, Fuels.METHANOL, Fuels.ETHANOL, Fuels.GASOLINE).get(random.nextInt(4));
         FuelStreams fuels = new FuelStreams(
-                main, Optional.empty(), Optional.of(extra), between(280, 310), between(0.2, 0.7), between(0.1, 0.4));
+                main,
+                Optional.empty(),
+                Optional.of(extra),
+                between(280, 310),
+                between(0.2, 0.7),
+                between(0.1, 0.4),
+                Intake.Warming.USUAL);
         EngineModel model =
                 b.model().with(new EngineFactor(between(0.75, 0.95))).with(Cylinder.of(engine));
         return new Car(

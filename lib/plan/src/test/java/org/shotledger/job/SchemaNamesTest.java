@@ -95,7 +95,10 @@ class SchemaNamesTest {
                         .replace("arming-switch: {channel: input,", "arming-switch: {" + ways + "channel: input,")),
                 unknowns(demo.replaceFirst(
                         "  fuel:\n    kind: ethanol-blend\n    ethanol: 78 %", "  fuel:\n    " + gasoline)),
-                unknowns(demo.replace("  red-line:", friction + "  nitrous-work: 93 %\n  red-line:")),
+                unknowns(demo.replace("  red-line:", friction + "  nitrous-work: 93 %\n  red-line:")
+                        .replace(
+                                "  main-evaporated:",
+                                "  nitrous-oxide-evaporated: 95 %\n  wall-heat: 5 %\n  main-evaporated:")),
                 unknowns(demo.replace("kind: same", gasoline)),
                 unknowns(demo.replaceFirst("kind: ethanol-blend\n    ethanol: [^\n]*", gasoline)),
                 unknowns(demo.replace("kind: same", "kind: ethanol-blend\n    ethanol: 10 %")));

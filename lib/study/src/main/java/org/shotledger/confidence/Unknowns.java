@@ -119,6 +119,17 @@ public final class Unknowns {
                 tested ? Provenance.MEASURED : Provenance.PUBLISHED,
                 fuel.source(),
                 tested ? "another flow test of the fuel jets" : "flow test of the fuel jets");
+        if (assumed(car, SheetPaths.OXIDE_EVAPORATED) && assumed(car, SheetPaths.WALL_HEAT)) {
+            all.add(new Unknown(
+                    "evaporation of the nitrous oxide and wall heat before the valves",
+                    Unknown.Kind.MODEL,
+                    Distribution.uniform(-1, 1),
+                    World::withWarming,
+                    Provenance.ASSUMED,
+                    "from everything evaporated without wall heat to three quarters with a quarter of it; " + CHOICE,
+                    "a quick charge temperature sensor with the nitrous on",
+                    1));
+        }
         NitrousFactor work = car.model().nitrous();
         Optional<Origin> stated = car.origin(SheetPaths.NITROUS_WORK);
         if (work.high() > work.low()) {
@@ -133,6 +144,10 @@ public final class Unknowns {
                     "a pull with a small shot",
                     1));
         }
+    }
+
+    private static boolean assumed(Car car, String path) {
+        return Double.isNaN(car.origin(path).map(Origin::uncertainty).orElse(Double.NaN));
     }
 
     private static void add(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.shotledger.car.Car;
+import org.shotledger.engine.Intake;
 import org.shotledger.engine.NitrousFactor;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Outcome;
@@ -71,7 +72,23 @@ public record World(Job sheet, Car car, Setup setup, List<Case> cases) {
     }
 
     /**
-     * The same with one figure of the sheet: the car is read and calibrated anew but for its share of the nitrous work, what the sheet sets or says of the air and moves
+     * The same with the charge as warm as it may be.
+     *
+     * @param place in the band: -1 is everything evaporated and no wall heat, 0 the usual, 1 the warm end
+     * @return the changed world
+     */
+    public World withWarming(double place) {
+        Intake.Warming usual = Intake.Warming.USUAL;
+        Intake.Warming end = place < 0 ? Intake.Warming.NONE : Intake.Warming.WARM;
+        double share = Math.abs(place);
+        Intake.Warming is = new Intake.Warming(
+                usual.nitrousEvaporated() + share * (end.nitrousEvaporated() - usual.nitrousEvaporated()),
+                usual.wallShare() + share * (end.wallShare() - usual.wallShare()));
+        return new World(sheet, car.with(car.fuels().with(is)), setup, cases);
+    }
+
+    /**
+     * The same with one figure of the sheet: the car is read and calibrated anew but for its share of the nitrous work and the warming of its charge, what the sheet sets or says of the air and moves
      * with the figure moves here too, and the plan's boost and jets stay.
      *
      * @param path place in the sheet
@@ -90,6 +107,10 @@ public record World(Job sheet, Car car, Setup setup, List<Case> cases) {
             moved = moved.withNitrousRegulator(is.nitrousRegulator());
         }
         Car read = other.car().with(other.car().model().with(car.model().nitrous()));
+        Intake.Warming warming = car.fuels().warming();
+        if (!warming.equals(sheet.car().fuels().warming())) {
+            read = read.with(read.fuels().with(warming));
+        }
         return new World(other, read, moved, moved(other));
     }
 
