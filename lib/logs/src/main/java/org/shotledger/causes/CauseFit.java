@@ -202,13 +202,7 @@ final class CauseFit {
                 .map(c -> suspect(c, standing))
                 .toList();
         return new Causes(
-                findings.log(),
-                suspects,
-                nothing,
-                shown(best(fits)),
-                traces(best(fits)),
-                missing(),
-                evidence.power());
+                findings.log(), suspects, nothing, shown(best(fits)), traces(best(fits)), missing(), evidence.power());
     }
 
     /** How the causes stand: their shares, the likeliest set of each, and those worth naming. */

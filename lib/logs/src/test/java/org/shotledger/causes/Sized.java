@@ -34,15 +34,14 @@ record Sized(Cause cause, double size, Planted planted) {
         Cause cause = DRAWN.get(seed % DRAWN.size());
         Random r = new Random(77 + seed);
         double share = (r.nextBoolean() ? 1 : -1) * (0.03 + 0.05 * r.nextDouble());
-        double size =
-                switch (cause) {
-                    case BOTTLE -> -100 * Math.abs(share);
-                    case BOOST -> -2e5 * Math.abs(share);
-                    case SUPPLY_VOLTAGE -> -40 * Math.abs(share);
-                    case NITROUS_FUEL_PRESSURE -> 4e5 * share;
-                    case BOTTLE_GAUGE -> 1e7 * share;
-                    default -> share;
-                };
+        double size = switch (cause) {
+            case BOTTLE -> -100 * Math.abs(share);
+            case BOOST -> -2e5 * Math.abs(share);
+            case SUPPLY_VOLTAGE -> -40 * Math.abs(share);
+            case NITROUS_FUEL_PRESSURE -> 4e5 * share;
+            case BOTTLE_GAUGE -> 1e7 * share;
+            default -> share;
+        };
         return new Sized(cause, size, with(sound, cause, size));
     }
 
@@ -71,11 +70,10 @@ record Sized(Cause cause, double size, Planted planted) {
             case POWER_READING -> p.power(1 + x);
             case BOTTLE_GAUGE -> p.bottleGauge(x);
             case BOTTLE ->
-                p.setup(s -> s.withBottle(new BottleFill(
-                        s.bottle().charge(), s.bottle().startTemperature() + x)));
+                p.setup(s -> s.withBottle(
+                        new BottleFill(s.bottle().charge(), s.bottle().startTemperature() + x)));
             case BOOST -> p.setup(s -> s.withBoost(s.boost().map(g -> g + x)));
-            case NITROUS_FUEL_PRESSURE ->
-                p.setup(s -> s.withNitrousRegulator(higher(s.nitrousRegulator(), x)));
+            case NITROUS_FUEL_PRESSURE -> p.setup(s -> s.withNitrousRegulator(higher(s.nitrousRegulator(), x)));
             case MAIN_FUEL_PRESSURE -> p.setup(s -> s.withMainRegulator(higher(s.mainRegulator(), x)));
             case SUPPLY_VOLTAGE -> p.world(c -> c.withVoltage(c.voltage() + x));
             case FUEL_CONTENT ->

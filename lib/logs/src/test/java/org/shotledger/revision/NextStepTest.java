@@ -160,7 +160,8 @@ class NextStepTest {
         String offset = quoted(notes.get(1), "offset");
         double lambdaBand =
                 2 * next.causes().suspect(Cause.LAMBDA_SENSOR).orElseThrow().standard();
-        double gaugeBand = 2 * next.causes().suspect(Cause.BOTTLE_GAUGE).orElseThrow().standard() / 1e5;
+        double gaugeBand =
+                2 * next.causes().suspect(Cause.BOTTLE_GAUGE).orElseThrow().standard() / 1e5;
         assertEquals(1.08, Double.parseDouble(reads.substring(7)), 1.08 * lambdaBand, notes.get(0));
         assertEquals(7, Double.parseDouble(offset.split(" ")[1]), gaugeBand, notes.get(1));
         assertTrue(notes.get(0).contains("in place of \"reads: 1.030\""), notes.get(0));
@@ -185,8 +186,7 @@ class NextStepTest {
         assertEquals(before * (1 + size), after, 1e-3);
         double rpm = FIRST.point().rpm();
         double plenum = FIRST.point().plenumPressure();
-        double shown = Evaluate.model(
-                        JOB.car(), FIRST.setup(), JOB.stated().with(Factor.NITROUS_WORK, 0.8))
+        double shown = Evaluate.model(JOB.car(), FIRST.setup(), JOB.stated().with(Factor.NITROUS_WORK, 0.8))
                 .at(rpm, plenum, Mode.NITROUS)
                 .wheelPower();
         double predicted = Evaluate.model(revision.after().car(), FIRST.setup(), JOB.stated())
