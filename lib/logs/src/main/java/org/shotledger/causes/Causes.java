@@ -20,7 +20,7 @@ import org.shotledger.units.UnitSystem;
  * fault, one outside it is taken to lie within a tenth of its band, for one thing wrong is likelier than many that are each a little off.
  * Shares are posterior probabilities of the sets (Laplace's method; D. J. C. MacKay, Information Theory, Inference, and Learning
  * Algorithms, Cambridge 2003, ch. 27 and 28, from memory) under noise with a memory and Student's weights. A size and its band come from
- * generalised least squares with every other band in full.
+ * generalised least squares with every other band in full, over all sets that hold the cause, each by its share.
  *
  * <p>How frequent and how large faults are is our own choice; a share is a help to look in the right place first, no proof.
  *

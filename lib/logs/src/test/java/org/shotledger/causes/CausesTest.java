@@ -182,14 +182,14 @@ class CausesTest {
         }
     }
 
-    /** The prediction of the plan is that of the models that invent the log: less than a tenth of what a sensor's mean is good for. */
+    /** Without noise the log lies on the plan to what the fit allows any log to wander by; it is straight between points 300 rpm apart. */
     @Test
     void a_log_without_noise_lies_on_the_plan() {
         Causes causes = Causes.of(OUTCOME, new PlantedLog(SOUND).findings(1, new NoiseOf(0.02, 0)));
-        for (LogChannel channel : List.of(LogChannel.LAMBDA, LogChannel.WHEEL_POWER)) {
-            ChannelTrace trace = causes.trace(channel).orElseThrow();
+        for (Observable what : List.of(Observable.LAMBDA, Observable.WHEEL_POWER)) {
+            ChannelTrace trace = causes.trace(what.channel()).orElseThrow();
             for (int i = 0; i < trace.size(); i++) {
-                assertEquals(1, trace.logged()[i] / trace.planned()[i], 5e-4, channel + " at " + trace.rpm()[i]);
+                assertEquals(1, trace.logged()[i] / trace.planned()[i], what.floor(), what + " at " + trace.rpm()[i]);
             }
         }
     }
