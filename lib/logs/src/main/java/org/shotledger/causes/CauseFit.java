@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.shotledger.causes.Search.Fit;
 import org.shotledger.evaluate.Outcome;
@@ -31,6 +33,10 @@ final class CauseFit {
     private static final double SAME_SHARE = 0.05;
     /** Half sums of squares closer than this explain a log alike: a likelihood within a factor of e squared. */
     private static final double ALIKE = 2;
+    /** Of two causes neither is likelier by this factor or more: told apart by no more than priors do. Our choice. */
+    private static final double LIKELIER = 3;
+    /** Causes that are both at work in less than this part of the rarer one's share are there one instead of the other: our choice. */
+    private static final double TOGETHER = 0.5;
     /** A channel tells two causes apart from so many usual uncertainties on. */
     private static final double TELLS = 3;
 
@@ -42,7 +48,7 @@ final class CauseFit {
     private final Prediction prediction;
     private final Run planned;
     private final Values values;
-    private final List<Response> responses;
+    private List<Response> responses;
     private Noise noise;
     private Search search;
     private List<Fit> fits = List.of();
@@ -72,9 +78,39 @@ final class CauseFit {
             fits = fits();
             if (round + 1 < ROUNDS) {
                 noise = noise.refined(residual(best(fits)), bands());
+                responses = sharper();
             }
         }
         return result();
+    }
+
+    /** The responses worked out anew at the sizes which the likelier sets have for them: between two sizes they are only near. */
+    private List<Response> sharper() {
+        double[] shares = shares();
+        List<Response> better = new ArrayList<>(responses);
+        for (int k = 0; k < better.size(); k++) {
+            double whole = 0;
+            double size = 0;
+            for (int f = 0; f < shares.length; f++) {
+                for (int i = 0; i < fits.get(f).members().length; i++) {
+                    if (fits.get(f).members()[i] == k) {
+                        whole += shares[f];
+                        size += shares[f] * fits.get(f).sizes()[i];
+                    }
+                }
+            }
+            if (whole >= NAMED) {
+                better.set(k, better.get(k).with(size / whole, prediction, planned, values));
+            }
+        }
+        return List.copyOf(better);
+    }
+
+    /** Posterior probability of each set. */
+    private double[] shares() {
+        double most = log(best(fits));
+        double total = fits.stream().mapToDouble(f -> Math.exp(log(f) - most)).sum();
+        return fits.stream().mapToDouble(f -> Math.exp(log(f) - most) / total).toArray();
     }
 
     /** Root of the covariance of noise and of bands, those of some responses left out. */
@@ -149,33 +185,33 @@ final class CauseFit {
     }
 
     private Causes result() {
-        double most = log(best(fits));
-        double total = fits.stream().mapToDouble(f -> Math.exp(log(f) - most)).sum();
+        double[] posterior = shares();
         Map<Cause, Double> shares = new EnumMap<>(Cause.class);
         Map<Cause, Fit> bests = new EnumMap<>(Cause.class);
-        for (Fit fit : fits) {
-            double share = Math.exp(log(fit) - most) / total;
-            for (int k : fit.members()) {
-                shares.merge(cause(k), share, Double::sum);
-                bests.merge(cause(k), fit, (a, b) -> log(a) >= log(b) ? a : b);
+        for (int f = 0; f < posterior.length; f++) {
+            for (int k : fits.get(f).members()) {
+                shares.merge(cause(k), posterior[f], Double::sum);
+                bests.merge(cause(k), fits.get(f), (a, b) -> log(a) >= log(b) ? a : b);
             }
         }
-        double nothing = Math.exp(log(fits.get(0)) - most) / total;
-        List<Suspect> suspects = shares.entrySet().stream()
-                .filter(e -> e.getValue() >= Math.max(NAMED, MORE * prior(e.getKey())))
-                .sorted(Comparator.comparingDouble(
-                                (Map.Entry<Cause, Double> e) -> -Math.round(e.getValue() / SAME_SHARE))
-                        .thenComparingDouble(e -> -gain(e.getKey(), bests.get(e.getKey()))))
-                .map(e -> suspect(e.getKey(), e.getValue(), bests.get(e.getKey())))
+        double nothing = posterior[0];
+        Standing standing = new Standing(shares, bests, named(shares));
+        List<Suspect> suspects = standing.named().stream()
+                .sorted(Comparator.comparingDouble((Cause c) -> -Math.round(shares.get(c) / SAME_SHARE))
+                        .thenComparingDouble(c -> -gain(c, bests.get(c))))
+                .map(c -> suspect(c, standing))
                 .toList();
         return new Causes(
-                findings.log().file(),
-                suspects,
-                nothing,
-                shown(best(fits)),
-                traces(best(fits)),
-                missing(),
-                evidence.power());
+                findings.log(), suspects, nothing, shown(best(fits)), traces(best(fits)), missing(), evidence.power());
+    }
+
+    /** How the causes stand: their shares, the likeliest set of each, and those worth naming. */
+    private record Standing(Map<Cause, Double> shares, Map<Cause, Fit> bests, List<Cause> named) {}
+
+    private List<Cause> named(Map<Cause, Double> shares) {
+        return shares.keySet().stream()
+                .filter(c -> shares.get(c) >= Math.max(NAMED, MORE * prior(c)))
+                .toList();
     }
 
     /** What a cause takes from the misfit of its set. */
@@ -186,27 +222,79 @@ final class CauseFit {
         return without.least() - fit.least();
     }
 
-    private Suspect suspect(Cause cause, double share, Fit fit) {
-        int place = cause(fit.members()[0]) == cause ? 0 : 1;
+    private Suspect suspect(Cause cause, Standing standing) {
+        Fit fit = standing.bests().get(cause);
+        int place = place(cause, fit);
         Optional<Cause> with =
                 fit.members().length > 1 ? Optional.of(cause(fit.members()[1 - place])) : Optional.empty();
-        double[][] whole = root(noise, false, fit.members());
-        Search free =
-                new Search(Arrays.stream(fit.members()).mapToObj(responses::get).toList(), values.off(), whole, 5);
-        int[] numbers = IntStream.range(0, fit.members().length).toArray();
-        Fit sized = free.fit(numbers);
-        Response response = responses.get(fit.members()[place]);
-        List<Integer> alike = alike(fit, place);
+        Sized sized = sized(cause);
+        List<Rival> rivals = rivals(cause, fit, standing);
         return new Suspect(
                 cause,
-                share,
+                standing.shares().get(cause),
                 with,
-                sized.sizes()[place],
-                free.deviation(sized, place),
-                scatter(fit.members(), sized, place, whole, free),
-                response.hypothesis().band(),
-                alike.stream().map(this::cause).distinct().toList(),
-                tell(fit, place, alike));
+                sized.size(),
+                sized.standard(),
+                sized.scatter(),
+                responses.get(fit.members()[place]).hypothesis().band(),
+                rivals.stream().map(Rival::cause).toList(),
+                tell(cause, fit, rivals));
+    }
+
+    /** The size of a cause with its standard uncertainties, of everything and of the log alone. */
+    private record Sized(double size, double standard, double scatter) {}
+
+    /**
+     * The size of a cause over all sets that hold it, each by its share: which others are at work is not known either, and what the sets
+     * disagree by belongs to the uncertainty (J. A. Hoeting, D. Madigan, A. E. Raftery and C. T. Volinsky, Statistical Science 14 (1999)
+     * 382-417, from memory).
+     */
+    private Sized sized(Cause cause) {
+        double[] posterior = shares();
+        double most = 0;
+        for (int f = 0; f < posterior.length; f++) {
+            most = place(cause, fits.get(f)) < 0 ? most : Math.max(most, posterior[f]);
+        }
+        List<Sized> each = new ArrayList<>();
+        List<Double> weights = new ArrayList<>();
+        double total = 0;
+        for (int f = 0; f < posterior.length; f++) {
+            int place = place(cause, fits.get(f));
+            if (place >= 0 && posterior[f] >= NAMED * most) {
+                each.add(sized(fits.get(f).members(), place));
+                weights.add(posterior[f]);
+                total += posterior[f];
+            }
+        }
+        double mean = 0;
+        for (int i = 0; i < each.size(); i++) {
+            mean += weights.get(i) / total * each.get(i).size();
+        }
+        double standard = 0;
+        double scatter = 0;
+        for (int i = 0; i < each.size(); i++) {
+            double apart = Math.pow(each.get(i).size() - mean, 2);
+            standard += weights.get(i) / total * (Math.pow(each.get(i).standard(), 2) + apart);
+            scatter += weights.get(i) / total * (Math.pow(each.get(i).scatter(), 2) + apart);
+        }
+        return new Sized(mean, Math.sqrt(standard), Math.sqrt(scatter));
+    }
+
+    /** Place of a cause in a set; -1 where it is none of it. */
+    private int place(Cause cause, Fit fit) {
+        for (int i = 0; i < fit.members().length; i++) {
+            if (cause(fit.members()[i]) == cause) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private Sized sized(int[] members, int place) {
+        double[][] whole = root(noise, false, members);
+        Search free = new Search(Arrays.stream(members).mapToObj(responses::get).toList(), values.off(), whole, 5);
+        Fit fit = free.fit(IntStream.range(0, members.length).toArray());
+        return new Sized(fit.sizes()[place], free.deviation(fit, place), scatter(members, fit, place, whole, free));
     }
 
     /** Deviation of a size from noise alone: that of the weights with which the fit sums the values. */
@@ -233,44 +321,61 @@ final class CauseFit {
         return Math.sqrt(variance);
     }
 
-    /** Other causes that explain the log as well in one place of a set. */
-    private List<Integer> alike(Fit fit, int place) {
-        List<Integer> alike = new ArrayList<>();
-        TreeSet<Cause> named = new TreeSet<>();
-        for (int k : fit.members()) {
-            named.add(cause(k));
-        }
+    /** Another cause that may be there instead, with the set in which it is. */
+    private record Rival(Cause cause, Fit fit) {}
+
+    /** Other causes that explain the log as well in one place of a set, and those that are as likely and instead of it. */
+    private List<Rival> rivals(Cause cause, Fit fit, Standing standing) {
+        int place = place(cause, fit);
+        Map<Cause, Fit> rivals = new LinkedHashMap<>();
         for (int j = 0; j < responses.size(); j++) {
-            if (named.contains(cause(j))) {
+            if (place(cause(j), fit) >= 0 || rivals.containsKey(cause(j))) {
                 continue;
             }
             int[] members = fit.members().clone();
             members[place] = j;
-            if (search.fit(members).least() < fit.least() + ALIKE) {
-                alike.add(j);
-                named.add(cause(j));
+            Fit other = search.fit(members);
+            if (other.least() < fit.least() + ALIKE) {
+                rivals.put(cause(j), other);
             }
         }
-        return alike;
+        for (Cause other : standing.named()) {
+            double share = standing.shares().get(other);
+            double own = standing.shares().get(cause);
+            if (other != cause
+                    && Math.max(share, own) < LIKELIER * Math.min(share, own)
+                    && together(cause, other) < TOGETHER * Math.min(share, own)) {
+                rivals.putIfAbsent(other, standing.bests().get(other));
+            }
+        }
+        return rivals.entrySet().stream()
+                .map(e -> new Rival(e.getKey(), e.getValue()))
+                .toList();
     }
 
-    /** What would tell a cause from those alike: a channel that is not logged, or else a measurement of its own. */
-    private List<String> tell(Fit fit, int place, List<Integer> alike) {
-        List<String> tell = new ArrayList<>();
-        tell.add(cause(fit.members()[place]).measurement());
-        double[][] mine = prediction.of(run(fit.members(), fit.sizes()));
-        for (int j : alike) {
-            int[] members = fit.members().clone();
-            members[place] = j;
-            Fit other = search.fit(members);
-            String told = channel(mine, prediction.of(run(members, other.sizes())))
-                    .map(what -> "log " + what.channel().words() + ", which tells it from: " + cause(j).words())
-                    .orElse(cause(j).measurement());
-            if (!tell.contains(told) && tell.size() < 4) {
-                tell.add(told);
-            }
+    /** Posterior probability that both are at work. */
+    private double together(Cause one, Cause other) {
+        double[] posterior = shares();
+        double sum = 0;
+        for (int f = 0; f < posterior.length; f++) {
+            sum += place(one, fits.get(f)) >= 0 && place(other, fits.get(f)) >= 0 ? posterior[f] : 0;
         }
-        return tell;
+        return sum;
+    }
+
+    /** What would tell a cause from its rivals: a channel that is not logged, or else a measurement of its own. */
+    private List<String> tell(Cause cause, Fit fit, List<Rival> rivals) {
+        Set<String> tell = new LinkedHashSet<>();
+        tell.add(cause.measurement());
+        double[][] mine = prediction.of(run(fit.members(), fit.sizes()));
+        for (Rival rival : rivals) {
+            Fit other = rival.fit();
+            tell.add(channel(mine, prediction.of(run(other.members(), other.sizes())))
+                    .map(what -> "log " + what.channel().words() + ", which tells it from: "
+                            + rival.cause().words())
+                    .orElse(rival.cause().measurement()));
+        }
+        return List.copyOf(tell);
     }
 
     private Run run(int[] members, double[] sizes) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.shotledger.evaluate.Outcome;
+import org.shotledger.logs.EngineLog;
 import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.units.Excerpt;
@@ -19,11 +20,11 @@ import org.shotledger.units.UnitSystem;
  * fault, one outside it is taken to lie within a tenth of its band, for one thing wrong is likelier than many that are each a little off.
  * Shares are posterior probabilities of the sets (Laplace's method; D. J. C. MacKay, Information Theory, Inference, and Learning
  * Algorithms, Cambridge 2003, ch. 27 and 28, from memory) under noise with a memory and Student's weights. A size and its band come from
- * generalised least squares with every other band in full.
+ * generalised least squares with every other band in full, over all sets that hold the cause, each by its share.
  *
  * <p>How frequent and how large faults are is our own choice; a share is a help to look in the right place first, no proof.
  *
- * @param file the log
+ * @param log the log
  * @param suspects the causes with a share worth naming, the likeliest first
  * @param nothing posterior probability that the log shows no more than what bands explain
  * @param shown what each channel shows, with the nitrous off and on
@@ -32,7 +33,7 @@ import org.shotledger.units.UnitSystem;
  * @param power where the power comes from, in one sentence
  */
 public record Causes(
-        String file,
+        EngineLog log,
         List<Suspect> suspects,
         double nothing,
         List<ChannelDeparture> shown,
@@ -58,6 +59,15 @@ public record Causes(
      */
     public static Causes of(Outcome outcome, LogFindings findings) {
         return new CauseFit(outcome, findings).causes();
+    }
+
+    /**
+     * The log's file.
+     *
+     * @return its name as the user named it
+     */
+    public String file() {
+        return log.file();
     }
 
     /**

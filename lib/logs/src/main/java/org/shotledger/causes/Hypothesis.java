@@ -18,10 +18,13 @@ record Hypothesis(Cause cause, double band, double fault, double low, double hig
         Run of(Run run, double size);
     }
 
-    /** Sizes over the fault's deviation at which the run is worked out: what goes one way only is far from straight. */
-    private static final double[] STEPS = {0.4, 1.1, 2.6};
+    /**
+     * Sizes over the fault's deviation at which the run is worked out before the fit asks for more: what goes one way only is far from
+     * straight.
+     */
+    private static final double[] STEPS = {0.6, 2.6};
 
-    private static final double[] ONE_WAY = {0.2, 0.5, 0.8, 1.1, 1.4, 1.8, 2.6};
+    private static final double[] ONE_WAY = {0.3, 0.7, 1.1, 1.5, 2.6};
 
     /** Whether it goes one way only. */
     boolean oneSided() {

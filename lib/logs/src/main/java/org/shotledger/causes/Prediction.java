@@ -38,6 +38,7 @@ final class Prediction {
     private final FeedFlow feed;
     private final double feedTemperature;
     private final PolynomialSplineFunction flow;
+    private final FeedFlow[] feeds;
     private final List<Optional<OperatingPoint>> points;
 
     /** The shape is what the logged boost differs from the planned, its mean left out, Pa. */
@@ -58,7 +59,8 @@ final class Prediction {
         this.feedTemperature = nitrous ? Arrays.stream(known).average().orElseThrow() : Double.NaN;
         this.feed = nitrous ? feed(planned, feedTemperature) : null;
         this.flow = nitrous ? flows(known) : null;
-        this.points = points(planned, 1);
+        this.feeds = nitrous ? feeds() : new FeedFlow[bins.size()];
+        this.points = points(planned, 1, List.of());
     }
 
     /** Temperature or pressure of the bottle after so long with the nitrous on; NaN beyond the pass. */
@@ -126,6 +128,27 @@ final class Prediction {
         return PointModel.of(run.car(), run.setup(), run.at(), liquid(kelvin)).feed(middle);
     }
 
+    /** What the planned feed path passes in each piece; only what a run changes of that is read off the curve. */
+    private FeedFlow[] feeds() {
+        FeedFlow[] all = new FeedFlow[bins.size()];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = Double.isNaN(temperature[i]) ? null : feed(temperature[i], i);
+        }
+        return all;
+    }
+
+    private FeedFlow feed(double kelvin, int i) {
+        return PointModel.of(planned.car(), planned.setup(), planned.at(), liquid(kelvin))
+                .feed(plenum(bins.get(i).rpm()) + shape[i]);
+    }
+
+    /** The flow of a bottle begun colder or warmer is worked out; the little that another flow cools it by is read off the curve. */
+    private FeedFlow through(Run run, double kelvin, double share, int i) {
+        return run.bottle() == 0
+                ? feeds[i].times(share * flowAt(kelvin) / flowAt(temperature[i]))
+                : feed(kelvin, i).times(share);
+    }
+
     /** Flow of the planned feed path over bottle temperature, over that at the middle one. */
     private PolynomialSplineFunction flows(double[] known) {
         double low = Math.max(COLDEST, Arrays.stream(known).min().orElseThrow() - 25);
@@ -156,16 +179,18 @@ final class Prediction {
         return feed(run, feedTemperature).massFlow() / feed.massFlow();
     }
 
-    private List<Optional<OperatingPoint>> points(Run run, double share) {
+    /** The points of a run; those with the nitrous off are taken from the planned run's where only the nitrous differs. */
+    private List<Optional<OperatingPoint>> points(Run run, double share, List<Optional<OperatingPoint>> plan) {
         FluidState cold = liquid(Double.isNaN(feedTemperature) ? 290 : feedTemperature);
         PointModel model = PointModel.of(run.car(), run.setup(), run.at(), cold);
         PointModel fuel = run.pumpLoss() == 0
                 ? model
                 : PointModel.of(
                         run.car(), run.setup(), run.at().withVoltage(run.at().voltage() - run.pumpLoss()), cold);
+        boolean same = !plan.isEmpty() && run.withoutNitrousAs(planned);
         List<Optional<OperatingPoint>> all = new ArrayList<>();
         for (int i = 0; i < bins.size(); i++) {
-            all.add(point(run, model, fuel, share, i));
+            all.add(same && !bins.get(i).on() ? plan.get(i) : point(run, model, fuel, share, i));
         }
         return all;
     }
@@ -177,11 +202,11 @@ final class Prediction {
             if (!bin.on()) {
                 return Optional.of(model.at(bin.rpm(), plenum, Mode.ARMED));
             }
-            if (Double.isNaN(temperature[i]) || feed == null) {
+            if (feeds[i] == null) {
                 return Optional.empty();
             }
             double kelvin = kelvin(run, share, i);
-            FeedFlow through = feed.times(share * flowAt(kelvin));
+            FeedFlow through = through(run, kelvin, share, i);
             return Optional.of(model.withBottle(liquid(kelvin))
                     .at(bin.rpm(), plenum, Mode.NITROUS, through, fuel.nitrousFuel(plenum)));
         } catch (NoAnswerException none) {
@@ -200,7 +225,7 @@ final class Prediction {
                 && run.bottle() == 0
                 && run.pumpLoss() == 0;
         double share = asPlanned ? 1 : pathShare(run);
-        List<Optional<OperatingPoint>> found = asPlanned ? points : points(run, share);
+        List<Optional<OperatingPoint>> found = asPlanned ? points : points(run, share, points);
         double[][] read = new double[Observable.values().length][bins.size()];
         for (int i = 0; i < bins.size(); i++) {
             for (Observable what : Observable.values()) {

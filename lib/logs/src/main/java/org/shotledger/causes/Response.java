@@ -11,6 +11,8 @@ import java.util.Arrays;
  */
 @SuppressWarnings("ArrayRecordComponent") // lives for one fit only
 record Response(Hypothesis hypothesis, double[] sizes, double[][] shifts) {
+    /** A size as close to one that was worked out, of their distance, is as good as worked out: our own choice. */
+    private static final double NEAR = 0.05;
 
     static Response of(Hypothesis hypothesis, Prediction prediction, Run planned, Values values) {
         double[] all = hypothesis.sizes();
@@ -27,6 +29,26 @@ record Response(Hypothesis hypothesis, double[] sizes, double[][] shifts) {
             }
         }
         return new Response(hypothesis, Arrays.copyOf(kept, n), Arrays.copyOf(shifts, n));
+    }
+
+    /** The same worked out at one size more, where it lies within and away from those that are there. */
+    Response with(double size, Prediction prediction, Run planned, Values values) {
+        int a = below(size);
+        double near = Math.min(size - sizes[a], sizes[a + 1] - size);
+        if (near < NEAR * (sizes[a + 1] - sizes[a])) {
+            return this;
+        }
+        double[] shift = values.shift(prediction.of(hypothesis.change().of(planned, size)));
+        if (Arrays.stream(shift).anyMatch(Double::isNaN)) {
+            return this;
+        }
+        double[] moreSizes = new double[sizes.length + 1];
+        double[][] moreShifts = new double[sizes.length + 1][];
+        for (int i = 0; i < moreSizes.length; i++) {
+            moreSizes[i] = i <= a ? sizes[i] : i == a + 1 ? size : sizes[i - 1];
+            moreShifts[i] = i <= a ? shifts[i] : i == a + 1 ? shift : shifts[i - 1];
+        }
+        return new Response(hypothesis, moreSizes, moreShifts);
     }
 
     int zero() {

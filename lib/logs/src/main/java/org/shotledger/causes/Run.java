@@ -24,6 +24,17 @@ record Run(Car car, Setup setup, Case at, double boost, double bottle, double pu
         return new Run(outcome.car(), outcome.setup(), outcome.at(), 0, 0, 0, Gauges.TRUE);
     }
 
+    /** Whether the engine runs as in another while the nitrous is off. */
+    boolean withoutNitrousAs(Run other) {
+        Case alike = at.with(Factor.NITROUS_FLOW, other.at.factors().of(Factor.NITROUS_FLOW))
+                .with(Factor.FUEL_JET_FLOW, other.at.factors().of(Factor.FUEL_JET_FLOW))
+                .with(Factor.NITROUS_WORK, other.at.factors().of(Factor.NITROUS_WORK));
+        return boost == other.boost
+                && car.with(other.car.nitrous()).equals(other.car)
+                && setup.withNitrousRegulator(other.setup.nitrousRegulator()).equals(other.setup)
+                && alike.equals(other.at);
+    }
+
     Run withCar(Car other) {
         return new Run(other, setup, at, boost, bottle, pumpLoss, gauges);
     }

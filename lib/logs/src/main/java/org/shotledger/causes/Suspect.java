@@ -10,11 +10,12 @@ import org.shotledger.units.UnitSystem;
  * @param cause the cause
  * @param share posterior probability that it is what is wrong, alone or with one other; 0 to 1
  * @param with the other of the set that explains the log best with it, where it takes two
- * @param size how large it is: a share for flows, readings, work and content (-0.05 is 5 % less), what is closed or lost of 1, Pa, K or V
+ * @param size how large it is, over all sets that hold it: a share for flows, readings, work and content (-0.05 is 5 % less), what is closed or lost of 1, Pa, K or V
  * @param standard standard uncertainty of that with every band of what else is not known
- * @param scatter standard uncertainty of that from the log's own scatter, wandering included, everything else as planned
+ * @param scatter standard uncertainty of that from the log's own scatter, wandering included, and from which set it is, everything else
+ *     as planned
  * @param band what it may differ by with nothing wrong, one standard deviation; 0 for what never does
- * @param alike causes that explain the log as well in its place
+ * @param alike causes that explain the log as well in its place, or are about as likely to be there instead
  * @param tell what would tell it from those
  */
 public record Suspect(

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.shotledger.sheet.SheetException;
 
@@ -164,6 +165,16 @@ public final class EngineLog {
      */
     public String conditions() {
         return mapping.conditions();
+    }
+
+    /**
+     * How a channel's column was read, with what its sensor is already known to read of the truth.
+     *
+     * @param channel the channel
+     * @return what the mapping says of it; empty where that says nothing, so that the sensor was taken to read true
+     */
+    public Optional<LogColumn> column(LogChannel channel) {
+        return mapping.columns().stream().filter(c -> c.channel() == channel).findFirst();
     }
 
     /**

@@ -69,7 +69,11 @@ public record SheetRevision(String log, Job before, Job after, List<String> note
                         "measured",
                         "log of " + causes.file() + ", " + run.name());
             } else {
-                notes.add(note(suspect, causes.file()));
+                notes.add(SensorCorrection.of(causes.log(), suspect)
+                        .map(SensorCorrection::sentence)
+                        .orElse("No value of the sheet holds \"" + cause.words()
+                                + "\": it is to be put right on the car, not written down. First "
+                                + cause.measurement() + "."));
             }
         }
         return new SheetRevision(causes.file(), job, after, notes);
@@ -208,28 +212,6 @@ public record SheetRevision(String log, Job before, Job after, List<String> note
                     MOST_FACTOR));
         }
         return Bracket.root(f -> flow.applyAsDouble(f) - wanted, LEAST_FACTOR, MOST_FACTOR, 1e-9);
-    }
-
-    private static String note(Suspect s, String log) {
-        Optional<String> reads = reads(s);
-        if (reads.isPresent()) {
-            return "It is a sensor and not the car: write \"" + reads.get()
-                    + "\" behind its column in the mapping of the log (measured, log of " + log
-                    + "), or mend the sensor. First " + s.cause().measurement() + ".";
-        }
-        return "No value of the sheet holds \"" + s.cause().words()
-                + "\": it is to be put right on the car, not written down. "
-                + s.cause().measurement() + ".";
-    }
-
-    /** What a mapping says of a sensor that reads wrong. */
-    private static Optional<String> reads(Suspect s) {
-        return switch (s.cause()) {
-            case LAMBDA_SENSOR, POWER_READING -> Optional.of(String.format(Locale.ROOT, "reads: %.3f", 1 + s.size()));
-            case BOTTLE_GAUGE, MANIFOLD_GAUGE, RAIL_GAUGE, NITROUS_FUEL_GAUGE ->
-                Optional.of(String.format(Locale.ROOT, "offset: %.3f bar", s.size() / 1e5));
-            default -> Optional.empty();
-        };
     }
 
     /**

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.shotledger.causes.Cause;
 import org.shotledger.causes.InventedLogs;
 import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.Mode;
 import org.shotledger.job.Difference;
 import org.shotledger.job.Job;
 import org.shotledger.logs.EngineLog;
@@ -18,6 +19,7 @@ import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.logs.LogMapping;
 import org.shotledger.plan.Plan;
+import org.shotledger.setup.Factor;
 import org.shotledger.stepup.Checkpoint.Figure;
 import org.shotledger.stepup.Shot;
 import org.shotledger.stepup.StepUp;
@@ -135,6 +137,62 @@ class NextStepTest {
                 .values(LogChannel.LAMBDA);
         assertEquals(1, read[0], 0.005);
         assertEquals(0.8, read[1], 0.004);
+    }
+
+    private static String quoted(String note, String key) {
+        int from = note.indexOf('"' + key);
+        return note.substring(from + 1, note.indexOf('"', from + 1));
+    }
+
+    /** The same log read with a mapping that holds a part of the error and with the one that is then advised. */
+    @Test
+    void a_correction_that_the_mapping_holds_is_added_to_and_not_replaced() {
+        String channels = "setup: step 1\nchannels:\n  lambda: {column: lambda, %s}\n"
+                + "  bottle-pressure: {column: bottle pressure, unit: kPa abs, %s}\n";
+        String text = InventedLogs.text(FIRST.plan().stated(), 1.08, 7e5);
+        LogMapping held = LogMapping.read(channels.formatted("reads: 1.03", "offset: 2 bar"), "a.yaml");
+        NextStep next =
+                next(EngineLog.read(new StringReader(text), "a.csv", held).findings());
+        List<String> notes = SheetRevision.of(
+                        JOB, next.run(), next.causes(), List.of(Cause.LAMBDA_SENSOR, Cause.BOTTLE_GAUGE))
+                .notes();
+        String reads = quoted(notes.get(0), "reads");
+        String offset = quoted(notes.get(1), "offset");
+        double lambdaBand =
+                2 * next.causes().suspect(Cause.LAMBDA_SENSOR).orElseThrow().standard();
+        double gaugeBand =
+                2 * next.causes().suspect(Cause.BOTTLE_GAUGE).orElseThrow().standard() / 1e5;
+        assertEquals(1.08, Double.parseDouble(reads.substring(7)), 1.08 * lambdaBand, notes.get(0));
+        assertEquals(7, Double.parseDouble(offset.split(" ")[1]), gaugeBand, notes.get(1));
+        assertTrue(notes.get(0).contains("in place of \"reads: 1.030\""), notes.get(0));
+        LogMapping advised = LogMapping.read(channels.formatted(reads, offset), "a.yaml");
+        NextStep again =
+                next(EngineLog.read(new StringReader(text), "a.csv", advised).findings());
+        assertTrue(again.causes().first().isEmpty(), again.causes().toString());
+    }
+
+    /** The revised sheet predicts the power that the log shows: the share that the sheet holds times what the log shows of it. */
+    @Test
+    void work_of_the_nitrous_goes_into_the_engine_and_predicts_the_power() {
+        LogFindings log = InventedLogs.withNitrousWork(FIRST.plan().stated(), "step 1", 0.8);
+        NextStep next = next(log);
+        double size = next.causes().suspect(Cause.NITROUS_WORK).orElseThrow().size();
+        SheetRevision revision = SheetRevision.of(JOB, next.run(), next.causes(), List.of(Cause.NITROUS_WORK));
+        assertEquals(
+                List.of("engine.nitrous-work"),
+                revision.differences().stream().map(Difference::path).toList());
+        double before = JOB.car().model().nitrous().value();
+        double after = revision.after().car().model().nitrous().value();
+        assertEquals(before * (1 + size), after, 1e-3);
+        double rpm = FIRST.point().rpm();
+        double plenum = FIRST.point().plenumPressure();
+        double shown = Evaluate.model(JOB.car(), FIRST.setup(), JOB.stated().with(Factor.NITROUS_WORK, 0.8))
+                .at(rpm, plenum, Mode.NITROUS)
+                .wheelPower();
+        double predicted = Evaluate.model(revision.after().car(), FIRST.setup(), JOB.stated())
+                .at(rpm, plenum, Mode.NITROUS)
+                .wheelPower();
+        assertEquals(shown, predicted, 0.01 * shown);
     }
 
     @Test

@@ -57,12 +57,12 @@ final class EngineSections {
                 1.1,
                 usual.value(),
                 "not measured, our choice within a band of 88 to 100 %");
-        if (!engine.has("nitrous-work")) {
+        if (!engine.has("nitrous-work") || Double.isNaN(share)) {
             return usual;
         }
         double stated = engine.halfWidth("nitrous-work");
         double band = Double.isNaN(stated) ? PULL_BAND : stated;
-        return engine.make(() -> new NitrousFactor(share, Math.max(0.5, share - band), Math.min(1.1, share + band)));
+        return new NitrousFactor(share, Math.max(0.5, share - band), Math.min(1.1, share + band));
     }
 
     static FrictionModel friction(Section engine) {

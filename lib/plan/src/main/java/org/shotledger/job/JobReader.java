@@ -158,8 +158,8 @@ final class JobReader {
         p.invented = invented;
         Section engine = s.section("engine");
         p.friction = EngineSections.friction(engine);
-        p.engine = EngineSections.engine(engine);
         p.nitrousWork = EngineSections.nitrousWork(engine);
+        p.engine = EngineSections.engine(engine);
         p.fuels = EngineSections.fuels(s.section("fuels"));
         p.driveline = CarSections.driveline(s.section("driveline"));
         p.basePull = PullSection.basePull(s.section("base-pull"), places, p.fuels, p.driveline);
