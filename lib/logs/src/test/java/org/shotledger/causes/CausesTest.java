@@ -68,14 +68,16 @@ class CausesTest {
                 assertTrue(
                         s.tell().stream()
                                 .anyMatch(t -> t.equals(other.measurement())
-                                        || t.startsWith("log ") && t.endsWith(": " + other.words())),
+                                        || (t.startsWith("log ") && t.endsWith(": " + other.words()))),
                         s.cause() + " and " + other + ": " + s.tell());
             }
             for (Suspect other : causes.suspects()) {
                 boolean companions = s.with().equals(Optional.of(other.cause()))
                         || other.with().equals(Optional.of(s.cause()));
-                boolean near =
-                        s != other && s.share() < 0.5 && other.share() <= s.share() && s.share() < 2 * other.share();
+                boolean near = s.cause() != other.cause()
+                        && s.share() < 0.5
+                        && other.share() <= s.share()
+                        && s.share() < 2 * other.share();
                 assertTrue(
                         !near || companions || s.alike().contains(other.cause()),
                         s.cause() + " is about as likely as " + other.cause() + ": " + causes);
