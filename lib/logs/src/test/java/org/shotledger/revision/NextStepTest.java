@@ -147,8 +147,12 @@ class NextStepTest {
     /** The same log read with a mapping that holds a part of the error and with the one that is then advised. */
     @Test
     void a_correction_that_the_mapping_holds_is_added_to_and_not_replaced() {
-        String channels = "setup: step 1\nchannels:\n  lambda: {column: lambda, %s}\n"
-                + "  bottle-pressure: {column: bottle pressure, unit: kPa abs, %s}\n";
+        String channels = """
+                setup: step 1
+                channels:
+                  lambda: {column: lambda, %s}
+                  bottle-pressure: {column: bottle pressure, unit: kPa abs, %s}
+                """;
         String text = InventedLogs.text(FIRST.plan().stated(), 1.08, 7e5);
         LogMapping held = LogMapping.read(channels.formatted("reads: 1.03", "offset: 2 bar"), "a.yaml");
         NextStep next =
@@ -163,7 +167,11 @@ class NextStepTest {
         double gaugeBand =
                 2 * next.causes().suspect(Cause.BOTTLE_GAUGE).orElseThrow().standard() / 1e5;
         assertEquals(1.08, Double.parseDouble(reads.substring(7)), 1.08 * lambdaBand, notes.get(0));
-        assertEquals(7, Double.parseDouble(offset.split(" ")[1]), gaugeBand, notes.get(1));
+        assertEquals(
+                7,
+                Double.parseDouble(offset.substring(offset.indexOf(' ') + 1, offset.lastIndexOf(' '))),
+                gaugeBand,
+                notes.get(1));
         assertTrue(notes.get(0).contains("in place of \"reads: 1.030\""), notes.get(0));
         LogMapping advised = LogMapping.read(channels.formatted(reads, offset), "a.yaml");
         NextStep again =
