@@ -31,7 +31,11 @@ record Run(Car car, Setup setup, Case at, double boost, double bottle, double pu
                 .with(Factor.NITROUS_WORK, other.at.factors().of(Factor.NITROUS_WORK));
         return boost == other.boost
                 && car.with(other.car.nitrous()).equals(other.car)
-                && setup.withNitrousRegulator(other.setup.nitrousRegulator()).equals(other.setup)
+                && other.setup
+                        .ownRegulator()
+                        .map(setup::withNitrousRegulator)
+                        .orElse(setup)
+                        .equals(other.setup)
                 && alike.equals(other.at);
     }
 

@@ -82,8 +82,8 @@ class BadSheetTest {
                 "\"engine.red-line\" is missing; write a rotational speed from 1000 to 20000 rpm.",
                 problems.get(0).sentence());
         assertEquals(
-                "\"redline\" is not known in \"engine\"; the nearest name is \"red-line\"; known are friction, name,"
-                        + " cylinders, bore, stroke, rod-length, compression-ratio, red-line,"
+                "\"redline\" is not known in \"engine\"; the nearest name is \"red-line\"; known are friction, nitrous-work,"
+                        + " name, cylinders, bore, stroke, rod-length, compression-ratio, red-line,"
                         + " volumetric-efficiency.",
                 problems.get(1).sentence());
         int line = lineOf("  redline", GOOD.replace("  red-line: 8000 rpm", "  redline: 8000 rpm"));
