@@ -191,13 +191,7 @@ public record SheetRevision(String log, Job before, Job after, List<String> note
         var bottle = run.outcome().strongest().orElseThrow().bottle();
         double plenum = run.outcome().strongest().orElseThrow().plenumPressure();
         double wanted = (1 + s.size()) * car.nitrous().nitrousPath(jets).massFlow(bottle, plenum);
-        var passage = car.nitrous()
-                .passages()
-                .map(p -> java.util.OptionalDouble.of(p.nitrousBore()))
-                .orElse(java.util.OptionalDouble.empty());
-        var flow = car.nitrous()
-                .nitrous()
-                .flowOfFactor(car.nitrous().nozzles(), jets.nitrousBore(), passage, bottle, plenum);
+        var flow = car.nitrous().nitrousFlowOfFactor(jets.nitrousBore(), bottle, plenum);
         return factor("nitrous-system.nitrous.jet-flow-factor", factorFor(flow, wanted), s);
     }
 

@@ -1,5 +1,6 @@
 package org.shotledger.engine;
 
+import java.util.function.DoubleUnaryOperator;
 import org.shotledger.fuel.FuelVapour;
 import org.shotledger.fuel.Mixture;
 
@@ -45,18 +46,17 @@ public record Charge(
      * Heat that evaporation in the cylinder takes from the gas at the charge's pressure, as far as the gas can hold the vapour.
      *
      * @param share most of the liquid that evaporates, 0 to 1
-     * @param temperature of the gas in the cylinder, K, 180 or more
-     * @return W
+     * @return W over the temperature of the gas in the cylinder, K, 180 or more
      */
-    double evaporationHeat(double share, double temperature) {
-        if (temperature >= HOTTEST_LIQUID) {
-            return share * liquidHeat();
-        }
-        FuelVapour.Shares vapour = FuelVapour.of(mixture.mainFuel(), mixture.nitrousFuel())
-                .possible(mixture.mainFlow(), mixture.nitrousFuelFlow(), gasFlow, temperature, pressure);
-        return heat(
-                Math.max(0, Math.min(share * (1 - mainEvaporated), vapour.main() - mainEvaporated)),
-                Math.max(0, Math.min(share * (1 - nitrousEvaporated), vapour.extra() - nitrousEvaporated)));
+    DoubleUnaryOperator evaporationHeat(double share) {
+        FuelVapour fuels = FuelVapour.of(mixture.mainFuel(), mixture.nitrousFuel());
+        return temperature -> {
+            FuelVapour.Shares vapour =
+                    fuels.possible(mixture.mainFlow(), mixture.nitrousFuelFlow(), gasFlow, temperature, pressure);
+            return heat(
+                    Math.max(0, Math.min(share * (1 - mainEvaporated), vapour.main() - mainEvaporated)),
+                    Math.max(0, Math.min(share * (1 - nitrousEvaporated), vapour.extra() - nitrousEvaporated)));
+        };
     }
 
     private double heat(double main, double nitrous) {

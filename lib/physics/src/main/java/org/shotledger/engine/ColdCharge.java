@@ -21,7 +21,6 @@ import org.shotledger.fuel.Oxidisers;
  */
 public record ColdCharge(double temperature, double liquidFuel, double condensed, boolean freezes, double icing) {
     private static final double FREEZING = 273.16;
-    private static final double COLDEST = 180;
     private static final double HOTTEST = 400;
 
     /**
@@ -36,7 +35,7 @@ public record ColdCharge(double temperature, double liquidFuel, double condensed
         if (t >= HOTTEST) {
             return new ColdCharge(t, 0, 0, false, 0);
         }
-        double within = Math.max(COLDEST, t);
+        double within = Math.max(FuelVapour.COLDEST, t);
         FuelVapour.Shares vapour = FuelVapour.of(mix.mainFuel(), mix.nitrousFuel())
                 .possible(mix.mainFlow(), mix.nitrousFuelFlow(), charge.gasFlow(), within, charge.pressure());
         double fuel = mix.mainFlow() + mix.nitrousFuelFlow();

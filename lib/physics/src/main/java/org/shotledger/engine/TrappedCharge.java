@@ -3,6 +3,7 @@ package org.shotledger.engine;
 import java.util.function.DoubleUnaryOperator;
 import org.shotledger.curve.Bracket;
 import org.shotledger.fuel.FrozenProducts;
+import org.shotledger.fuel.FuelVapour;
 import org.shotledger.fuel.HeatRelease;
 import org.shotledger.fuel.Mixture;
 import org.shotledger.gas.GasPolynomial;
@@ -32,8 +33,6 @@ public record TrappedCharge(
         double evaporated,
         double evaporating) {
     private static final double WATER_GAS = 3.5;
-    /** So cold that next to nothing of a fuel is vapour, K. */
-    private static final double COLDEST_FLASH = 180;
     /** Within which the temperature of a charge still evaporating is found, K. */
     private static final double SETTLED = 1e-3;
     /**
@@ -112,16 +111,14 @@ public record TrappedCharge(
                 evaporation -> mixed(charge.temperature(), fresh, unburned, residual, products, inside, evaporation);
         double stated = inside.lateEvaporation();
         double all = stated * charge.liquidHeat() / cycles;
-        double temperature = Math.max(COLDEST_FLASH, mixed.applyAsDouble(all));
-        double possible = charge.evaporationHeat(stated, temperature) / cycles;
+        double temperature = Math.max(FuelVapour.COLDEST, mixed.applyAsDouble(all));
+        DoubleUnaryOperator heatAt = charge.evaporationHeat(stated);
+        double possible = heatAt.applyAsDouble(temperature) / cycles;
         if (possible < all) {
             double dry = mixed.applyAsDouble(0);
             temperature = Bracket.root(
-                    t -> mixed.applyAsDouble(charge.evaporationHeat(stated, t) / cycles) - t,
-                    temperature,
-                    dry,
-                    SETTLED);
-            possible = charge.evaporationHeat(stated, temperature) / cycles;
+                    t -> mixed.applyAsDouble(heatAt.applyAsDouble(t) / cycles) - t, temperature, dry, SETTLED);
+            possible = heatAt.applyAsDouble(temperature) / cycles;
         }
         return new TrappedCharge(fresh, residual, temperature, unburned, products, heat, possible, 0);
     }

@@ -72,7 +72,7 @@ public record FlowFactor(double logarithm, double deviation, int tests, double s
     public FlowFactor after(FlowTest test, DoubleUnaryOperator flowOfFactor, double stateDeviation) {
         Checks.notNegative("Flow test", "error from the state", stateDeviation, "");
         double found = explain(test.flow(), flowOfFactor);
-        double effect = new FlowFactor(found, deviation, tests, surprise).effect(flowOfFactor);
+        double effect = effect(flowOfFactor, found);
         if (!(effect >= LEAST_EFFECT)) {
             throw new IllegalArgumentException("The flow test of " + grams(test.flow())
                     + " says nothing about the jets: something before them limits the flow; test with smaller jets.");
@@ -117,8 +117,12 @@ public record FlowFactor(double logarithm, double deviation, int tests, double s
      *     0 where they do not matter
      */
     public double effect(DoubleUnaryOperator flowOfFactor) {
-        double above = flowOfFactor.applyAsDouble(Math.exp(logarithm + STEP));
-        double below = flowOfFactor.applyAsDouble(Math.exp(logarithm - STEP));
+        return effect(flowOfFactor, logarithm);
+    }
+
+    private static double effect(DoubleUnaryOperator flowOfFactor, double log) {
+        double above = flowOfFactor.applyAsDouble(Math.exp(log + STEP));
+        double below = flowOfFactor.applyAsDouble(Math.exp(log - STEP));
         return Math.log(above / below) / (2 * STEP);
     }
 

@@ -51,6 +51,10 @@ public final class FuelVapour {
     private static final Component[] COMPONENTS = Component.values();
     private static final double PETROL_MASS = petrolMass();
     private static final int MOST_STEPS = 60;
+    /** So cold that next to nothing of a fuel is vapour, K. */
+    public static final double COLDEST = 180;
+
+    private static final double HOTTEST = 420;
 
     /** Moles of each component in a kilogram of fuel. */
     private final double[] main;
@@ -90,12 +94,15 @@ public final class FuelVapour {
      * @param mainFlow main fuel, kg/s
      * @param extraFlow the other fuel, kg/s
      * @param gas all gas, fuel vapour included, mol/s
-     * @param temperature of gas and liquid, K, 180 to 420
+     * @param temperature of gas and liquid, K, 180 or more; everything is vapour from 420 on
      * @param pressure of all, Pa, above zero
      * @return the shares
      */
     public Shares possible(double mainFlow, double extraFlow, double gas, double temperature, double pressure) {
-        Require.within("temperature of the charge", temperature, 180, 420, "K");
+        if (temperature >= HOTTEST) {
+            return Shares.ALL;
+        }
+        Require.within("temperature of the charge", temperature, COLDEST, HOTTEST, "K");
         Require.positive("pressure of the charge", pressure, "Pa");
         double[] fuel = new double[COMPONENTS.length];
         double[] held = new double[COMPONENTS.length];

@@ -1,13 +1,11 @@
 package org.shotledger.nitrous;
 
-import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.shotledger.flow.FlowBand;
 import org.shotledger.flow.FlowFactor;
 import org.shotledger.flow.FlowTest;
 import org.shotledger.flow.FlowTestPlan;
 import org.shotledger.flow.JetFlow;
-import org.shotledger.fluid.FluidState;
 
 /**
  * A kit set up for a flow test: what it should pass, and what a reading tells of its jets. Tests that were made and tests that are
@@ -49,15 +47,15 @@ public record FlowTestRig(
      * @return the rig
      */
     public static FlowTestRig nitrous(WetKit kit, int nozzles, double bore, TestBottle bottle, double ambient) {
-        JetFlow jet = kit.withNozzles(nozzles)
-                .nitrousPath(new JetPair(bore, bore))
+        WetKit open = kit.withNozzles(nozzles);
+        JetFlow jet = open.nitrousPath(new JetPair(bore, bore))
                 .flow(bottle.liquid(0), ambient)
                 .jets()
                 .get(0);
         double best = kit.nitrous().jet().measured().map(FlowBand::best).orElse(1.0);
         FlowBand untested = new FlowBand(jet.low(), jet.massFlow(), jet.high()).times(best / jet.massFlow());
-        double low = flow(kit, nozzles, bore, bottle.liquid(-1), ambient).applyAsDouble(best);
-        double high = flow(kit, nozzles, bore, bottle.liquid(1), ambient).applyAsDouble(best);
+        double low = open.nitrousFlowOfFactor(bore, bottle.liquid(-1), ambient).applyAsDouble(best);
+        double high = open.nitrousFlowOfFactor(bore, bottle.liquid(1), ambient).applyAsDouble(best);
         return new FlowTestRig(
                 kit,
                 JetSide.NITROUS,
@@ -65,16 +63,8 @@ public record FlowTestRig(
                 nozzles,
                 bottle.pressure(),
                 untested,
-                flow(kit, nozzles, bore, bottle.liquid(0), ambient),
+                open.nitrousFlowOfFactor(bore, bottle.liquid(0), ambient),
                 Math.abs(Math.log(high / low)) / 2);
-    }
-
-    private static DoubleUnaryOperator flow(WetKit kit, int nozzles, double bore, FluidState liquid, double ambient) {
-        OptionalDouble passage = kit.passages()
-                .map(NozzlePassages::nitrousBore)
-                .map(OptionalDouble::of)
-                .orElse(OptionalDouble.empty());
-        return kit.nitrous().flowOfFactor(nozzles, bore, passage, liquid, ambient);
     }
 
     /**
@@ -91,8 +81,6 @@ public record FlowTestRig(
      */
     public static FlowTestRig fuel(
             WetKit kit, int nozzles, double bore, double density, double drop, double dropDeviation, double ambient) {
-        var jets = new FuelCircuit.Jets(
-                nozzles, bore, kit.passages().map(NozzlePassages::fuelBore).orElse(Double.POSITIVE_INFINITY));
         // Bernoulli: the flow goes as the root of the pressure drop
         double state = dropDeviation / drop / 2;
         return new FlowTestRig(
@@ -102,7 +90,7 @@ public record FlowTestRig(
                 nozzles,
                 ambient + drop,
                 kit.fuel().jet().factors(),
-                kit.fuel().flowOfFactor(density, jets, drop),
+                kit.fuel().flowOfFactor(density, kit.withNozzles(nozzles).fuelJets(bore), drop),
                 state);
     }
 

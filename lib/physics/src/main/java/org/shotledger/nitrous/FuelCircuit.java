@@ -2,6 +2,7 @@ package org.shotledger.nitrous;
 
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import org.shotledger.curve.Bracket;
 import org.shotledger.flow.FlowBand;
 import org.shotledger.supply.PumpGroup;
 import org.shotledger.supply.Regulator;
@@ -24,6 +25,9 @@ import org.shotledger.units.Require;
 public record FuelCircuit(Optional<FuelCell> cell, Solenoid solenoid, FuelJet jet) {
     /** Dynamic viscosity of fuels at 20 degC, Pa s: gasoline 0.5e-3, ethanol 1.2e-3 (handbook values); twice as much is 1 % of flow. */
     private static final double VISCOSITY = 0.8e-3;
+
+    /** Within which the pressure is found at which pumps and holes pass the same, Pa. */
+    static final double SETTLED = 1e-6;
 
     /** Passes of the coefficient's dependence on the flow through the Reynolds number; it is weak. */
     private static final int PASSES = 2;
@@ -239,17 +243,11 @@ public record FuelCircuit(Optional<FuelCell> cell, Solenoid solenoid, FuelJet je
 
     private double settle(double density, double area, Pressures at, double rail, double voltage) {
         PumpGroup pumps = cell.orElseThrow().pumps();
-        double low = at.nozzle();
-        double high = rail;
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (flow(density, area, middle, at.nozzle()) < density * pumps.capacity(middle - at.ambient(), voltage)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return Bracket.root(
+                p -> flow(density, area, p, at.nozzle()) - density * pumps.capacity(p - at.ambient(), voltage),
+                at.nozzle(),
+                rail,
+                SETTLED);
     }
 
     private static double square(double x) {

@@ -1,5 +1,6 @@
 package org.shotledger.nitrous;
 
+import org.shotledger.curve.Bracket;
 import org.shotledger.nitrous.FuelCircuit.FuelFlow;
 import org.shotledger.nitrous.FuelCircuit.Pressures;
 import org.shotledger.supply.PumpGroup;
@@ -20,8 +21,6 @@ import org.shotledger.units.Require;
  * @param voltage supply voltage at the pumps' wiring, V
  */
 public record SharedRail(PumpGroup pumps, double regulated, double density, double voltage) {
-    private static final int HALVINGS = 60;
-
     /** Checks the ranges. */
     public SharedRail {
         Require.given("main pumps", pumps);
@@ -65,19 +64,14 @@ public record SharedRail(PumpGroup pumps, double regulated, double density, doub
         if (offered.massFlow() <= left) {
             return new FuelFlow(offered.massFlow(), rail, offered.jetPressure(), left, false);
         }
-        double low = at.plenum();
-        double high = rail;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            double drawn = injectors * share(middle, at.plenum())
-                    + offered.at(middle, at.nozzle()).massFlow();
-            if (drawn < capacity(middle, at.ambient())) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        FuelFlow settled = offered.at(low, at.nozzle());
-        return new FuelFlow(settled.massFlow(), low, settled.jetPressure(), left, true);
+        double held = Bracket.root(
+                p -> injectors * share(p, at.plenum())
+                        + offered.at(p, at.nozzle()).massFlow()
+                        - capacity(p, at.ambient()),
+                at.plenum(),
+                rail,
+                FuelCircuit.SETTLED);
+        FuelFlow settled = offered.at(held, at.nozzle());
+        return new FuelFlow(settled.massFlow(), held, settled.jetPressure(), left, true);
     }
 }

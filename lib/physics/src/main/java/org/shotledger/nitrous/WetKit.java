@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import org.shotledger.flow.FeedPath;
 import org.shotledger.flow.FlowBand;
 import org.shotledger.flow.FlowFactor;
 import org.shotledger.flow.NitrousJet;
 import org.shotledger.flow.OrificeLaw;
+import org.shotledger.fluid.FluidState;
 import org.shotledger.supply.Regulator;
 
 /**
@@ -66,14 +68,23 @@ public record WetKit(
      * @return the path from the bottle's liquid to the nozzles
      */
     public FeedPath nitrousPath(JetPair jets) {
-        return suited(jets)
-                .nitrous
-                .path(
-                        nozzles,
-                        jets.nitrousBore(),
-                        passages.map(NozzlePassages::nitrousBore)
-                                .map(OptionalDouble::of)
-                                .orElse(OptionalDouble.empty()));
+        return suited(jets).nitrous.path(nozzles, jets.nitrousBore(), nitrousPassage());
+    }
+
+    /**
+     * What all nozzles pass with another coefficient of their nitrous jets.
+     *
+     * @param bore hole diameter of each jet, m
+     * @param liquid state at the bottle
+     * @param downstream pressure behind the nozzles, Pa absolute
+     * @return flow, kg/s, over the factor on the jets
+     */
+    public DoubleUnaryOperator nitrousFlowOfFactor(double bore, FluidState liquid, double downstream) {
+        return nitrous.flowOfFactor(nozzles, bore, nitrousPassage(), liquid, downstream);
+    }
+
+    private OptionalDouble nitrousPassage() {
+        return passages.map(p -> OptionalDouble.of(p.nitrousBore())).orElse(OptionalDouble.empty());
     }
 
     /**
@@ -240,8 +251,7 @@ public record WetKit(
     }
 
     private boolean isFar(JetSide side, double bore) {
-        return !tests.isEmpty()
-                && lastTest(side).map(last -> last.isFarFrom(bore)).orElse(false);
+        return lastTest(side).map(last -> last.isFarFrom(bore)).orElse(false);
     }
 
     private FlowBand widened(FlowBand measured, JetSide side, double bore) {
@@ -249,7 +259,7 @@ public record WetKit(
                 measured.best(), known(side, bore).orElseThrow().band().logarithmicDeviation());
     }
 
-    private FuelCircuit.Jets fuelJets(double bore) {
+    FuelCircuit.Jets fuelJets(double bore) {
         return new FuelCircuit.Jets(
                 nozzles, bore, passages.map(NozzlePassages::fuelBore).orElse(Double.POSITIVE_INFINITY));
     }
