@@ -8,7 +8,6 @@ import org.apache.maven.model.building.DefaultModelProcessor;
 import org.apache.maven.model.io.DefaultModelReader;
 import org.apache.maven.model.superpom.DefaultSuperPomProvider;
 import org.apache.maven.settings.Proxy;
-import org.apache.maven.settings.Repository;
 import org.apache.maven.settings.Server;
 import org.apache.maven.settings.Settings;
 import org.apache.maven.settings.building.DefaultSettingsBuilderFactory;
@@ -91,8 +90,8 @@ final class MavenSettings {
                         || (profile.getActivation() != null
                                 && profile.getActivation().isActiveByDefault()))
                 .flatMap(profile -> profile.getRepositories().stream())
-                .forEach(one -> found.add(remote(one)));
-        superPom().getRepositories().forEach(one -> found.add(remote(one)));
+                .forEach(one -> found.add(remote(one.getId(), one.getLayout(), one.getUrl())));
+        superPom().getRepositories().forEach(one -> found.add(remote(one.getId(), one.getLayout(), one.getUrl())));
         return found;
     }
 
@@ -102,12 +101,8 @@ final class MavenSettings {
         return new DefaultSuperPomProvider().setModelProcessor(reader).getSuperModel(MODEL);
     }
 
-    private static RemoteRepository remote(org.apache.maven.model.Repository one) {
-        return new RemoteRepository.Builder(one.getId(), one.getLayout(), one.getUrl()).build();
-    }
-
-    private static RemoteRepository remote(Repository one) {
-        return new RemoteRepository.Builder(one.getId(), one.getLayout(), one.getUrl()).build();
+    private static RemoteRepository remote(String name, String layout, String address) {
+        return new RemoteRepository.Builder(name, layout, address).build();
     }
 
     private DefaultMirrorSelector mirrors() {

@@ -195,7 +195,7 @@ final class CauseFit {
             }
         }
         double nothing = posterior[0];
-        Standing standing = new Standing(shares, bests, named(shares));
+        Standing standing = new Standing(posterior, shares, bests, named(shares));
         List<Suspect> suspects = standing.named().stream()
                 .sorted(Comparator.comparingDouble((Cause c) -> -Math.round(shares.get(c) / SAME_SHARE))
                         .thenComparingDouble(c -> -gain(c, bests.get(c))))
@@ -205,8 +205,8 @@ final class CauseFit {
                 findings.log(), suspects, nothing, shown(best(fits)), traces(best(fits)), missing(), evidence.power());
     }
 
-    /** How the causes stand: their shares, the likeliest set of each, and those worth naming. */
-    private record Standing(Map<Cause, Double> shares, Map<Cause, Fit> bests, List<Cause> named) {}
+    /** How the causes stand: probability of each set, share and likeliest set of each cause, and those worth naming. */
+    private record Standing(double[] posterior, Map<Cause, Double> shares, Map<Cause, Fit> bests, List<Cause> named) {}
 
     private List<Cause> named(Map<Cause, Double> shares) {
         return shares.keySet().stream()
@@ -227,7 +227,7 @@ final class CauseFit {
         int place = place(cause, fit);
         Optional<Cause> with =
                 fit.members().length > 1 ? Optional.of(cause(fit.members()[1 - place])) : Optional.empty();
-        Sized sized = sized(cause);
+        Sized sized = sized(cause, standing.posterior());
         List<Rival> rivals = rivals(cause, fit, standing);
         return new Suspect(
                 cause,
@@ -249,8 +249,7 @@ final class CauseFit {
      * disagree by belongs to the uncertainty (J. A. Hoeting, D. Madigan, A. E. Raftery and C. T. Volinsky, Statistical Science 14 (1999)
      * 382-417, from memory).
      */
-    private Sized sized(Cause cause) {
-        double[] posterior = shares();
+    private Sized sized(Cause cause, double[] posterior) {
         double most = 0;
         for (int f = 0; f < posterior.length; f++) {
             most = place(cause, fits.get(f)) < 0 ? most : Math.max(most, posterior[f]);
@@ -344,7 +343,7 @@ final class CauseFit {
             double own = standing.shares().get(cause);
             if (other != cause
                     && Math.max(share, own) < LIKELIER * Math.min(share, own)
-                    && together(cause, other) < TOGETHER * Math.min(share, own)) {
+                    && together(cause, other, standing.posterior()) < TOGETHER * Math.min(share, own)) {
                 rivals.putIfAbsent(other, standing.bests().get(other));
             }
         }
@@ -354,8 +353,7 @@ final class CauseFit {
     }
 
     /** Posterior probability that both are at work. */
-    private double together(Cause one, Cause other) {
-        double[] posterior = shares();
+    private double together(Cause one, Cause other, double[] posterior) {
         double sum = 0;
         for (int f = 0; f < posterior.length; f++) {
             sum += place(one, fits.get(f)) >= 0 && place(other, fits.get(f)) >= 0 ? posterior[f] : 0;
