@@ -185,16 +185,16 @@ final class CauseFit {
     }
 
     private Causes result() {
-        double[] posterior = shares();
+        List<Double> posterior = Arrays.stream(shares()).boxed().toList();
         Map<Cause, Double> shares = new EnumMap<>(Cause.class);
         Map<Cause, Fit> bests = new EnumMap<>(Cause.class);
-        for (int f = 0; f < posterior.length; f++) {
+        for (int f = 0; f < posterior.size(); f++) {
             for (int k : fits.get(f).members()) {
-                shares.merge(cause(k), posterior[f], Double::sum);
+                shares.merge(cause(k), posterior.get(f), Double::sum);
                 bests.merge(cause(k), fits.get(f), (a, b) -> log(a) >= log(b) ? a : b);
             }
         }
-        double nothing = posterior[0];
+        double nothing = posterior.get(0);
         Standing standing = new Standing(posterior, shares, bests, named(shares));
         List<Suspect> suspects = standing.named().stream()
                 .sorted(Comparator.comparingDouble((Cause c) -> -Math.round(shares.get(c) / SAME_SHARE))
@@ -206,7 +206,8 @@ final class CauseFit {
     }
 
     /** How the causes stand: probability of each set, share and likeliest set of each cause, and those worth naming. */
-    private record Standing(double[] posterior, Map<Cause, Double> shares, Map<Cause, Fit> bests, List<Cause> named) {}
+    private record Standing(
+            List<Double> posterior, Map<Cause, Double> shares, Map<Cause, Fit> bests, List<Cause> named) {}
 
     private List<Cause> named(Map<Cause, Double> shares) {
         return shares.keySet().stream()
@@ -249,20 +250,20 @@ final class CauseFit {
      * disagree by belongs to the uncertainty (J. A. Hoeting, D. Madigan, A. E. Raftery and C. T. Volinsky, Statistical Science 14 (1999)
      * 382-417, from memory).
      */
-    private Sized sized(Cause cause, double[] posterior) {
+    private Sized sized(Cause cause, List<Double> posterior) {
         double most = 0;
-        for (int f = 0; f < posterior.length; f++) {
-            most = place(cause, fits.get(f)) < 0 ? most : Math.max(most, posterior[f]);
+        for (int f = 0; f < posterior.size(); f++) {
+            most = place(cause, fits.get(f)) < 0 ? most : Math.max(most, posterior.get(f));
         }
         List<Sized> each = new ArrayList<>();
         List<Double> weights = new ArrayList<>();
         double total = 0;
-        for (int f = 0; f < posterior.length; f++) {
+        for (int f = 0; f < posterior.size(); f++) {
             int place = place(cause, fits.get(f));
-            if (place >= 0 && posterior[f] >= NAMED * most) {
+            if (place >= 0 && posterior.get(f) >= NAMED * most) {
                 each.add(sized(fits.get(f).members(), place));
-                weights.add(posterior[f]);
-                total += posterior[f];
+                weights.add(posterior.get(f));
+                total += posterior.get(f);
             }
         }
         double mean = 0;
@@ -353,10 +354,10 @@ final class CauseFit {
     }
 
     /** Posterior probability that both are at work. */
-    private double together(Cause one, Cause other, double[] posterior) {
+    private double together(Cause one, Cause other, List<Double> posterior) {
         double sum = 0;
-        for (int f = 0; f < posterior.length; f++) {
-            sum += place(one, fits.get(f)) >= 0 && place(other, fits.get(f)) >= 0 ? posterior[f] : 0;
+        for (int f = 0; f < posterior.size(); f++) {
+            sum += place(one, fits.get(f)) >= 0 && place(other, fits.get(f)) >= 0 ? posterior.get(f) : 0;
         }
         return sum;
     }
