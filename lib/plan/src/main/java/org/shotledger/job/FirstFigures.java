@@ -46,6 +46,7 @@ record FirstFigures(
         boolean mainRail,
         List<Pulled> pull,
         boolean curve,
+        String correction,
         double ceiling,
         int injectors,
         double injectorFlow,
@@ -90,11 +91,14 @@ record FirstFigures(
         names.put("nitrous-fuel", "same, ethanol-blend (as bought), gasoline, methanol or ethanol");
         names.put("nitrous-fuel-supply", "own-cell, or main-rail where it comes from the rail of the injectors");
         names.put("boost", "of the pull, such as \"1.3 bar gauge\"");
-        names.put("pull-power", "at the wheels and not corrected, such as \"330 hp\"");
+        names.put("pull-power", "at the wheels, such as \"330 hp\"; as observed unless a correction is said");
         names.put("pull-rpm", "engine speed of that power, such as \"6200 rpm\"");
         names.put(
                 "pull",
                 "the whole pull instead: a CSV file with engine speed and power or torque, and boost if it was logged");
+        names.put(
+                "correction",
+                "the standard the pull's power was corrected to, such as din-70020 or sae-j1349; none otherwise");
         names.put("boost-ceiling", "highest boost the builder allows; that of the pull otherwise");
         names.put("injectors", "how many; one for each cylinder otherwise");
         names.put("injector-flow", "of one held open at 3 bar, such as \"1050 cc/min\"");
@@ -181,6 +185,7 @@ record FirstFigures(
                 mainRail,
                 pull,
                 said.containsKey("pull"),
+                s.has("correction") ? word(s, "correction", PullSection.CORRECTIONS.keySet().toArray(String[]::new)) : "none",
                 maybe(s, "boost-ceiling", GAUGE_PRESSURE, 0, 6e5),
                 s.has("injectors") ? s.count("injectors", 1, 32) : cylinders,
                 s.figure("injector-flow", VOLUME_FLOW, 1e-7, 1.5e-4),

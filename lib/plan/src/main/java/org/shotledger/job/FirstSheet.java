@@ -336,6 +336,9 @@ final class FirstSheet {
                     .told("boost", best.boost() / 1e5, "bar gauge")
                     .told("wheel-power", best.wheelPower() / HP, "hp");
         }
+        if (!f.correction().equals("none")) {
+            pen.plain("correction", f.correction());
+        }
         pen.guess("lambda", 0.80, "", 0.04, "as the tune");
     }
 
