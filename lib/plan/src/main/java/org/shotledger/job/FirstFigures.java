@@ -193,7 +193,9 @@ record FirstFigures(
                 mainRail,
                 pull,
                 said.containsKey("pull"),
-                s.has("correction") ? word(s, "correction", PullSection.CORRECTIONS.keySet().toArray(String[]::new)) : "none",
+                s.has("correction")
+                        ? word(s, "correction", PullSection.CORRECTIONS.keySet().toArray(String[]::new))
+                        : "none",
                 maybe(s, "boost-ceiling", GAUGE_PRESSURE, 0, 6e5),
                 s.has("injectors") ? s.count("injectors", 1, 32) : cylinders,
                 injector.isEmpty()

@@ -69,12 +69,7 @@ final class PullSection {
         double uncertainty = uncertainty(s);
         Optional<PullCorrection> correction = correction(s, places.get(where));
         return s.make(() -> new BasePull(
-                places.get(where),
-                own.orElse(usual),
-                lambda,
-                observed(shown, correction),
-                uncertainty,
-                correction));
+                places.get(where), own.orElse(usual), lambda, observed(shown, correction), uncertainty, correction));
     }
 
     /** What the chart's power was multiplied by: the factor it states, or that of a standard in the air of that day. */

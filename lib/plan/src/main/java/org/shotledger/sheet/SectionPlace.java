@@ -102,7 +102,12 @@ final class SectionPlace {
             }
         });
         SectionPlace fuller = new SectionPlace(
-                reading, path, new Mapping(entries, mapping.at(), mapping.end(), mapping.flow()), missing, from, provenance);
+                reading,
+                path,
+                new Mapping(entries, mapping.at(), mapping.end(), mapping.flow()),
+                missing,
+                from,
+                provenance);
         fuller.asked.addAll(asked);
         return fuller;
     }

@@ -30,10 +30,12 @@ public final class ShippedTables {
      * @throws IllegalArgumentException when there is none of that name
      */
     public static Reader open(String named) {
-        InputStream in = named.matches(FOLDER + "[a-z-]+\\.csv") ? ShippedTables.class.getResourceAsStream(named) : null;
+        InputStream in =
+                named.matches(FOLDER + "[a-z-]+\\.csv") ? ShippedTables.class.getResourceAsStream(named) : null;
         if (in == null) {
-            throw new IllegalArgumentException(Excerpt.quoted(named)
-                    + " is not in the catalogue; its README.md lists what is, such as \"catalogue/fuel-pump-large.csv\".");
+            throw new IllegalArgumentException(
+                    Excerpt.quoted(named)
+                            + " is not in the catalogue; its README.md lists what is, such as \"catalogue/fuel-pump-large.csv\".");
         }
         return new InputStreamReader(in, StandardCharsets.UTF_8);
     }

@@ -70,9 +70,10 @@ final class Words {
         SheetReading reading = place.reading();
         try {
             String named = value.scalar().text().strip();
-            CsvTable table = ShippedTables.means(named) && !Files.exists(reading.folder().resolve(named))
-                    ? CsvTable.read(ShippedTables.open(named), named, columns)
-                    : beside(named, columns);
+            CsvTable table =
+                    ShippedTables.means(named) && !Files.exists(reading.folder().resolve(named))
+                            ? CsvTable.read(ShippedTables.open(named), named, columns)
+                            : beside(named, columns);
             String reason = value.from().isEmpty() ? String.join(" ", table.comments()) : value.from();
             note(key, value.with(reason));
             return Optional.of(table);

@@ -21,7 +21,8 @@ import org.shotledger.sheet.SheetException;
 /** A sheet may name a part of the catalogue; what it states itself stands. The expected figures are read off the files by eye. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class CataloguePartsTest {
-    private static final String INJECTOR = "    flow: {value: 1130 cc/min +/- 2 %, from: flow bench with n-heptane, provenance: measured}\n";
+    private static final String INJECTOR =
+            "    flow: {value: 1130 cc/min +/- 2 %, from: flow bench with n-heptane, provenance: measured}\n";
 
     @Test
     void an_injector_by_its_size_class() throws IOException {
@@ -46,12 +47,10 @@ class CataloguePartsTest {
     void a_pump_by_the_name_of_its_file() throws IOException {
         Job job = read(demo().replace("curve: main-pump.csv", "curve: catalogue/fuel-pump-large.csv"));
         Job copied = read(demo());
-        assertTrue(job.car().injection().pumps().flow(3e5, 13.5) != copied.car().injection().pumps().flow(3e5, 13.5));
-        assertTrue(job.car()
-                .origin("injection.pumps.curve")
-                .orElseThrow()
-                .from()
-                .startsWith("Generic and invented"));
+        assertTrue(job.car().injection().pumps().flow(3e5, 13.5)
+                != copied.car().injection().pumps().flow(3e5, 13.5));
+        assertTrue(
+                job.car().origin("injection.pumps.curve").orElseThrow().from().startsWith("Generic and invented"));
     }
 
     @Test
@@ -78,20 +77,25 @@ class CataloguePartsTest {
                 SheetException.class,
                 () -> read(demo().replace("    dead-time-table: injector-dead-time.csv", "    " + line)));
         assertTrue(
-                refused.problems().stream().anyMatch(problem -> problem.sentence().equals(sentence)),
+                refused.problems().stream()
+                        .anyMatch(problem -> problem.sentence().equals(sentence)),
                 refused.getMessage());
     }
 
     @Test
     void a_first_sheet_names_parts_instead_of_figures(@TempDir Path folder) {
-        Starter.write(folder.resolve("job"), "five-cylinder", Map.of("injector", "very large", "pump", "large"), folder);
+        Starter.write(
+                folder.resolve("job"), "five-cylinder", Map.of("injector", "very large", "pump", "large"), folder);
         Job job = Job.load(folder.resolve("job"));
         assertEquals(1650e-6 / 60, job.car().injection().injector().staticFlow(), 1e-12);
         assertFalse(Files.exists(folder.resolve("job/fuel-pump.csv")));
         IllegalArgumentException both = assertThrows(
                 IllegalArgumentException.class,
                 () -> Starter.write(
-                        folder.resolve("both"), "", Map.of("injector", "large", "injector-flow", "900 cc/min"), folder));
+                        folder.resolve("both"),
+                        "",
+                        Map.of("injector", "large", "injector-flow", "900 cc/min"),
+                        folder));
         assertTrue(both.getMessage().contains("both stand here; keep one of them."), both.getMessage());
     }
 

@@ -13,10 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.shotledger.evaluate.Evaluate;
 import org.shotledger.ledger.Entry;
 import org.shotledger.ledger.Ledger;
 import org.shotledger.ledger.Ledgers;
-import org.shotledger.evaluate.Evaluate;
 
 /** A chart that was corrected to a standard's air gives the same car as the power that was observed. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -36,7 +36,8 @@ class PullCorrectionTest {
         "sae-j607, 1.03918",
     })
     void power_is_taken_back_to_what_was_observed(String standard, double factor) throws IOException {
-        Job job = pull("wheel-power: " + String.format(Locale.ROOT, "%.4f", 590 * factor) + " hp +/- 15 hp\n  correction: " + standard);
+        Job job = pull("wheel-power: " + String.format(Locale.ROOT, "%.4f", 590 * factor)
+                + " hp +/- 15 hp\n  correction: " + standard);
         assertEquals(590 * 745.69987, job.car().basePull().strongest().wheelPower(), 1e-4 * 590 * 745.7);
         assertEquals(
                 PLAIN.car().model().factor().value(), job.car().model().factor().value(), 2e-4);
@@ -48,7 +49,8 @@ class PullCorrectionTest {
         Job job = pull("wheel-power: 649 hp\n  correction-factor: 1.1");
         assertEquals(590 * 745.69987, job.car().basePull().strongest().wheelPower(), 1);
         Ledger ledger = Ledgers.of(Evaluate.of(job.car(), job.setup(), job.stated()), job.target());
-        assertEquals(649 * 745.69987, ledger.find("base-power-shown").orElseThrow().value(), 1);
+        assertEquals(
+                649 * 745.69987, ledger.find("base-power-shown").orElseThrow().value(), 1);
         Entry observed = ledger.find("base-power").orElseThrow();
         assertEquals("P_c / 1.1000, the factor of the correction on the air of that day", observed.basis());
         assertEquals(observed.value(), ledger.recomputed("base-power").orElseThrow(), 1e-6);
@@ -58,7 +60,8 @@ class PullCorrectionTest {
     void a_first_sheet_can_be_told_of_a_corrected_chart(@TempDir Path folder) {
         Starter.write(folder.resolve("plain"), "v8", java.util.Map.of(), folder);
         Starter.write(folder.resolve("corrected"), "v8", java.util.Map.of("correction", "din-70020"), folder);
-        double plain = Job.load(folder.resolve("plain")).car().basePull().strongest().wheelPower();
+        double plain =
+                Job.load(folder.resolve("plain")).car().basePull().strongest().wheelPower();
         Job corrected = Job.load(folder.resolve("corrected"));
         double factor = corrected.car().basePull().correction().orElseThrow().factor();
         assertTrue(factor > 1.1, "factor " + factor);
@@ -69,7 +72,6 @@ class PullCorrectionTest {
     }
 
     private static Job pull(String lines) throws IOException {
-        return Job.read(
-                Files.readString(DemoSheetTest.DEMO).replace(OBSERVED, lines), DemoSheetTest.DEMO.getParent());
+        return Job.read(Files.readString(DemoSheetTest.DEMO).replace(OBSERVED, lines), DemoSheetTest.DEMO.getParent());
     }
 }
