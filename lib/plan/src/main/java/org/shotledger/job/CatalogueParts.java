@@ -3,7 +3,6 @@ package org.shotledger.job;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.shotledger.job.Catalogue.Part;
 import org.shotledger.sheet.Section;
@@ -93,17 +92,17 @@ final class CatalogueParts {
                         part -> part,
                         (a, b) -> a,
                         LinkedHashMap::new));
-        Optional<Part> part = Optional.ofNullable(parts.get(name));
-        if (part.isEmpty()) {
+        if (!parts.containsKey(name)) {
             s.report(
                     kind.key,
                     "There is no " + Excerpt.quoted(name) + " in the catalogue's " + kind.file + "; it has "
                             + String.join(", ", parts.keySet()) + ".");
-            return s;
         }
+        // any part will do for a sheet that is refused: what the named one would have given is not missing
+        Part part = parts.getOrDefault(name, catalogue.parts().get(0));
         return s.filled(
                 kind.key,
-                values(kind, part.get()),
+                values(kind, part),
                 "catalogue " + kind.file + ", " + name + ": " + catalogue.origin(),
                 "estimated");
     }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shotledger.car.Origin;
+import org.shotledger.sheet.Problem;
 import org.shotledger.sheet.SheetException;
 
 /** A sheet may name a part of the catalogue; what it states itself stands. The expected figures are read off the files by eye. */
@@ -97,6 +99,17 @@ class CataloguePartsTest {
                         Map.of("injector", "large", "injector-flow", "900 cc/min"),
                         folder));
         assertTrue(both.getMessage().contains("both stand here; keep one of them."), both.getMessage());
+    }
+
+    @Test
+    void a_part_that_is_not_there_is_one_problem() throws IOException {
+        String text = demo().replace(INJECTOR + "    test-pressure: 3.0 bar\n", "    part: enormous\n");
+        assertEquals(
+                List.of("injection.injector.part"),
+                assertThrows(SheetException.class, () -> read(text)).problems().stream()
+                        .map(Problem::field)
+                        .filter(field -> field.startsWith("injection"))
+                        .toList());
     }
 
     private static int line(String words, Job job) {
