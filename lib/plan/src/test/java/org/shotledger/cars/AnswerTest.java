@@ -15,10 +15,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shotledger.job.Check;
 import org.shotledger.job.Job;
+import org.shotledger.setup.Setup;
 
 /**
  * What an answer must be, whatever the car: held against drawn cars and mutants of their sheets. The usual build draws a few;
- * {@code -Dshotledger.cars=2000} as many as there is time for, {@code -Dshotledger.cars.seed=N} from another seed. The sheet of a
+ * {@code -Dshotledger.cars=2000} plans and {@code -Dshotledger.evaluated=2000} evaluates as many as there is time for, {@code -Dshotledger.cars.seed=N} from another seed. The sheet of a
  * car that breaks a law is left under {@code target/cars}.
  */
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -26,6 +27,9 @@ class AnswerTest {
     private static final int CARS = Integer.getInteger("shotledger.cars", 5);
     private static final long SEED = Long.getLong("shotledger.cars.seed", 1);
     private static final int MUTANTS = 2;
+    private static final int EVALUATED = Integer.getInteger("shotledger.evaluated", 100);
+    /** Mutants are cheap beside a car, whose first sheet is fitted to its pull. */
+    private static final int OF_EACH = 8;
 
     @Test
     void a_drawn_car_and_its_mutants_get_an_answer_that_holds(@TempDir Path folder) {
@@ -62,6 +66,34 @@ class AnswerTest {
         assertTrue(broken.isEmpty(), () -> String.join("\n", broken));
         assertTrue(alarms == 0, alarms + " cars with more than one false alarm");
         assertTrue(refused <= 0.1 * CARS, refused + " of the drawn cars are refused");
+    }
+
+    /** Cars, mutants and setups by the hundred: what is evaluated holds, whether a plan would choose it or not. */
+    @Test
+    void any_setup_of_any_car_gets_an_outcome_that_holds(@TempDir Path folder) {
+        List<String> broken = new ArrayList<>();
+        int evaluated = 0;
+        for (int i = 0; evaluated < EVALUATED; i++) {
+            CarLot lot = new CarLot(SEED + 1_000_000 + i);
+            Job car;
+            try {
+                car = lot.car(folder.resolve("car" + i));
+            } catch (IllegalArgumentException e) {
+                assertTrue(Laws.isSentence(e.getMessage()), e.getMessage());
+                continue;
+            }
+            for (int m = 0; m < OF_EACH; m++) {
+                List<CarLot.Change> changes = m == 0 ? List.of() : lot.changes(car);
+                Optional<Job> job = Laws.mutant(car, changes, broken);
+                if (job.isPresent()) {
+                    evaluated++;
+                    Setup setup = lot.setup(job.get());
+                    broken.addAll(Laws.of(job.get(), setup, "seed " + (SEED + 1_000_000 + i) + " " + changes + " " + setup.jets()));
+                }
+            }
+        }
+        System.out.println(evaluated + " evaluated; " + broken.size() + " laws broken");
+        assertTrue(broken.isEmpty(), () -> String.join("\n", broken));
     }
 
     /** Sheets that once ended in an exception, a false diagnosis or a plan that a kept one of its own options belied. */

@@ -69,6 +69,28 @@ final class Laws {
         return laws.broken;
     }
 
+    /** What must be true of an evaluation, whoever chose the setup. */
+    static List<String> of(Job job, Setup setup, String which) {
+        Laws laws = new Laws(job, which);
+        try {
+            Outcome outcome = Evaluate.of(job.car(), setup, job.stated());
+            outcome.limits().all().forEach(laws::limit);
+            laws.hold(
+                    outcome.limits()
+                            .equals(Evaluate.of(job.car(), setup, job.stated()).limits()),
+                    "the same setup again gets other limits");
+            laws.supply(outcome);
+            if (!outcome.withNitrous().isEmpty()) {
+                laws.directions(setup, outcome);
+            }
+        } catch (IllegalArgumentException e) {
+            laws.hold(isSentence(e.getMessage()), "the evaluation ends in no sentence: " + e.getMessage());
+        } catch (RuntimeException raw) {
+            laws.hold(false, "the evaluation ends in " + raw + " at " + raw.getStackTrace()[0]);
+        }
+        return laws.broken;
+    }
+
     static boolean isSentence(String message) {
         return message != null && message.length() > 20 && !RAW.matcher(message).find();
     }
@@ -90,12 +112,7 @@ final class Laws {
         if (plan.verdict() == Verdict.BROKEN) {
             options(plan);
         }
-        for (Limit limit : plan.limits().all()) {
-            hold(Double.isFinite(limit.bound()) && limit.scale() >= 0, limit.key() + " has the bound " + limit.bound());
-            hold(
-                    Double.isFinite(limit.value()) || limit.verdict() == Verdict.BROKEN,
-                    limit.key() + " is kept without a value");
-        }
+        plan.limits().all().forEach(this::limit);
         String line = plan.verdictLine();
         hold(
                 line.contains(QuantityKind.POWER.text(plan.stated().power(), UnitSystem.US))
@@ -106,6 +123,13 @@ final class Laws {
             directions(plan.setup(), plan.stated());
         }
         plan.outcomes().forEach(this::supply);
+    }
+
+    private void limit(Limit limit) {
+        hold(Double.isFinite(limit.bound()) && limit.scale() >= 0, limit.key() + " has the bound " + limit.bound());
+        hold(
+                Double.isFinite(limit.value()) || limit.verdict() == Verdict.BROKEN,
+                limit.key() + " is kept without a value");
     }
 
     /** One pressure and one pump limit where both fuels come from one rail; two of each where not. */
