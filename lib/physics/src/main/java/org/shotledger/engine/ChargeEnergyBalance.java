@@ -1,5 +1,6 @@
 package org.shotledger.engine;
 
+import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import org.shotledger.engine.Intake.FuelSupplied;
 import org.shotledger.fuel.Fuel;
@@ -131,9 +132,15 @@ final class ChargeEnergyBalance {
             t = next;
             f = g;
         }
-        throw new IllegalArgumentException("The charge has no balance between " + COLDEST + " K and " + HOTTEST
-                + " K with " + in.nitrousFlow() + " kg/s of nitrous oxide into " + volume
-                + " m3/s at " + in.pressure() + " Pa; use less nitrous oxide or more speed or pressure.");
+        throw new IllegalArgumentException(String.format(
+                Locale.ROOT,
+                "The charge has no balance between %.0f K and %.0f K with %.4g kg/s of nitrous oxide into %.3g m3/s at %.0f"
+                        + " kPa; use less nitrous oxide or more speed or pressure.",
+                COLDEST,
+                HOTTEST,
+                in.nitrousFlow(),
+                volume,
+                in.pressure() / 1e3));
     }
 
     /** Enthalpy brought in less enthalpy at the mixture's temperature, W; falls with temperature. */

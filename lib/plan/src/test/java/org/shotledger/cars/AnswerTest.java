@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -27,9 +29,9 @@ class AnswerTest {
     private static final int CARS = Integer.getInteger("shotledger.cars", 5);
     private static final long SEED = Long.getLong("shotledger.cars.seed", 1);
     private static final int MUTANTS = 2;
-    private static final int EVALUATED = Integer.getInteger("shotledger.evaluated", 100);
+    private static final int EVALUATED = Integer.getInteger("shotledger.evaluated", 2000);
     /** Mutants are cheap beside a car, whose first sheet is fitted to its pull. */
-    private static final int OF_EACH = 8;
+    private static final int OF_EACH = 10;
 
     @Test
     void a_drawn_car_and_its_mutants_get_an_answer_that_holds(@TempDir Path folder) {
@@ -68,32 +70,41 @@ class AnswerTest {
         assertTrue(refused <= 0.1 * CARS, refused + " of the drawn cars are refused");
     }
 
-    /** Cars, mutants and setups by the hundred: what is evaluated holds, whether a plan would choose it or not. */
+    /** Cars, mutants and setups by the thousand: what is evaluated holds, whether a plan would choose it or not. */
     @Test
     void any_setup_of_any_car_gets_an_outcome_that_holds(@TempDir Path folder) {
-        List<String> broken = new ArrayList<>();
-        int evaluated = 0;
-        for (int i = 0; evaluated < EVALUATED; i++) {
-            CarLot lot = new CarLot(SEED + 1_000_000 + i);
-            Job car;
-            try {
-                car = lot.car(folder.resolve("car" + i));
-            } catch (IllegalArgumentException e) {
-                assertTrue(Laws.isSentence(e.getMessage()), e.getMessage());
-                continue;
+        List<String> broken = Collections.synchronizedList(new ArrayList<>());
+        int evaluated = IntStream.range(0, EVALUATED / OF_EACH)
+                .parallel()
+                .map(car -> evaluated(SEED + 1_000_000 + car, folder, broken))
+                .sum();
+        System.out.println(evaluated + " cars and mutants evaluated; " + broken.size() + " laws broken");
+        assertTrue(broken.isEmpty(), () -> String.join("\n", broken));
+        assertTrue(evaluated >= EVALUATED / 2, evaluated + " sheets only had an outcome");
+    }
+
+    private static int evaluated(long seed, Path folder, List<String> broken) {
+        CarLot lot = new CarLot(seed);
+        Job car;
+        try {
+            car = lot.car(folder.resolve("car" + seed));
+        } catch (IllegalArgumentException e) {
+            if (!Laws.isSentence(e.getMessage())) {
+                broken.add("seed " + seed + " is refused by no sentence: " + e.getMessage());
             }
-            for (int m = 0; m < OF_EACH; m++) {
-                List<CarLot.Change> changes = m == 0 ? List.of() : lot.changes(car);
-                Optional<Job> job = Laws.mutant(car, changes, broken);
-                if (job.isPresent()) {
-                    evaluated++;
-                    Setup setup = lot.setup(job.get());
-                    broken.addAll(Laws.of(job.get(), setup, "seed " + (SEED + 1_000_000 + i) + " " + changes + " " + setup.jets()));
-                }
+            return 0;
+        }
+        int evaluated = 0;
+        for (int m = 0; m < OF_EACH; m++) {
+            List<CarLot.Change> changes = m == 0 ? List.of() : lot.changes(car);
+            Optional<Job> job = Laws.mutant(car, changes, broken);
+            if (job.isPresent()) {
+                Setup setup = lot.setup(job.get());
+                broken.addAll(Laws.of(job.get(), setup, m, "seed " + seed + " " + changes + " " + setup.jets()));
+                evaluated++;
             }
         }
-        System.out.println(evaluated + " evaluated; " + broken.size() + " laws broken");
-        assertTrue(broken.isEmpty(), () -> String.join("\n", broken));
+        return evaluated;
     }
 
     /** Sheets that once ended in an exception, a false diagnosis or a plan that a kept one of its own options belied. */
