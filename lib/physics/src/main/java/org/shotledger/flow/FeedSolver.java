@@ -69,7 +69,9 @@ final class FeedSolver {
 
     /** The flow; a good guess, such as that of a neighbouring state, saves half of the marches. */
     static double massFlow(FeedPath path, FluidState start, double downstreamPressure, double near) {
-        return still(path, start, downstreamPressure) ? 0 : new FeedSolver(path, start, downstreamPressure).search(near);
+        return still(path, start, downstreamPressure)
+                ? 0
+                : new FeedSolver(path, start, downstreamPressure).search(near);
     }
 
     static Solution solve(FeedPath path, FluidState start, double downstreamPressure) {

@@ -57,8 +57,7 @@ final class ShotSearch {
                     DoubleUnaryOperator power =
                             w -> weigh(level, w, mixture).map(Weighed::power).orElse(Double.NaN);
                     double atLow = last.isPresent() ? last.get().power : power.applyAsDouble(low);
-                    double flow =
-                            Rising.meet(power, wanted, low, atLow, high, now.get().power, CLOSE * high);
+                    double flow = Rising.meet(power, wanted, low, atLow, high, now.get().power, CLOSE * high);
                     return weigh(level, flow, mixture).map(w -> candidate(level, w));
                 }
                 last = now;
