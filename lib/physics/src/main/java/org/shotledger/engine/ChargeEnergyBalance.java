@@ -5,6 +5,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.shotledger.engine.Intake.FuelSupplied;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.FuelVapour;
+import org.shotledger.fuel.FuelVapour.Room;
 import org.shotledger.fuel.FuelVapour.Shares;
 import org.shotledger.fuel.Oxidisers;
 import org.shotledger.gas.DryAir;
@@ -70,18 +71,19 @@ final class ChargeEnergyBalance {
 
     /** Shares of both fuels that are vapour at a temperature: those stated, as far as the gas can hold them. */
     Shares evaporated(double temperature) {
-        Shares once = within(stated, temperature);
-        // the room that vapour takes decides how much main fuel comes with the air; once more with what is vapour is
-        // enough
-        return once.equals(stated) ? stated : within(once, temperature);
-    }
-
-    private Shares within(Shares room, double temperature) {
         if (stated.main() == 0 && stated.extra() == 0) {
             return stated;
         }
-        double main = dryAir(temperature, room) * fuelPerAir;
-        Shares possible = vapour.possible(main, in.nitrousFuelFlow(), gas(temperature), temperature, in.pressure());
+        Room room = vapour.room(gas(temperature), temperature, in.pressure());
+        Shares once = within(room, stated, temperature);
+        // the space that vapour takes decides how much main fuel comes with the air; once more with what is vapour is
+        // enough
+        return once.equals(stated) ? stated : within(room, once, temperature);
+    }
+
+    private Shares within(Room room, Shares evaporated, double temperature) {
+        double main = dryAir(temperature, evaporated) * fuelPerAir;
+        Shares possible = room.possible(main, in.nitrousFuelFlow());
         boolean all =
                 possible.main() >= stated.main() && (possible.extra() >= stated.extra() || in.nitrousFuelFlow() == 0);
         return all
@@ -104,7 +106,7 @@ final class ChargeEnergyBalance {
     /** The temperature at which the enthalpies balance: with the stated shares where the gas can hold them there, else with fewer. */
     double temperature() {
         double coldest = surplus(COLDEST, stated) > 0 ? balance(in.airTemperature(), t -> surplus(t, stated)) : COLDEST;
-        return coldest > COLDEST && within(stated, coldest).equals(stated)
+        return coldest > COLDEST && evaporated(coldest).equals(stated)
                 ? coldest
                 : balance(Math.max(START, coldest), t -> surplus(t, evaporated(t)));
     }
