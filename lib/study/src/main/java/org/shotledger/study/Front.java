@@ -1,6 +1,7 @@
 package org.shotledger.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -18,10 +19,17 @@ final class Front {
     /** Grain of margin, and of power and nitrous as a share of the plan's own: our choice, below what a dynamometer tells. */
     static final double GRAIN = 0.0025;
 
+    /** Boxes of power that have a floor, up to five times the whole: our choice. */
+    private static final int BOXES = 2000;
+
     private final double power;
     private final double nitrous;
     private final Map<Box, Ranked> members = new HashMap<>();
     private final Ranked[] ends = new Ranked[3];
+    /** Nitrous flow turned to, and by box of power the margin below which it has nothing new. */
+    private double flow;
+
+    private final double[] floor = new double[BOXES];
 
     private record Box(long power, long margin, long nitrous) {
         boolean covers(Box other) {
@@ -40,8 +48,35 @@ final class Front {
         this.nitrous = nitrous;
     }
 
+    /** Turns to combinations with another nitrous flow, kg/s. */
+    void turn(double nitrousFlow) {
+        flow = nitrousFlow;
+        Arrays.fill(floor, Double.NEGATIVE_INFINITY);
+    }
+
+    /**
+     * Whether a combination with the flow turned to may be worth an offer; most are not, and to know that costs next to nothing.
+     *
+     * @param margin least relative margin
+     * @param watts power
+     */
+    boolean mayWant(double margin, double watts) {
+        int box = (int) (watts / power / GRAIN);
+        return box >= BOXES
+                || margin >= floor[box]
+                || watts >= ends[0].power()
+                || margin >= ends[1].margin()
+                || flow < ends[2].nitrous()
+                || (flow == ends[2].nitrous() && margin >= ends[2].margin());
+    }
+
     void offer(Ranked ranked) {
         offerEnds(ranked);
+        raiseFloor(ranked);
+        enter(ranked);
+    }
+
+    private void enter(Ranked ranked) {
         Box box = box(ranked, GRAIN);
         Ranked same = members.get(box);
         if (same == null) {
@@ -52,6 +87,14 @@ final class Front {
         }
         if (same == null || order().compare(ranked, same) < 0) {
             members.put(box, ranked);
+        }
+    }
+
+    /** Below a margin box, and at no more power, whatever has this flow is covered. */
+    private void raiseFloor(Ranked ranked) {
+        double edge = GRAIN * Math.floor(ranked.margin() / GRAIN);
+        for (int box = (int) Math.min(BOXES - 1, ranked.power() / power / GRAIN); box >= 0 && floor[box] < edge; box--) {
+            floor[box] = edge;
         }
     }
 
@@ -87,7 +130,7 @@ final class Front {
     }
 
     void add(Front other) {
-        other.members.values().forEach(this::offer);
+        other.members.values().forEach(this::enter);
         for (Ranked end : other.ends) {
             if (end != null) {
                 offerEnds(end);

@@ -3,158 +3,217 @@ package org.shotledger.study;
 import java.util.Arrays;
 
 /**
- * Combinations that differ in the fuel circuit alone, at one engine setting, bottle temperature and nitrous jet.
+ * Combinations that differ in the fuel circuit alone: one engine setting, bottle temperature and nitrous jet.
  *
- * <p>First the tables of every case and site are brought to this nitrous flow, which leaves the nitrous fuel as the only variable.
- * Then each circuit takes from them the least margin, and the power and mixture of the stated case. Nothing is made in the loops.
+ * <p>The tables of every case and site ("spot") are brought to this nitrous flow, which leaves the nitrous fuel as the only variable: each
+ * limit at each spot is one curve over it, made of cubics. The circuits are gone through in tiles that pass much the same fuel. For a
+ * tile most curves lie wholly above another one; only the few that do not are looked at circuit by circuit.
  */
 final class Row {
-    /** A limit this much further off than the closest may be at worst is not looked at: what the cubics may overshoot. */
-    private static final double OVERSHOOT = 0.02;
+    /** Number of the curve of a spot that tells where the models have no answer. */
+    private static final int UNANSWERED = Engine.MARGINS;
 
     private final Sweep sweep;
+    private final Circuits circuits;
+    /** By spot: by channel and fuel node. */
     private final double[][] table;
-    private final int[][] looked;
-    /** By circuit. */
-    final double[] margin;
 
-    final double[] power;
-    final double[] lambda;
-    /** Number of the deciding limit, and of its case. */
-    final int[] limit;
+    private final double[] cubics;
+    private final Curves all;
+    private final Curves ofRow;
+    private final Curves ofTile;
+    private final double[] low;
+    private Closest fixed = Closest.NONE;
 
-    final int[] at;
+    /** Of the tile at hand: least margin, number of its limit, power at the wheels in the stated case, W. */
+    final double[] margin = new double[Circuits.TILE];
 
-    Row(Sweep sweep, int circuits) {
+    final int[] limit = new int[Circuits.TILE];
+    final double[] power = new double[Circuits.TILE];
+
+    /** Curves by the number {@code spot * (UNANSWERED + 1) + channel}. */
+    private static final class Curves {
+        final int[] curve;
+        int count;
+
+        Curves(int most) {
+            curve = new int[most];
+        }
+    }
+
+    Row(Sweep sweep, Circuits circuits) {
         this.sweep = sweep;
-        this.table = new double[sweep.spots.length][];
-        this.looked = new int[sweep.spots.length][];
-        this.margin = new double[circuits];
-        this.power = new double[circuits];
-        this.lambda = new double[circuits];
-        this.limit = new int[circuits];
-        this.at = new int[circuits];
+        this.circuits = circuits;
+        int nodes = sweep.engine.fuel().count();
+        table = new double[sweep.spots.size()][Engine.CHANNELS * nodes];
+        cubics = new double[Lattice.ORDER * nodes];
+        int most = table.length * (UNANSWERED + 1);
+        all = new Curves(most);
+        Arrays.setAll(all.curve, i -> i);
+        all.count = most;
+        ofRow = new Curves(most);
+        ofTile = new Curves(most);
+        low = new double[most];
     }
 
-    void fill(BottleSide.Row row) {
-        begin(row);
-        for (int s = 0; s < sweep.spots.length; s++) {
-            table[s] = atFlow(sweep.spots[s], row);
-        }
-        choose();
-        for (int s = 0; s < sweep.spots.length; s++) {
-            judge(s);
-        }
-    }
-
-    /** What bottle, circuit and closed solenoids allow. */
-    private void begin(BottleSide.Row row) {
-        Arrays.fill(power, 0);
-        Arrays.fill(lambda, Double.NaN);
-        for (int k = 0; k < margin.length; k++) {
-            margin[k] = row.margin();
-            limit[k] = row.limit();
-            at[k] = row.at();
-            lower(k, sweep.fuel.margin()[k], sweep.fuel.limit()[k], sweep.fuel.at()[k]);
-            lower(k, sweep.closed.margin, sweep.closed.limit, sweep.closed.at);
-        }
-    }
-
-    private void lower(int k, double other, int which, int where) {
-        if (other < margin[k]) {
-            margin[k] = other;
-            limit[k] = which;
-            at[k] = where;
-        }
-    }
-
-    /** A site's table at one nitrous flow and enthalpy: what is left is by fuel node and channel. */
-    private double[] atFlow(Sweep.Spot spot, BottleSide.Row row) {
-        Engine engine = sweep.engine;
-        double[] values = engine.values()[spot.site()];
-        double flow = row.flow()[spot.at()];
-        double[] w = new double[Lattice.ORDER];
-        engine.nitrous().weights(flow, w);
-        double warm =
-                (row.enthalpy()[spot.at()] - engine.enthalpy()[0]) / (engine.enthalpy()[1] - engine.enthalpy()[0]);
-        int line = engine.fuel().count() * Engine.CHANNELS;
-        double[] left = new double[line];
-        for (int h = 0; h < 2; h++) {
-            for (int i = 0; i < Lattice.ORDER; i++) {
-                double weight = w[i] * (h == 0 ? 1 - warm : warm);
-                int from = (h * engine.nitrous().count() + engine.nitrous().node(flow) + i) * line;
-                for (int j = 0; j < line; j++) {
-                    left[j] += weight * values[from + j];
-                }
-            }
-        }
-        return left;
-    }
-
-    /** Which limits can be the closest at all: those whose best place in the table is closer than the worst of any other. */
-    private void choose() {
-        double ceiling = Double.POSITIVE_INFINITY;
-        for (double[] left : table) {
-            for (int c = 0; c < Engine.MARGINS; c++) {
-                ceiling = Math.min(ceiling, extreme(left, c, 1));
-            }
-        }
+    /** Turns to a bottle temperature and nitrous jet. */
+    void begin(BottleSide.Row row) {
+        fixed = row.closest().or(sweep.closed);
         for (int s = 0; s < table.length; s++) {
-            int[] some = new int[Engine.MARGINS];
-            int count = 0;
-            for (int c = 0; c < Engine.MARGINS; c++) {
-                if (!(-extreme(table[s], c, -1) > ceiling + OVERSHOOT)) {
-                    some[count++] = c;
-                }
+            Sweep.Spot spot = sweep.spots.get(s);
+            sweep.engine.at(spot.site(), row.flow()[spot.at()], row.enthalpy()[spot.at()], table[s]);
+        }
+        choose(all, ofRow, Circuits.ALL);
+    }
+
+    /** Judges the circuits of a tile. */
+    void judge(int tile) {
+        int from = tile * Circuits.TILE;
+        int count = circuits.size(tile);
+        for (int k = 0; k < count; k++) {
+            boolean own = circuits.margin()[from + k] < fixed.margin();
+            margin[k] = own ? circuits.margin()[from + k] : fixed.margin();
+            limit[k] = own ? circuits.limit()[from + k] : fixed.limit();
+        }
+        choose(ofRow, ofTile, tile);
+        for (int i = 0; i < ofTile.count; i++) {
+            int s = ofTile.curve[i] / (UNANSWERED + 1);
+            int channel = ofTile.curve[i] % (UNANSWERED + 1);
+            if (channel == UNANSWERED) {
+                unanswered(s, tile);
+                lower(place(s), from, count, sweep.names.noAnswer());
+            } else {
+                cubics(s, channel, Engine.FAR, tile);
+                lower(place(s), from, count, channel);
             }
-            looked[s] = Arrays.copyOf(some, count);
+        }
+        Arrays.fill(power, 0, count, 0);
+        for (int s : sweep.stated) {
+            cubics(s, Engine.POWER, 0, tile);
+            raise(place(s), from, count);
         }
     }
 
-    private static double extreme(double[] left, int channel, int sign) {
-        double most = Double.NEGATIVE_INFINITY;
-        for (int i = channel; i < left.length; i += Engine.CHANNELS) {
-            if (Double.isNaN(left[i])) {
-                return Double.POSITIVE_INFINITY;
+    /**
+     * Of some curves those that can be the lowest somewhere in a tile: a curve is nowhere below its lowest node, or above its highest, by
+     * more than what a cubic overshoots.
+     */
+    private void choose(Curves some, Curves chosen, int tile) {
+        int nodes = sweep.engine.fuel().count();
+        double ceiling = fixed.margin();
+        for (int i = 0; i < some.count; i++) {
+            int s = some.curve[i] / (UNANSWERED + 1);
+            int channel = some.curve[i] % (UNANSWERED + 1);
+            int from = sweep.engine.fuel().start((double) circuits.first(mouth(s), tile));
+            int to = sweep.engine.fuel().start((double) circuits.last(mouth(s), tile)) + Lattice.ORDER;
+            // every limit of a point that is not answered has no value
+            int offset = channel == UNANSWERED ? 0 : channel * nodes;
+            double least = Double.POSITIVE_INFINITY;
+            double most = Double.NEGATIVE_INFINITY;
+            boolean whole = true;
+            for (int j = offset + from; j < offset + to; j++) {
+                double is = table[s][j];
+                whole &= is == is; // not where it is no number
+                least = is < least ? is : least;
+                most = is > most ? is : most;
             }
-            most = Math.max(most, sign * left[i]);
+            double slack = Lattice.OVERSHOOT * (most - least);
+            if (channel == UNANSWERED) {
+                low[i] = whole ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
+            } else {
+                low[i] = least - slack;
+                ceiling = whole ? Math.min(ceiling, most + slack) : ceiling;
+            }
         }
-        return most;
+        chosen.count = 0;
+        for (int i = 0; i < some.count; i++) {
+            if (low[i] < ceiling) {
+                chosen.curve[chosen.count++] = some.curve[i];
+            }
+        }
     }
 
-    private void judge(int s) {
-        Sweep.Spot spot = sweep.spots[s];
-        if (looked[s].length == 0 && spot.at() != 0) {
-            return;
+    private int mouth(int spot) {
+        return sweep.fuel.mouth()[sweep.spots.get(spot).site()];
+    }
+
+    private double[] place(int spot) {
+        return circuits.place()[mouth(spot)];
+    }
+
+    /** The cubics of a channel where the tile is. */
+    private void cubics(int spot, int channel, double absent, int tile) {
+        Lattice fuel = sweep.engine.fuel();
+        int first = circuits.first(mouth(spot), tile);
+        int last = circuits.last(mouth(spot), tile);
+        fuel.cubics(table[spot], channel * fuel.count(), first, last, absent, cubics);
+    }
+
+    /** The same for the curve that is far off where a spot is answered, and broken where it is not. */
+    private void unanswered(int spot, int tile) {
+        Arrays.fill(cubics, 0);
+        for (int j = circuits.first(mouth(spot), tile); j <= circuits.last(mouth(spot), tile); j++) {
+            boolean answered = Lattice.answered(table[spot], j);
+            cubics[Lattice.ORDER * j] = answered ? Engine.FAR : Double.NEGATIVE_INFINITY;
         }
-        double[] left = table[s];
-        double[] flows = sweep.fuel.flow()[spot.site()];
-        double[] w = new double[Lattice.ORDER];
-        for (int k = 0; k < margin.length; k++) {
-            sweep.engine.fuel().weights(flows[k], w);
-            int node = sweep.engine.fuel().node(flows[k]) * Engine.CHANNELS;
-            for (int c : looked[s]) {
-                double is = value(left, node + c, w);
-                if (Double.isNaN(is)) {
-                    lower(k, Double.NEGATIVE_INFINITY, sweep.names.noAnswer(), spot.at());
-                } else {
-                    lower(k, is, c, spot.at());
-                }
-            }
-            if (spot.at() == 0) {
-                double gives = value(left, node + Engine.POWER, w);
-                if (gives > power[k]) {
-                    power[k] = gives;
-                    lambda[k] = value(left, node + Engine.LAMBDA, w);
-                }
+    }
+
+    /** The inner loop: the least of what is known and one more curve. */
+    private void lower(double[] place, int from, int count, int number) {
+        double[] c = cubics;
+        double[] least = margin;
+        int[] whose = limit;
+        for (int k = 0; k < count; k++) {
+            double at = place[from + k];
+            int node = (int) at;
+            double t = at - node;
+            int i = Lattice.ORDER * node;
+            double is = c[i] + t * (c[i + 1] + t * (c[i + 2] + t * c[i + 3]));
+            if (is < least[k]) {
+                least[k] = is;
+                whose[k] = number;
             }
         }
     }
 
-    private static double value(double[] left, int at, double[] w) {
-        return w[0] * left[at]
-                + w[1] * left[at + Engine.CHANNELS]
-                + w[2] * left[at + 2 * Engine.CHANNELS]
-                + w[3] * left[at + 3 * Engine.CHANNELS];
+    /** The same for the largest power. */
+    private void raise(double[] place, int from, int count) {
+        double[] c = cubics;
+        double[] most = power;
+        for (int k = 0; k < count; k++) {
+            double at = place[from + k];
+            int node = (int) at;
+            double t = at - node;
+            int i = Lattice.ORDER * node;
+            most[k] = Math.max(most[k], c[i] + t * (c[i + 1] + t * (c[i + 2] + t * c[i + 3])));
+        }
+    }
+
+    /**
+     * Mixture of all streams at the strongest site of the stated case.
+     *
+     * @param k position of the circuit
+     * @return lambda; NaN where there is none
+     */
+    double lambda(int k) {
+        double most = 0;
+        double lambda = Double.NaN;
+        for (int s : sweep.stated) {
+            double is = value(s, Engine.POWER, place(s)[k]);
+            if (is > most) {
+                most = is;
+                lambda = value(s, Engine.LAMBDA, place(s)[k]);
+            }
+        }
+        return lambda;
+    }
+
+    private double value(int spot, int channel, double place) {
+        Lattice fuel = sweep.engine.fuel();
+        int node = (int) place;
+        fuel.cubics(table[spot], channel * fuel.count(), node, node, Double.NaN, cubics);
+        double t = place - node;
+        int i = Lattice.ORDER * node;
+        return cubics[i] + t * (cubics[i + 1] + t * (cubics[i + 2] + t * cubics[i + 3]));
     }
 }
