@@ -12,14 +12,12 @@ import java.util.stream.IntStream;
  * @param place where the nitrous fuel flow of a circuit lies among the engine's nodes, by mouth and circuit
  * @param margin closest limit of the circuit itself
  * @param limit its number
- * @param range the lowest and highest node below a place, by mouth, of all tiles and then of each
+ * @param range the lowest and highest place, by mouth and tile
  */
 @SuppressWarnings("ArrayRecordComponent") // read only and never compared
-record Circuits(int[] number, double[][] place, double[] margin, int[] limit, int[][] range) {
+record Circuits(int[] number, double[][] place, double[] margin, int[] limit, double[][] range) {
     /** Circuits of a tile: their arrays stay in the processor's caches. */
-    static final int TILE = 512;
-    /** Stands for all tiles. */
-    static final int ALL = -1;
+    static final int TILE = 1024;
 
     int count() {
         return number.length;
@@ -34,14 +32,14 @@ record Circuits(int[] number, double[][] place, double[] margin, int[] limit, in
         return Math.min(TILE, count() - tile * TILE);
     }
 
-    /** The lowest node that a circuit of a tile lies above. */
-    int first(int mouth, int tile) {
-        return range[mouth][2 * (tile + 1)];
+    /** The lowest place of a tile's circuits. */
+    double first(int mouth, int tile) {
+        return range[mouth][2 * tile];
     }
 
     /** The highest. */
-    int last(int mouth, int tile) {
-        return range[mouth][2 * (tile + 1) + 1];
+    double last(int mouth, int tile) {
+        return range[mouth][2 * tile + 1];
     }
 
     /** How many circuits a space has. */
@@ -59,7 +57,7 @@ record Circuits(int[] number, double[][] place, double[] margin, int[] limit, in
                 new double[side.cell().length][to - from],
                 new double[to - from],
                 new int[to - from],
-                new int[side.cell().length][]);
+                new double[side.cell().length][]);
         for (int k = 0; k < some.count(); k++) {
             some.find(space, from + k, k, holes, pressures);
         }
@@ -145,22 +143,16 @@ record Circuits(int[] number, double[][] place, double[] margin, int[] limit, in
         }
     }
 
-    private int[] range(double[] places) {
-        int[] nodes = new int[2 * (tiles() + 1)];
-        nodes[0] = Integer.MAX_VALUE;
+    private double[] range(double[] places) {
+        double[] ends = new double[2 * tiles()];
         for (int tile = 0; tile < tiles(); tile++) {
-            double least = Double.POSITIVE_INFINITY;
-            double most = 0;
+            ends[2 * tile] = Double.POSITIVE_INFINITY;
             for (int k = tile * TILE; k < tile * TILE + size(tile); k++) {
-                least = Math.min(least, places[k]);
-                most = Math.max(most, places[k]);
+                ends[2 * tile] = Math.min(ends[2 * tile], places[k]);
+                ends[2 * tile + 1] = Math.max(ends[2 * tile + 1], places[k]);
             }
-            nodes[2 * (tile + 1)] = (int) least;
-            nodes[2 * (tile + 1) + 1] = (int) most;
-            nodes[0] = Math.min(nodes[0], (int) least);
-            nodes[1] = Math.max(nodes[1], (int) most);
         }
-        return nodes;
+        return ends;
     }
 
     private void lower(int k, double other, int which) {

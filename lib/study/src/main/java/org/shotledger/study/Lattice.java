@@ -69,13 +69,11 @@ record Lattice(double step, int first, int count) {
      * 0 to 1. Where only the two nodes at its ends have a value it is the straight line between them, where they have none it is absent.
      *
      * @param values at the nodes, from an offset on; NaN where there is none
-     * @param from first interval that is wanted
-     * @param to last interval that is wanted
      * @param absent what stands where there is no value
      * @param cubics four coefficients for each interval
      */
-    void cubics(double[] values, int offset, int from, int to, double absent, double[] cubics) {
-        for (int j = from; j <= to; j++) {
+    void cubics(double[] values, int offset, double absent, double[] cubics) {
+        for (int j = 0; j < count - 1; j++) {
             int start = start((double) j);
             int at = offset + start;
             double y0 = values[at];
@@ -102,6 +100,16 @@ record Lattice(double step, int first, int count) {
         boolean answered = answered(values, at);
         cubics[to] = answered ? values[at] : absent;
         cubics[to + 1] = answered ? values[at + 1] - values[at] : 0;
+    }
+
+    /** The value of the cubic at a place; NaN where there is none. */
+    double value(double[] values, int offset, double place) {
+        double[] cubics = new double[ORDER * (count - 1)];
+        cubics(values, offset, Double.NaN, cubics);
+        int node = (int) place;
+        double t = place - node;
+        int i = ORDER * node;
+        return cubics[i] + t * (cubics[i + 1] + t * (cubics[i + 2] + t * cubics[i + 3]));
     }
 
     /** Whether what lies between a node and the next has a value. */

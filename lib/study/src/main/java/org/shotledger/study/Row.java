@@ -15,14 +15,15 @@ final class Row {
 
     private final Sweep sweep;
     private final Circuits circuits;
+    private final Lattice fuel;
     /** By spot: by channel and fuel node. */
     private final double[][] table;
 
-    private final double[] cubics;
-    private final Curves all;
-    private final Curves ofRow;
-    private final Curves ofTile;
-    private final double[] low;
+    /** The curves that can be the closest for some circuit: mouth of the spot, number of the limit, cubics. */
+    private final Curves margins;
+    /** Power at the sites of the stated case. */
+    private final Curves powers;
+
     private Closest fixed = Closest.NONE;
 
     /** Of the tile at hand: least margin, number of its limit, power at the wheels in the stated case, W. */
@@ -31,29 +32,13 @@ final class Row {
     final int[] limit = new int[Circuits.TILE];
     final double[] power = new double[Circuits.TILE];
 
-    /** Curves by the number {@code spot * (UNANSWERED + 1) + channel}. */
-    private static final class Curves {
-        final int[] curve;
-        int count;
-
-        Curves(int most) {
-            curve = new int[most];
-        }
-    }
-
     Row(Sweep sweep, Circuits circuits) {
         this.sweep = sweep;
         this.circuits = circuits;
-        int nodes = sweep.engine.fuel().count();
-        table = new double[sweep.spots.size()][Engine.CHANNELS * nodes];
-        cubics = new double[Lattice.ORDER * nodes];
-        int most = table.length * (UNANSWERED + 1);
-        all = new Curves(most);
-        Arrays.setAll(all.curve, i -> i);
-        all.count = most;
-        ofRow = new Curves(most);
-        ofTile = new Curves(most);
-        low = new double[most];
+        this.fuel = sweep.engine.fuel();
+        this.table = new double[sweep.spots.size()][Engine.CHANNELS * fuel.count()];
+        this.margins = new Curves(table.length * (UNANSWERED + 1), fuel);
+        this.powers = new Curves(sweep.stated.length, fuel);
     }
 
     /** Turns to a bottle temperature and nitrous jet. */
@@ -63,7 +48,49 @@ final class Row {
             Sweep.Spot spot = sweep.spots.get(s);
             sweep.engine.at(spot.site(), row.flow()[spot.at()], row.enthalpy()[spot.at()], table[s]);
         }
-        choose(all, ofRow, Circuits.ALL);
+        double ceiling = ceiling();
+        margins.clear();
+        for (int s = 0; s < table.length; s++) {
+            for (int channel = 0; channel < Engine.MARGINS; channel++) {
+                if (extreme(s, channel, -1) < ceiling) {
+                    margins.add(mouth(s), channel, table[s], channel * fuel.count(), Engine.FAR);
+                }
+            }
+            if (Double.isNaN(extreme(s, 0, 1))) {
+                margins.addUnanswered(mouth(s), sweep.names.noAnswer(), table[s]);
+            }
+        }
+        powers.clear();
+        for (int s : sweep.stated) {
+            powers.add(mouth(s), Engine.POWER, table[s], Engine.POWER * fuel.count(), 0);
+        }
+    }
+
+    /** What no circuit has more margin than: the highest that the lowest curve can be. */
+    private double ceiling() {
+        double ceiling = fixed.margin();
+        for (int s = 0; s < table.length; s++) {
+            for (int channel = 0; channel < Engine.MARGINS; channel++) {
+                double most = extreme(s, channel, 1);
+                ceiling = most < ceiling ? most : ceiling;
+            }
+        }
+        return ceiling;
+    }
+
+    /** The most (sign 1; NaN where one is not answered) or the least (sign -1, of those that are) that a curve can be. */
+    private double extreme(int s, int channel, int sign) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        boolean whole = true;
+        for (int i = channel * fuel.count(); i < (channel + 1) * fuel.count(); i++) {
+            double is = table[s][i];
+            least = is < least ? is : least;
+            most = is > most ? is : most;
+            whole &= !Double.isNaN(is);
+        }
+        double slack = Lattice.OVERSHOOT * (most - least);
+        return sign < 0 ? least - slack : whole ? most + slack : Double.NaN;
     }
 
     /** Judges the circuits of a tile. */
@@ -75,60 +102,19 @@ final class Row {
             margin[k] = own ? circuits.margin()[from + k] : fixed.margin();
             limit[k] = own ? circuits.limit()[from + k] : fixed.limit();
         }
-        choose(ofRow, ofTile, tile);
-        for (int i = 0; i < ofTile.count; i++) {
-            int s = ofTile.curve[i] / (UNANSWERED + 1);
-            int channel = ofTile.curve[i] % (UNANSWERED + 1);
-            if (channel == UNANSWERED) {
-                unanswered(s, tile);
-                lower(place(s), from, count, sweep.names.noAnswer());
-            } else {
-                cubics(s, channel, Engine.FAR, tile);
-                lower(place(s), from, count, channel);
+        margins.look(circuits, tile);
+        double ceiling = Math.min(fixed.margin(), margins.leastHigh());
+        for (int i = 0; i < margins.count; i++) {
+            if (margins.low[i] < ceiling) {
+                lower(margins.cubics[i], circuits.place()[margins.mouth[i]], from, count, margins.number[i]);
             }
         }
+        powers.look(circuits, tile);
         Arrays.fill(power, 0, count, 0);
-        for (int s : sweep.stated) {
-            cubics(s, Engine.POWER, 0, tile);
-            raise(place(s), from, count);
-        }
-    }
-
-    /**
-     * Of some curves those that can be the lowest somewhere in a tile: a curve is nowhere below its lowest node, or above its highest, by
-     * more than what a cubic overshoots.
-     */
-    private void choose(Curves some, Curves chosen, int tile) {
-        int nodes = sweep.engine.fuel().count();
-        double ceiling = fixed.margin();
-        for (int i = 0; i < some.count; i++) {
-            int s = some.curve[i] / (UNANSWERED + 1);
-            int channel = some.curve[i] % (UNANSWERED + 1);
-            int from = sweep.engine.fuel().start((double) circuits.first(mouth(s), tile));
-            int to = sweep.engine.fuel().start((double) circuits.last(mouth(s), tile)) + Lattice.ORDER;
-            // every limit of a point that is not answered has no value
-            int offset = channel == UNANSWERED ? 0 : channel * nodes;
-            double least = Double.POSITIVE_INFINITY;
-            double most = Double.NEGATIVE_INFINITY;
-            boolean whole = true;
-            for (int j = offset + from; j < offset + to; j++) {
-                double is = table[s][j];
-                whole &= is == is; // not where it is no number
-                least = is < least ? is : least;
-                most = is > most ? is : most;
-            }
-            double slack = Lattice.OVERSHOOT * (most - least);
-            if (channel == UNANSWERED) {
-                low[i] = whole ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
-            } else {
-                low[i] = least - slack;
-                ceiling = whole ? Math.min(ceiling, most + slack) : ceiling;
-            }
-        }
-        chosen.count = 0;
-        for (int i = 0; i < some.count; i++) {
-            if (low[i] < ceiling) {
-                chosen.curve[chosen.count++] = some.curve[i];
+        double floor = powers.mostLow();
+        for (int i = 0; i < powers.count; i++) {
+            if (powers.high[i] >= floor) {
+                raise(powers.cubics[i], circuits.place()[powers.mouth[i]], from, count);
             }
         }
     }
@@ -137,30 +123,8 @@ final class Row {
         return sweep.fuel.mouth()[sweep.spots.get(spot).site()];
     }
 
-    private double[] place(int spot) {
-        return circuits.place()[mouth(spot)];
-    }
-
-    /** The cubics of a channel where the tile is. */
-    private void cubics(int spot, int channel, double absent, int tile) {
-        Lattice fuel = sweep.engine.fuel();
-        int first = circuits.first(mouth(spot), tile);
-        int last = circuits.last(mouth(spot), tile);
-        fuel.cubics(table[spot], channel * fuel.count(), first, last, absent, cubics);
-    }
-
-    /** The same for the curve that is far off where a spot is answered, and broken where it is not. */
-    private void unanswered(int spot, int tile) {
-        Arrays.fill(cubics, 0);
-        for (int j = circuits.first(mouth(spot), tile); j <= circuits.last(mouth(spot), tile); j++) {
-            boolean answered = Lattice.answered(table[spot], j);
-            cubics[Lattice.ORDER * j] = answered ? Engine.FAR : Double.NEGATIVE_INFINITY;
-        }
-    }
-
     /** The inner loop: the least of what is known and one more curve. */
-    private void lower(double[] place, int from, int count, int number) {
-        double[] c = cubics;
+    private void lower(double[] c, double[] place, int from, int count, int number) {
         double[] least = margin;
         int[] whose = limit;
         for (int k = 0; k < count; k++) {
@@ -177,15 +141,17 @@ final class Row {
     }
 
     /** The same for the largest power. */
-    private void raise(double[] place, int from, int count) {
-        double[] c = cubics;
+    private void raise(double[] c, double[] place, int from, int count) {
         double[] most = power;
         for (int k = 0; k < count; k++) {
             double at = place[from + k];
             int node = (int) at;
             double t = at - node;
             int i = Lattice.ORDER * node;
-            most[k] = Math.max(most[k], c[i] + t * (c[i + 1] + t * (c[i + 2] + t * c[i + 3])));
+            double is = c[i] + t * (c[i + 1] + t * (c[i + 2] + t * c[i + 3]));
+            if (is > most[k]) {
+                most[k] = is;
+            }
         }
     }
 
@@ -199,21 +165,13 @@ final class Row {
         double most = 0;
         double lambda = Double.NaN;
         for (int s : sweep.stated) {
-            double is = value(s, Engine.POWER, place(s)[k]);
+            double place = circuits.place()[mouth(s)][k];
+            double is = fuel.value(table[s], Engine.POWER * fuel.count(), place);
             if (is > most) {
                 most = is;
-                lambda = value(s, Engine.LAMBDA, place(s)[k]);
+                lambda = fuel.value(table[s], Engine.LAMBDA * fuel.count(), place);
             }
         }
         return lambda;
-    }
-
-    private double value(int spot, int channel, double place) {
-        Lattice fuel = sweep.engine.fuel();
-        int node = (int) place;
-        fuel.cubics(table[spot], channel * fuel.count(), node, node, Double.NaN, cubics);
-        double t = place - node;
-        int i = Lattice.ORDER * node;
-        return cubics[i] + t * (cubics[i + 1] + t * (cubics[i + 2] + t * cubics[i + 3]));
     }
 }
