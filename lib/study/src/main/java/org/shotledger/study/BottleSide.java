@@ -65,8 +65,7 @@ record BottleSide(List<Row> rows) {
         for (int i = 0; i < flow.length; i++) {
             Case at = cases.get(i);
             double factor = at.factors().of(Factor.NITROUS_FLOW);
-            Outcome day = days.computeIfAbsent(
-                    factor, any -> Evaluate.of(car, setup, at.withBottle(BottleState.LAST)));
+            Outcome day = days.computeIfAbsent(factor, any -> Evaluate.of(car, setup, at.withBottle(BottleState.LAST)));
             closest = closest.or(closest(day, names));
             FluidState liquid = liquid(car, setup, at.bottle(), day);
             double ambient = at.air().pressure();

@@ -63,9 +63,7 @@ record Circuits(int[] number, double[][] place, double[] margin, int[] limit, do
         }
         Weights weights = Weights.of(space, side.pressures());
         some.limits(names, side, weights, holes, pressures);
-        IntStream.range(0, some.place.length)
-                .parallel()
-                .forEach(m -> some.flows(side, weights, m, holes, pressures));
+        IntStream.range(0, some.place.length).parallel().forEach(m -> some.flows(side, weights, m, holes, pressures));
         for (int m = 0; m < some.place.length; m++) {
             some.cell(side.cell()[m], names.of("fuel-cell"), some.place[m]);
             for (int k = 0; k < some.count(); k++) {

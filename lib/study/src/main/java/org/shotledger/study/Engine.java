@@ -75,12 +75,15 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
                 FuelFlow extra = new FuelFlow(fuel.value(f), rail, rail, Double.POSITIVE_INFINITY, false);
                 double[] channels = new double[CHANNELS];
                 try {
-                    fill(channels, car, model.at(
-                            site.rpm(),
-                            site.plenum(setup),
-                            site.mode(),
-                            like.nitrous().times(share),
-                            extra));
+                    fill(
+                            channels,
+                            car,
+                            model.at(
+                                    site.rpm(),
+                                    site.plenum(setup),
+                                    site.mode(),
+                                    like.nitrous().times(share),
+                                    extra));
                 } catch (NoAnswerException none) {
                     Arrays.fill(channels, Double.NaN);
                 }

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.shotledger.study.Rank.Ranked;
 
 /**
@@ -22,6 +23,9 @@ final class Front {
     /** Boxes of power that have a floor, up to five times the whole: our choice. */
     private static final int BOXES = 2000;
 
+    /** Above every sum: at this margin more power is in the front already. */
+    private static final double COVERED = Double.POSITIVE_INFINITY;
+
     private final double power;
     private final double nitrous;
     private final Map<Box, Ranked> members = new HashMap<>();
@@ -30,6 +34,8 @@ final class Front {
     private double flow;
 
     private final double[] floor = new double[BOXES];
+    /** At that margin, the sum below which it has nothing new. */
+    private final double[] sums = new double[BOXES];
 
     private record Box(long power, long margin, long nitrous) {
         boolean covers(Box other) {
@@ -63,11 +69,19 @@ final class Front {
     boolean mayWant(double margin, double watts) {
         int box = (int) (watts / power / GRAIN);
         return box >= BOXES
-                || margin >= floor[box]
+                || margin >= floor[box] && (edge(margin) > floor[box] || sum(margin, watts, flow) >= sums[box])
                 || watts >= ends[0].power()
                 || margin >= ends[1].margin()
                 || flow < ends[2].nitrous()
                 || (flow == ends[2].nitrous() && margin >= ends[2].margin());
+    }
+
+    private static double edge(double margin) {
+        return GRAIN * Math.floor(margin / GRAIN);
+    }
+
+    private double sum(double margin, double watts, double itsFlow) {
+        return watts / power + margin - itsFlow / nitrous;
     }
 
     void offer(Ranked ranked) {
@@ -90,11 +104,19 @@ final class Front {
         }
     }
 
-    /** Below a margin box, and at no more power, whatever has this flow is covered. */
+    /** In the box of power itself only a larger margin or sum is new, at less power only a larger margin. */
     private void raiseFloor(Ranked ranked) {
-        double edge = GRAIN * Math.floor(ranked.margin() / GRAIN);
-        for (int box = (int) Math.min(BOXES - 1, ranked.power() / power / GRAIN); box >= 0 && floor[box] < edge; box--) {
+        double edge = edge(ranked.margin());
+        int own = (int) Math.min(BOXES - 1, ranked.power() / power / GRAIN);
+        if (floor[own] <= edge) {
+            double sum = sum(ranked.margin(), ranked.power(), flow);
+            sums[own] = floor[own] < edge ? sum : Math.max(sum, sums[own]);
+            floor[own] = edge;
+        }
+        // what lies below a box that has nothing new at this margin was dealt with when that box was
+        for (int box = own - 1; box >= 0 && (floor[box] < edge || floor[box] == edge && sums[box] < COVERED); box--) {
             floor[box] = edge;
+            sums[box] = COVERED;
         }
     }
 
@@ -120,7 +142,7 @@ final class Front {
 
     /** Within a box the best sum. */
     private Comparator<Ranked> order() {
-        return Comparator.comparingDouble((Ranked r) -> -(r.power() / power + r.margin() - r.nitrous() / nitrous))
+        return Comparator.comparingDouble((Ranked r) -> -sum(r.margin(), r.power(), r.nitrous()))
                 .thenComparingLong(Ranked::index);
     }
 
@@ -136,6 +158,11 @@ final class Front {
                 offerEnds(end);
             }
         }
+    }
+
+    /** The members, without the ends. */
+    Stream<Ranked> members() {
+        return members.values().stream();
     }
 
     /**

@@ -30,8 +30,7 @@ import org.shotledger.setup.Setup;
  * @param cell share of the fuel cell that a flow of 1 kg/s uses, by mouth
  */
 @SuppressWarnings("ArrayRecordComponent") // read only and never compared
-record FuelSide(
-        int[] mouth, Lattice pressures, double[][] squared, double[][] pump, Closest[] fixed, double[] cell) {
+record FuelSide(int[] mouth, Lattice pressures, double[][] squared, double[][] pump, Closest[] fixed, double[] cell) {
     /** Range of what a regulator can be set to, Pa: that of {@link org.shotledger.supply.Regulator}. */
     static final double LOWEST = 0.5e5;
 
@@ -44,11 +43,8 @@ record FuelSide(
 
     static FuelSide of(Space space, Names names, List<Site> sites, Setup engine) {
         List<Double> bases = space.axes().get(Axis.FUEL_PRESSURE);
-        Lattice pressures = Lattice.over(
-                STEP,
-                Collections.min(bases) - LOWEST,
-                Collections.max(bases) - LOWEST,
-                (int) Math.round((HIGHEST - LOWEST) / STEP));
+        Lattice pressures = Lattice.over(STEP, Collections.min(bases) - LOWEST, Collections.max(bases) - LOWEST, (int)
+                Math.round((HIGHEST - LOWEST) / STEP));
         List<Mouth> all = sites.stream()
                 .map(site -> new Mouth(site.at(), site.plenum(engine)))
                 .toList();

@@ -55,7 +55,10 @@ record Lattice(double step, int first, int count) {
     double[] weights(double place) {
         double u = place - start(place);
         return new double[] {
-            -(u - 1) * (u - 2) * (u - 3) / 6, u * (u - 2) * (u - 3) / 2, -u * (u - 1) * (u - 3) / 2, u * (u - 1) * (u - 2) / 6
+            -(u - 1) * (u - 2) * (u - 3) / 6,
+            u * (u - 2) * (u - 3) / 2,
+            -u * (u - 1) * (u - 3) / 2,
+            u * (u - 1) * (u - 2) / 6
         };
     }
 

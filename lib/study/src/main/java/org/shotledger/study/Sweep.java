@@ -70,6 +70,19 @@ final class Sweep {
         return total;
     }
 
+    /** That of the first mixture, spark and boost, to look at by itself. */
+    static Sweep first(Space space) {
+        Names names = Names.of(space.plan());
+        return new Sweep(
+                space,
+                names,
+                Site.of(space.plan()),
+                BottleSide.of(space, names),
+                new ClosedSide(space.plan()),
+                new long[0],
+                0);
+    }
+
     private Sweep(
             Space space,
             Names names,
@@ -125,20 +138,29 @@ final class Sweep {
     }
 
     private void add(Tally total) {
-        int rows = bottle.rows().size();
         int all = Circuits.of(space);
         for (int from = 0; from < all; from += HELD) {
-            int begin = from;
-            Circuits circuits =
-                    Circuits.of(space, names, fuel, engine.fuel(), begin, Math.min(all, begin + HELD));
-            int parts = (circuits.tiles() + TILES - 1) / TILES;
-            total.add(IntStream.range(0, rows * parts)
-                    .parallel()
-                    .collect(
-                            () -> new Tally(space.plan(), names),
-                            (tally, i) -> add(tally, circuits, begin, i / parts, i % parts * TILES),
-                            Tally::add));
+            total.add(judged(circuits(from, Math.min(all, from + HELD)), from));
         }
+    }
+
+    Circuits circuits(int from, int to) {
+        return Circuits.of(space, names, fuel, engine.fuel(), from, to);
+    }
+
+    List<BottleSide.Row> rows() {
+        return bottle.rows();
+    }
+
+    /** Some circuits, of which the first has a position, with every row. */
+    Tally judged(Circuits circuits, int begin) {
+        int parts = (circuits.tiles() + TILES - 1) / TILES;
+        return IntStream.range(0, rows().size() * parts)
+                .parallel()
+                .collect(
+                        () -> new Tally(space.plan(), names),
+                        (tally, i) -> add(tally, circuits, begin, i / parts, i % parts * TILES),
+                        Tally::add);
     }
 
     /** Some tiles of a row. */
@@ -159,8 +181,8 @@ final class Sweep {
                 if (circuit >= 0 && circuit < Circuits.of(space)) {
                     int k = Circuits.position(space, (int) circuit) - begin - from;
                     if (k >= 0 && k < circuits.size(t)) {
-                        tally.samples.add(new Difference.Sample(
-                                index, row.margin[k], row.power[k], row.lambda(from + k)));
+                        tally.samples.add(
+                                new Difference.Sample(index, row.margin[k], row.power[k], row.lambda(from + k)));
                     }
                 }
             }

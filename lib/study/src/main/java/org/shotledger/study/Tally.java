@@ -24,6 +24,7 @@ final class Tally {
     final long[] powerAll = new long[STEPS];
     /** What the tables have for the combinations that are compared with exact outcomes. */
     final List<Difference.Sample> samples = new ArrayList<>();
+
     long kept;
     long reached;
     private double nitrous;
