@@ -1,6 +1,8 @@
 package org.shotledger.study;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.Evaluate;
@@ -28,12 +30,10 @@ record BottleSide(List<Row> rows) {
     /**
      * @param flow nitrous oxide by case, kg/s
      * @param enthalpy of the liquid at the siphon by case, J/kg
-     * @param margin least margin of the limits of bottle and feed
-     * @param limit number of the limit that has it
-     * @param at number of the case in which it is
+     * @param closest of the limits of bottle and feed
      */
     @SuppressWarnings("ArrayRecordComponent") // read only and never compared
-    record Row(double[] flow, double[] enthalpy, double margin, int limit, int at) {}
+    record Row(double[] flow, double[] enthalpy, Closest closest) {}
 
     static BottleSide of(Space space, Names names) {
         int jets = space.count(Axis.NITROUS_JET);
@@ -56,28 +56,30 @@ record BottleSide(List<Row> rows) {
     private static Row row(Space space, Names names, Setup setup) {
         Car car = space.plan().car();
         List<Case> cases = space.plan().job().cases();
-        Closest closest = new Closest();
+        Closest closest = Closest.NONE;
         double[] flow = new double[cases.size()];
         double[] enthalpy = new double[cases.size()];
         double rpm = setup.arming().rpmHigh();
-        Outcome day = null;
+        Map<Double, Outcome> days = new HashMap<>();
+        Map<List<Object>, FeedFlow> feeds = new HashMap<>();
         for (int i = 0; i < flow.length; i++) {
             Case at = cases.get(i);
-            if (day == null
-                    || day.at().factors().of(Factor.NITROUS_FLOW)
-                            != at.factors().of(Factor.NITROUS_FLOW)) {
-                day = Evaluate.of(car, setup, at.withBottle(BottleState.LAST));
-                offer(day, names, closest, i);
-            }
+            double factor = at.factors().of(Factor.NITROUS_FLOW);
+            Outcome day = days.computeIfAbsent(factor, any -> Evaluate.of(car, setup, at.withBottle(BottleState.LAST)));
+            closest = closest.or(closest(day, names));
             FluidState liquid = liquid(car, setup, at.bottle(), day);
-            FeedFlow feed = PointModel.of(car, setup, at, liquid)
-                    .feed(at.air().pressure() + setup.boost().armed().at(rpm));
+            double ambient = at.air().pressure();
+            // a case that differs in fuel or voltage alone passes the same nitrous
+            FeedFlow feed = feeds.computeIfAbsent(
+                    List.of(factor, ambient, liquid.temperature(), liquid.pressure(), liquid.enthalpy()),
+                    any -> PointModel.of(car, setup, at, liquid)
+                            .feed(ambient + setup.boost().armed().at(rpm)));
             flow[i] = feed.massFlow();
             enthalpy[i] = liquid.enthalpy();
             double loss = 1 - feed.jetInlet().pressure() / liquid.pressure();
-            closest.offer(1 - loss / car.limits().feedLoss(), names.of("feed-loss"), i);
+            closest = closest.or(1 - loss / car.limits().feedLoss(), names.of("feed-loss"));
         }
-        return new Row(flow, enthalpy, closest.margin, closest.limit, closest.at);
+        return new Row(flow, enthalpy, closest);
     }
 
     private static FluidState liquid(Car car, Setup setup, BottleState state, Outcome day) {
@@ -92,28 +94,14 @@ record BottleSide(List<Row> rows) {
         };
     }
 
-    private static void offer(Outcome day, Names names, Closest closest, int at) {
-        List<Limit> limits = day.limits().all();
-        for (Limit limit : limits) {
+    private static Closest closest(Outcome day, Names names) {
+        Closest closest = Closest.NONE;
+        for (Limit limit : day.limits().all()) {
             int number = names.of(limit.key());
             if (number >= PointLimits.count() && !FUEL_KEYS.contains(limit.key())) {
-                closest.offer(limit.relativeMargin(), number, at);
+                closest = closest.or(limit.relativeMargin(), number);
             }
         }
-    }
-
-    /** The least of margins offered, and whose it is. */
-    static final class Closest {
-        double margin = Double.POSITIVE_INFINITY;
-        int limit;
-        int at;
-
-        void offer(double other, int which, int where) {
-            if (other < margin) {
-                margin = other;
-                limit = which;
-                at = where;
-            }
-        }
+        return closest;
     }
 }

@@ -1,61 +1,87 @@
 package org.shotledger.study;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.NoAnswerException;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PointLimits;
+import org.shotledger.evaluate.Speeds;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.BoostTarget;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Setup;
-import org.shotledger.study.BottleSide.Closest;
 
-/** The limits with the nitrous closed, exact: driving without it, armed outside its speeds, and just after it has closed. */
+/**
+ * The limits with the nitrous closed, exact: driving without it, armed outside its speeds, and just after it has closed. Driving
+ * without it knows neither spark nor boost of the armed engine, the others no spark: each is worked out once.
+ */
 final class ClosedSide {
-    private ClosedSide() {}
+    private final Plan plan;
+    private final List<Case> weathers;
+    private final Map<Setup, Closest> known = new HashMap<>();
 
-    static Closest of(Plan plan, Setup setup) {
-        Closest closest = new Closest();
+    ClosedSide(Plan plan) {
+        this.plan = plan;
+        this.weathers =
+                plan.job().cases().stream().map(Site::weather).distinct().toList();
+    }
+
+    Closest of(Setup setup) {
         BoostTarget boost = setup.boost();
-        Setup off = setup.withoutJets();
+        Setup off = plan.setup().withMixture(setup.mixture()).withoutJets();
         Setup armed = off.withBoost(new BoostTarget(boost.armed(), boost.armed(), boost.tolerance()));
-        List<Case> cases = plan.job().cases();
-        for (int i = 0; i < cases.size(); i++) {
-            Case at = cases.get(i);
-            for (OperatingPoint point : Evaluate.of(plan.car(), off, at).off()) {
-                offer(plan.car(), point, closest, i);
+        return known.computeIfAbsent(off, this::off).or(known.computeIfAbsent(armed, this::armed));
+    }
+
+    private Closest off(Setup off) {
+        Closest closest = Closest.NONE;
+        for (Case weather : weathers) {
+            for (OperatingPoint point : Evaluate.of(plan.car(), off, weather).off()) {
+                closest = closest.or(closest(point));
             }
-            for (OperatingPoint point : Evaluate.of(plan.car(), armed, at).off()) {
-                if (!setup.arming().contains(point.rpm())) {
-                    offer(plan.car(), point, closest, i);
-                }
-            }
-            closing(plan.car(), armed, at, closest, i);
         }
         return closest;
     }
 
-    private static void closing(Car car, Setup armed, Case at, Closest closest, int i) {
-        double[] open = org.shotledger.evaluate.Speeds.withNitrous(car, armed.arming());
+    private Closest armed(Setup armed) {
+        Car car = plan.car();
+        Closest closest = Closest.NONE;
+        for (Case weather : weathers) {
+            for (double rpm : Speeds.all(car, armed.arming())) {
+                if (!armed.arming().contains(rpm)) {
+                    closest = closest.or(Evaluate.at(car, armed, weather, rpm)
+                            .map(this::closest)
+                            .orElse(Closest.NONE));
+                }
+            }
+            closest = closest.or(closing(armed, weather));
+        }
+        return closest;
+    }
+
+    private Closest closing(Setup armed, Case at) {
+        double[] open = Speeds.withNitrous(plan.car(), armed.arming());
         double rpm = open[open.length - 1];
         try {
             double plenum = at.air().pressure() + armed.boost().armed().at(rpm);
-            OperatingPoint point = Evaluate.model(car, armed, at).at(rpm, plenum, Mode.CLOSING);
-            if (point.shaft().holdsBoost()) {
-                offer(car, point, closest, i);
-            }
+            OperatingPoint point = Evaluate.model(plan.car(), armed, at).at(rpm, plenum, Mode.CLOSING);
+            return point.shaft().holdsBoost() ? closest(point) : Closest.NONE;
         } catch (NoAnswerException none) {
             // an engine that cannot hold this boost without nitrous has less: no limit is closer
+            return Closest.NONE;
         }
     }
 
-    private static void offer(Car car, OperatingPoint point, Closest closest, int at) {
-        double[] margins = PointLimits.margins(car, point);
+    private Closest closest(OperatingPoint point) {
+        Closest closest = Closest.NONE;
+        double[] margins = PointLimits.margins(plan.car(), point);
         for (int i = 0; i < margins.length; i++) {
-            closest.offer(margins[i], i, at);
+            closest = closest.or(margins[i], i);
         }
+        return closest;
     }
 }

@@ -22,7 +22,7 @@ import org.shotledger.setup.Setup;
  * @param nitrous nodes of the nitrous flow, kg/s
  * @param fuel nodes of the nitrous fuel flow, kg/s
  * @param enthalpy of the two bottle temperatures between which a value is a straight line: it enters the charge by an energy balance
- * @param values by site; in each by enthalpy, nitrous node, fuel node and channel
+ * @param values by site; in each by enthalpy, nitrous node, channel and fuel node
  */
 @SuppressWarnings("ArrayRecordComponent") // read only and never compared
 record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] values) {
@@ -37,7 +37,7 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
 
     private static final double WARM = 303;
     /** Stands for a limit that concerns nothing here; below zero for one without a value. */
-    private static final double FAR = 1e3;
+    static final double FAR = 1e3;
 
     static Engine of(Plan plan, Names names, List<Site> sites, Setup setup, Lattice nitrous, Lattice fuel) {
         List<FluidState> liquids = List.of(NitrousOxide.saturatedLiquid(COOL), NitrousOxide.saturatedLiquid(WARM));
@@ -69,36 +69,76 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
                 .orElseThrow();
         double rail = setup.nitrousRegulator().railPressure(site.at().air().pressure(), site.plenum(setup));
         double[] values = new double[nitrous.count() * fuel.count() * CHANNELS];
-        int at = 0;
         for (int n = 0; n < nitrous.count(); n++) {
             double share = nitrous.value(n) / like.nitrous().massFlow();
-            for (int f = 0; f < fuel.count(); f++, at += CHANNELS) {
+            for (int f = 0; f < fuel.count(); f++) {
                 FuelFlow extra = new FuelFlow(fuel.value(f), rail, rail, Double.POSITIVE_INFINITY, false);
+                double[] channels = new double[CHANNELS];
                 try {
-                    OperatingPoint point = model.at(
-                            site.rpm(),
-                            site.plenum(setup),
-                            site.mode(),
-                            like.nitrous().times(share),
-                            extra);
-                    fill(values, at, car, point);
+                    fill(
+                            channels,
+                            car,
+                            model.at(
+                                    site.rpm(),
+                                    site.plenum(setup),
+                                    site.mode(),
+                                    like.nitrous().times(share),
+                                    extra));
                 } catch (NoAnswerException none) {
-                    Arrays.fill(values, at, at + CHANNELS, Double.NaN);
+                    Arrays.fill(channels, Double.NaN);
                 }
                 // these two follow from bottle and circuit, which hold them
-                values[at + names.of("kit-pump")] = FAR;
-                values[at + names.of("feed-loss")] = FAR;
+                channels[names.of("kit-pump")] = FAR;
+                channels[names.of("feed-loss")] = FAR;
+                for (int c = 0; c < CHANNELS; c++) {
+                    values[(n * CHANNELS + c) * fuel.count() + f] = channels[c];
+                }
             }
         }
         return values;
     }
 
-    private static void fill(double[] values, int at, Car car, OperatingPoint point) {
+    private static void fill(double[] channels, Car car, OperatingPoint point) {
         double[] margins = PointLimits.margins(car, point);
         for (int i = 0; i < MARGINS; i++) {
-            values[at + i] = Math.max(-FAR, Math.min(FAR, margins[i]));
+            channels[i] = Math.max(-FAR, Math.min(FAR, margins[i]));
         }
-        values[at + POWER] = point.mode() == Mode.NITROUS ? point.wheelPower() : 0;
-        values[at + LAMBDA] = point.lambda();
+        channels[POWER] = point.mode() == Mode.NITROUS ? point.wheelPower() : 0;
+        channels[LAMBDA] = point.lambda();
+    }
+
+    /**
+     * The table of a site at one flow and enthalpy of the nitrous oxide; where only the nodes on both sides of the flow are answered, the
+     * straight line between them.
+     *
+     * @param flow kg/s
+     * @param h enthalpy, J/kg
+     * @param to by channel and fuel node
+     */
+    void at(int site, double flow, double h, double[] to) {
+        double place = nitrous.place(flow);
+        double warm = (h - enthalpy[0]) / (enthalpy[1] - enthalpy[0]);
+        blend(values[site], nitrous.start(place), nitrous.weights(place), warm, to);
+        if (IntStream.range(0, fuel.count()).anyMatch(f -> Double.isNaN(to[f]))) {
+            int below = Math.min((int) place, nitrous.count() - 2);
+            double[] line = new double[to.length];
+            blend(values[site], below, new double[] {1 - (place - below), place - below}, warm, line);
+            for (int i = 0; i < to.length; i++) {
+                to[i] = Double.isNaN(to[i % fuel.count()]) ? line[i] : to[i];
+            }
+        }
+    }
+
+    private void blend(double[] from, int node, double[] w, double warm, double[] to) {
+        Arrays.fill(to, 0);
+        for (int half = 0; half < 2; half++) {
+            for (int i = 0; i < w.length; i++) {
+                double weight = w[i] * (half == 0 ? 1 - warm : warm);
+                int at = (half * nitrous.count() + node + i) * to.length;
+                for (int j = 0; j < to.length; j++) {
+                    to[j] += weight * from[at + j];
+                }
+            }
+        }
     }
 }

@@ -1,12 +1,14 @@
 package org.shotledger.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.shotledger.study.Rank.Ranked;
 
 /**
@@ -18,10 +20,22 @@ final class Front {
     /** Grain of margin, and of power and nitrous as a share of the plan's own: our choice, below what a dynamometer tells. */
     static final double GRAIN = 0.0025;
 
+    /** Boxes of power that have a floor, up to five times the whole: our choice. */
+    private static final int BOXES = 2000;
+
+    /** Above every sum: at this margin more power is in the front already. */
+    private static final double COVERED = Double.POSITIVE_INFINITY;
+
     private final double power;
     private final double nitrous;
     private final Map<Box, Ranked> members = new HashMap<>();
     private final Ranked[] ends = new Ranked[3];
+    /** Nitrous flow turned to, and by box of power the margin below which it has nothing new. */
+    private double flow;
+
+    private final double[] floor = new double[BOXES];
+    /** At that margin, the sum below which it has nothing new. */
+    private final double[] sums = new double[BOXES];
 
     private record Box(long power, long margin, long nitrous) {
         boolean covers(Box other) {
@@ -40,8 +54,43 @@ final class Front {
         this.nitrous = nitrous;
     }
 
+    /** Turns to combinations with another nitrous flow, kg/s. */
+    void turn(double nitrousFlow) {
+        flow = nitrousFlow;
+        Arrays.fill(floor, Double.NEGATIVE_INFINITY);
+    }
+
+    /**
+     * Whether a combination with the flow turned to may be worth an offer; most are not, and to know that costs next to nothing.
+     *
+     * @param margin least relative margin
+     * @param watts power
+     */
+    boolean mayWant(double margin, double watts) {
+        int box = (int) (watts / power / GRAIN);
+        return box >= BOXES
+                || margin >= floor[box] && (edge(margin) > floor[box] || sum(margin, watts, flow) >= sums[box])
+                || watts >= ends[0].power()
+                || margin >= ends[1].margin()
+                || flow < ends[2].nitrous()
+                || (flow == ends[2].nitrous() && margin >= ends[2].margin());
+    }
+
+    private static double edge(double margin) {
+        return GRAIN * Math.floor(margin / GRAIN);
+    }
+
+    private double sum(double margin, double watts, double itsFlow) {
+        return watts / power + margin - itsFlow / nitrous;
+    }
+
     void offer(Ranked ranked) {
         offerEnds(ranked);
+        raiseFloor(ranked);
+        enter(ranked);
+    }
+
+    private void enter(Ranked ranked) {
         Box box = box(ranked, GRAIN);
         Ranked same = members.get(box);
         if (same == null) {
@@ -52,6 +101,22 @@ final class Front {
         }
         if (same == null || order().compare(ranked, same) < 0) {
             members.put(box, ranked);
+        }
+    }
+
+    /** In the box of power itself only a larger margin or sum is new, at less power only a larger margin. */
+    private void raiseFloor(Ranked ranked) {
+        double edge = edge(ranked.margin());
+        int own = (int) Math.min(BOXES - 1, ranked.power() / power / GRAIN);
+        if (floor[own] <= edge) {
+            double sum = sum(ranked.margin(), ranked.power(), flow);
+            sums[own] = floor[own] < edge ? sum : Math.max(sum, sums[own]);
+            floor[own] = edge;
+        }
+        // what lies below a box that has nothing new at this margin was dealt with when that box was
+        for (int box = own - 1; box >= 0 && (floor[box] < edge || floor[box] == edge && sums[box] < COVERED); box--) {
+            floor[box] = edge;
+            sums[box] = COVERED;
         }
     }
 
@@ -77,7 +142,7 @@ final class Front {
 
     /** Within a box the best sum. */
     private Comparator<Ranked> order() {
-        return Comparator.comparingDouble((Ranked r) -> -(r.power() / power + r.margin() - r.nitrous() / nitrous))
+        return Comparator.comparingDouble((Ranked r) -> -sum(r.margin(), r.power(), r.nitrous()))
                 .thenComparingLong(Ranked::index);
     }
 
@@ -87,12 +152,17 @@ final class Front {
     }
 
     void add(Front other) {
-        other.members.values().forEach(this::offer);
+        other.members.values().forEach(this::enter);
         for (Ranked end : other.ends) {
             if (end != null) {
                 offerEnds(end);
             }
         }
+    }
+
+    /** The members, without the ends. */
+    Stream<Ranked> members() {
+        return members.values().stream();
     }
 
     /**

@@ -1,7 +1,11 @@
 package org.shotledger.study;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.OperatingPoint;
@@ -13,91 +17,135 @@ import org.shotledger.nitrous.FuelCircuit.FuelFlow;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Setup;
-import org.shotledger.study.BottleSide.Closest;
 
 /**
- * What every fuel circuit (jet, pressure, boost reference) passes at one boost.
+ * What the fuel circuits pass at one boost. The square of a flow is all but a straight line over the fuel pressure (Bernoulli), so it
+ * is tabulated there, for each fuel jet and boost reference ("hole") and each pressure behind the nozzles ("mouth").
  *
- * @param flow nitrous fuel, kg/s, by site and circuit
- * @param margin least margin of the limits of the circuit, by circuit
- * @param limit number of the limit that has it, by circuit
- * @param at number of the case in which it is, by circuit
+ * @param mouth number of the mouth of each site
+ * @param pressures nodes of the fuel pressure, Pa above {@link #LOWEST}
+ * @param squared square of the nitrous fuel flow, (kg/s)^2, by hole; in each by mouth and node
+ * @param pump least margin of the nitrous fuel pump, by hole and node
+ * @param fixed the closest limit that does not know the pressure, by hole
+ * @param cell share of the fuel cell that a flow of 1 kg/s uses, by mouth
  */
 @SuppressWarnings("ArrayRecordComponent") // read only and never compared
-record FuelSide(double[][] flow, double[] margin, int[] limit, int[] at) {
+record FuelSide(int[] mouth, Lattice pressures, double[][] squared, double[][] pump, Closest[] fixed, double[] cell) {
+    /** Range of what a regulator can be set to, Pa: that of {@link org.shotledger.supply.Regulator}. */
+    static final double LOWEST = 0.5e5;
+
+    private static final double HIGHEST = 10e5;
+    /** Distance of the nodes, Pa: our choice; the differences from exact flows are below a millionth. */
+    private static final double STEP = 0.25e5;
+
+    /** The pressure behind the nozzles in one weather. */
+    private record Mouth(Case weather, double plenum) {}
 
     static FuelSide of(Space space, Names names, List<Site> sites, Setup engine) {
-        int circuits = space.count(Axis.FUEL_JET) * space.count(Axis.FUEL_PRESSURE) * space.count(Axis.BOOST_REFERENCE);
+        List<Double> bases = space.axes().get(Axis.FUEL_PRESSURE);
+        Lattice pressures = Lattice.over(STEP, Collections.min(bases) - LOWEST, Collections.max(bases) - LOWEST, (int)
+                Math.round((HIGHEST - LOWEST) / STEP));
+        List<Mouth> all = sites.stream()
+                .map(site -> new Mouth(site.at(), site.plenum(engine)))
+                .toList();
+        List<Mouth> mouths = all.stream().distinct().toList();
+        int jets = space.count(Axis.FUEL_JET);
+        int holes = jets * space.count(Axis.BOOST_REFERENCE);
+        int nodes = pressures.count();
         FuelSide side = new FuelSide(
-                new double[sites.size()][circuits], new double[circuits], new int[circuits], new int[circuits]);
-        // the last axes of the space go round first: its first setups differ in nothing but the circuit
-        IntStream.range(0, circuits)
-                .parallel()
-                .forEach(k -> side.fill(space.plan(), names, sites, engine, space.setup(k), k));
+                all.stream().mapToInt(mouths::indexOf).toArray(),
+                pressures,
+                new double[holes][mouths.size() * nodes],
+                new double[holes][nodes],
+                new Closest[holes],
+                mouths.stream()
+                        .mapToDouble(one -> cell(space.plan(), one.weather))
+                        .toArray());
+        List<List<PointModel>> models = new ArrayList<>();
+        for (double reference : space.axes().get(Axis.BOOST_REFERENCE)) {
+            for (int node = 0; node < nodes; node++) {
+                Setup setup = regulated(engine, LOWEST + pressures.value(node), reference);
+                models.add(mouths.stream()
+                        .map(one -> PointModel.of(
+                                space.plan().car(), setup, one.weather, NitrousOxide.saturatedLiquid(Engine.COOL)))
+                        .toList());
+            }
+        }
+        IntStream.range(0, holes).parallel().forEach(hole -> {
+            double bore = space.axes().get(Axis.FUEL_JET).get(hole % jets);
+            side.fixed[hole] = fixed(space.plan(), names, bore);
+            for (int node = 0; node < nodes; node++) {
+                side.fill(space.plan().car(), mouths, models.get(hole / jets * nodes + node), bore, hole, node);
+            }
+        });
         return side;
     }
 
-    private void fill(Plan plan, Names names, List<Site> sites, Setup engine, Setup circuit, int k) {
-        Car car = plan.car();
-        Setup setup = circuit.ownRegulator()
-                .map(engine::withNitrousRegulator)
-                .orElse(engine)
-                .withoutJets();
-        double bore = circuit.jets().orElseThrow().fuelBore();
-        Closest closest = new Closest();
-        List<Case> cases = plan.job().cases();
-        for (int i = 0; i < cases.size(); i++) {
-            PointModel model = PointModel.of(car, setup, cases.get(i), NitrousOxide.saturatedLiquid(Engine.COOL));
-            double most = 0;
-            for (int s = 0; s < sites.size(); s++) {
-                if (!sites.get(s).at().equals(Site.weather(cases.get(i)))) {
-                    continue;
-                }
-                FuelFlow fuel = model.nitrousFuel(sites.get(s).plenum(engine), bore);
-                flow[s][k] = fuel.massFlow();
-                most = Math.max(most, fuel.massFlow());
-                if (!car.nitrous().fuel().onMainRail()) {
-                    double capacity = fuel.pumpCapacity() * (1 - car.limits().pumpReserve());
-                    closest.offer(1 - fuel.massFlow() / capacity, names.of("kit-pump"), i);
+    /** On the main rail the setup has no regulator to change. */
+    private static Setup regulated(Setup engine, double base, double reference) {
+        Setup open = engine.withoutJets();
+        return engine.ownRegulator().isEmpty()
+                ? open
+                : Axis.BOOST_REFERENCE.set(Axis.FUEL_PRESSURE.set(open, base), reference);
+    }
+
+    private void fill(Car car, List<Mouth> mouths, List<PointModel> models, double bore, int hole, int node) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int m = 0; m < mouths.size(); m++) {
+            FuelFlow fuel = models.get(m).nitrousFuel(mouths.get(m).plenum, bore);
+            squared[hole][m * pressures.count() + node] = fuel.massFlow() * fuel.massFlow();
+            if (!car.nitrous().fuel().onMainRail()) {
+                double capacity = fuel.pumpCapacity() * (1 - car.limits().pumpReserve());
+                least = Math.min(least, 1 - fuel.massFlow() / capacity);
+            }
+        }
+        pump[hole][node] = least;
+    }
+
+    /** The least and largest nitrous fuel flow of all circuits, kg/s: those of the ends of the fuel pressure. */
+    DoubleSummaryStatistics flows(Space space) {
+        List<Double> bases = space.axes().get(Axis.FUEL_PRESSURE);
+        DoubleSummaryStatistics flows = new DoubleSummaryStatistics();
+        for (double base : List.of(Collections.min(bases), Collections.max(bases))) {
+            double place = pressures.place(base - LOWEST);
+            double[] weight = pressures.weights(place);
+            for (double[] hole : squared) {
+                for (int at = pressures.start(place); at < hole.length; at += pressures.count()) {
+                    flows.accept(Math.sqrt(Math.max(0, Lattice.at(hole, at, weight))));
                 }
             }
-            scaled(plan.outcomes().get(i), "fuel-cell", names, closest, i, volume -> volume.most(), most);
         }
-        for (String hole : List.of("fuel-solenoid", "fuel-passage")) {
-            scaled(plan.stated(), hole, names, closest, 0, old -> old.hole(plan), bore * bore);
-        }
-        margin[k] = closest.margin;
-        limit[k] = closest.limit;
-        at[k] = closest.at;
+        return flows;
     }
 
-    /** What the values of limits known of the plan are proportional to. */
-    private record Old(Outcome outcome) {
-        double most() {
-            return outcome.armed().stream()
-                    .map(OperatingPoint::nitrousFuel)
-                    .mapToDouble(FuelFlow::massFlow)
-                    .max()
-                    .orElse(Double.NaN);
+    /** The limits on sizes alone: proportional to the area of the hole. */
+    private static Closest fixed(Plan plan, Names names, double bore) {
+        double old = plan.setup().jets().orElseThrow().fuelBore();
+        Closest closest = Closest.NONE;
+        for (String key : List.of("fuel-solenoid", "fuel-passage")) {
+            Optional<Limit> limit = plan.stated().limits().find(key);
+            if (limit.isPresent()) {
+                double share = limit.get().value() / limit.get().bound();
+                closest = closest.or(1 - share * bore * bore / (old * old), names.of(key));
+            }
         }
-
-        double hole(Plan plan) {
-            double bore = plan.setup().jets().orElseThrow().fuelBore();
-            return bore * bore;
-        }
+        return closest;
     }
 
-    /** A limit of the plan whose value is proportional to the fuel of all passes, or to the area of the hole. */
-    private static void scaled(
-            Outcome outcome,
-            String key,
-            Names names,
-            Closest closest,
-            int at,
-            java.util.function.ToDoubleFunction<Old> basis,
-            double now) {
-        Optional<Limit> limit = outcome.limits().find(key);
-        limit.ifPresent(old -> closest.offer(
-                1 - old.value() * now / basis.applyAsDouble(new Old(outcome)) / old.bound(), names.of(key), at));
+    /** The plan's share of the cell over its largest flow, in the worst of the cases that have a weather. */
+    private static double cell(Plan plan, Case weather) {
+        ToDoubleFunction<Outcome> flow = outcome -> outcome.armed().stream()
+                .map(OperatingPoint::nitrousFuel)
+                .mapToDouble(FuelFlow::massFlow)
+                .max()
+                .orElse(Double.POSITIVE_INFINITY);
+        return plan.outcomes().stream()
+                .filter(outcome -> Site.weather(outcome.at()).equals(weather))
+                .mapToDouble(outcome -> outcome.limits()
+                        .find("fuel-cell")
+                        .map(limit -> limit.value() / limit.bound() / flow.applyAsDouble(outcome))
+                        .orElse(0.0))
+                .max()
+                .orElse(0);
     }
 }

@@ -27,21 +27,25 @@ final class Rank {
      */
     record Ranked(long index, double margin, double power, double nitrous) {}
 
+    /** Above every power, W. */
+    private static final double REACHED = 1e12;
+
     private Rank() {}
+
+    /** The more, the better; what the ranking asks first. */
+    static double score(double margin, double power, Target target) {
+        double steps = Math.floor(margin / SAME_MARGIN);
+        if (!(margin >= 0)) {
+            return -REACHED + steps;
+        }
+        return target.reachedBy(power) ? REACHED + steps : power;
+    }
 
     /** Best first; of equals the one that comes first in the space. */
     static Comparator<Ranked> bestFirst(Target target) {
-        return Comparator.comparingInt((Ranked r) -> -standing(r, target))
-                .thenComparingDouble(r -> standing(r, target) == 1 ? -r.power : -Math.floor(r.margin / SAME_MARGIN))
+        return Comparator.comparingDouble((Ranked r) -> -score(r.margin, r.power, target))
                 .thenComparingDouble(Ranked::nitrous)
                 .thenComparingLong(Ranked::index);
-    }
-
-    private static int standing(Ranked ranked, Target target) {
-        if (!(ranked.margin >= 0)) {
-            return 0;
-        }
-        return target.reachedBy(ranked.power) ? 2 : 1;
     }
 
     /** Whether one is at least as good in power, margin and nitrous, and better in one. */

@@ -3,158 +3,175 @@ package org.shotledger.study;
 import java.util.Arrays;
 
 /**
- * Combinations that differ in the fuel circuit alone, at one engine setting, bottle temperature and nitrous jet.
+ * Combinations that differ in the fuel circuit alone: one engine setting, bottle temperature and nitrous jet.
  *
- * <p>First the tables of every case and site are brought to this nitrous flow, which leaves the nitrous fuel as the only variable.
- * Then each circuit takes from them the least margin, and the power and mixture of the stated case. Nothing is made in the loops.
+ * <p>The tables of every case and site ("spot") are brought to this nitrous flow, which leaves the nitrous fuel as the only variable: each
+ * limit at each spot is one curve over it, made of cubics. The circuits are gone through in tiles that pass much the same fuel. For a
+ * tile most curves lie wholly above another one; only the few that do not are looked at circuit by circuit.
  */
 final class Row {
-    /** A limit this much further off than the closest may be at worst is not looked at: what the cubics may overshoot. */
-    private static final double OVERSHOOT = 0.02;
+    /** Number of the curve of a spot that tells where the models have no answer. */
+    private static final int UNANSWERED = Engine.MARGINS;
 
     private final Sweep sweep;
+    private final Circuits circuits;
+    private final Lattice fuel;
+    /** By spot: by channel and fuel node. */
     private final double[][] table;
-    private final int[][] looked;
-    /** By circuit. */
-    final double[] margin;
 
-    final double[] power;
-    final double[] lambda;
-    /** Number of the deciding limit, and of its case. */
-    final int[] limit;
+    /** The curves that can be the closest for some circuit: mouth of the spot, number of the limit, cubics. */
+    private final Curves margins;
+    /** Power at the sites of the stated case. */
+    private final Curves powers;
 
-    final int[] at;
+    private Closest fixed = Closest.NONE;
 
-    Row(Sweep sweep, int circuits) {
+    /** Of the tile at hand: least margin, number of its limit, power at the wheels in the stated case, W. */
+    final double[] margin = new double[Circuits.TILE];
+
+    final int[] limit = new int[Circuits.TILE];
+    final double[] power = new double[Circuits.TILE];
+
+    Row(Sweep sweep, Circuits circuits) {
         this.sweep = sweep;
-        this.table = new double[sweep.spots.length][];
-        this.looked = new int[sweep.spots.length][];
-        this.margin = new double[circuits];
-        this.power = new double[circuits];
-        this.lambda = new double[circuits];
-        this.limit = new int[circuits];
-        this.at = new int[circuits];
+        this.circuits = circuits;
+        this.fuel = sweep.engine.fuel();
+        this.table = new double[sweep.spots.size()][Engine.CHANNELS * fuel.count()];
+        this.margins = new Curves(table.length * (UNANSWERED + 1), fuel);
+        this.powers = new Curves(sweep.stated.length, fuel);
     }
 
-    void fill(BottleSide.Row row) {
-        begin(row);
-        for (int s = 0; s < sweep.spots.length; s++) {
-            table[s] = atFlow(sweep.spots[s], row);
-        }
-        choose();
-        for (int s = 0; s < sweep.spots.length; s++) {
-            judge(s);
-        }
-    }
-
-    /** What bottle, circuit and closed solenoids allow. */
-    private void begin(BottleSide.Row row) {
-        Arrays.fill(power, 0);
-        Arrays.fill(lambda, Double.NaN);
-        for (int k = 0; k < margin.length; k++) {
-            margin[k] = row.margin();
-            limit[k] = row.limit();
-            at[k] = row.at();
-            lower(k, sweep.fuel.margin()[k], sweep.fuel.limit()[k], sweep.fuel.at()[k]);
-            lower(k, sweep.closed.margin, sweep.closed.limit, sweep.closed.at);
-        }
-    }
-
-    private void lower(int k, double other, int which, int where) {
-        if (other < margin[k]) {
-            margin[k] = other;
-            limit[k] = which;
-            at[k] = where;
-        }
-    }
-
-    /** A site's table at one nitrous flow and enthalpy: what is left is by fuel node and channel. */
-    private double[] atFlow(Sweep.Spot spot, BottleSide.Row row) {
-        Engine engine = sweep.engine;
-        double[] values = engine.values()[spot.site()];
-        double flow = row.flow()[spot.at()];
-        double[] w = new double[Lattice.ORDER];
-        engine.nitrous().weights(flow, w);
-        double warm =
-                (row.enthalpy()[spot.at()] - engine.enthalpy()[0]) / (engine.enthalpy()[1] - engine.enthalpy()[0]);
-        int line = engine.fuel().count() * Engine.CHANNELS;
-        double[] left = new double[line];
-        for (int h = 0; h < 2; h++) {
-            for (int i = 0; i < Lattice.ORDER; i++) {
-                double weight = w[i] * (h == 0 ? 1 - warm : warm);
-                int from = (h * engine.nitrous().count() + engine.nitrous().node(flow) + i) * line;
-                for (int j = 0; j < line; j++) {
-                    left[j] += weight * values[from + j];
-                }
-            }
-        }
-        return left;
-    }
-
-    /** Which limits can be the closest at all: those whose best place in the table is closer than the worst of any other. */
-    private void choose() {
-        double ceiling = Double.POSITIVE_INFINITY;
-        for (double[] left : table) {
-            for (int c = 0; c < Engine.MARGINS; c++) {
-                ceiling = Math.min(ceiling, extreme(left, c, 1));
-            }
-        }
+    /** Turns to a bottle temperature and nitrous jet. */
+    void begin(BottleSide.Row row) {
+        fixed = row.closest().or(sweep.closed);
         for (int s = 0; s < table.length; s++) {
-            int[] some = new int[Engine.MARGINS];
-            int count = 0;
-            for (int c = 0; c < Engine.MARGINS; c++) {
-                if (!(-extreme(table[s], c, -1) > ceiling + OVERSHOOT)) {
-                    some[count++] = c;
+            Sweep.Spot spot = sweep.spots.get(s);
+            sweep.engine.at(spot.site(), row.flow()[spot.at()], row.enthalpy()[spot.at()], table[s]);
+        }
+        double ceiling = ceiling();
+        margins.clear();
+        for (int s = 0; s < table.length; s++) {
+            for (int channel = 0; channel < Engine.MARGINS; channel++) {
+                if (extreme(s, channel, -1) < ceiling) {
+                    margins.add(mouth(s), channel, table[s], channel * fuel.count(), Engine.FAR);
                 }
             }
-            looked[s] = Arrays.copyOf(some, count);
+            if (Double.isNaN(extreme(s, 0, 1))) {
+                margins.addUnanswered(mouth(s), sweep.names.noAnswer(), table[s]);
+            }
+        }
+        powers.clear();
+        for (int s : sweep.stated) {
+            powers.add(mouth(s), Engine.POWER, table[s], Engine.POWER * fuel.count(), 0);
         }
     }
 
-    private static double extreme(double[] left, int channel, int sign) {
+    /** What no circuit has more margin than: the highest that the lowest curve can be. */
+    private double ceiling() {
+        double ceiling = fixed.margin();
+        for (int s = 0; s < table.length; s++) {
+            for (int channel = 0; channel < Engine.MARGINS; channel++) {
+                double most = extreme(s, channel, 1);
+                ceiling = most < ceiling ? most : ceiling;
+            }
+        }
+        return ceiling;
+    }
+
+    /** The most (sign 1; NaN where one is not answered) or the least (sign -1, of those that are) that a curve can be. */
+    private double extreme(int s, int channel, int sign) {
+        double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
-        for (int i = channel; i < left.length; i += Engine.CHANNELS) {
-            if (Double.isNaN(left[i])) {
-                return Double.POSITIVE_INFINITY;
-            }
-            most = Math.max(most, sign * left[i]);
+        boolean whole = true;
+        for (int i = channel * fuel.count(); i < (channel + 1) * fuel.count(); i++) {
+            double is = table[s][i];
+            least = is < least ? is : least;
+            most = is > most ? is : most;
+            whole &= !Double.isNaN(is);
         }
-        return most;
+        double slack = Lattice.OVERSHOOT * (most - least);
+        return sign < 0 ? least - slack : whole ? most + slack : Double.NaN;
     }
 
-    private void judge(int s) {
-        Sweep.Spot spot = sweep.spots[s];
-        if (looked[s].length == 0 && spot.at() != 0) {
-            return;
+    /** Judges the circuits of a tile. */
+    void judge(int tile) {
+        int from = tile * Circuits.TILE;
+        int count = circuits.size(tile);
+        for (int k = 0; k < count; k++) {
+            boolean own = circuits.margin()[from + k] < fixed.margin();
+            margin[k] = own ? circuits.margin()[from + k] : fixed.margin();
+            limit[k] = own ? circuits.limit()[from + k] : fixed.limit();
         }
-        double[] left = table[s];
-        double[] flows = sweep.fuel.flow()[spot.site()];
-        double[] w = new double[Lattice.ORDER];
-        for (int k = 0; k < margin.length; k++) {
-            sweep.engine.fuel().weights(flows[k], w);
-            int node = sweep.engine.fuel().node(flows[k]) * Engine.CHANNELS;
-            for (int c : looked[s]) {
-                double is = value(left, node + c, w);
-                if (Double.isNaN(is)) {
-                    lower(k, Double.NEGATIVE_INFINITY, sweep.names.noAnswer(), spot.at());
-                } else {
-                    lower(k, is, c, spot.at());
-                }
+        margins.look(circuits, tile);
+        double ceiling = Math.min(fixed.margin(), margins.leastHigh());
+        for (int i = 0; i < margins.count; i++) {
+            if (margins.low[i] < ceiling) {
+                lower(margins.cubics[i], circuits.place()[margins.mouth[i]], from, count, margins.number[i]);
             }
-            if (spot.at() == 0) {
-                double gives = value(left, node + Engine.POWER, w);
-                if (gives > power[k]) {
-                    power[k] = gives;
-                    lambda[k] = value(left, node + Engine.LAMBDA, w);
-                }
+        }
+        powers.look(circuits, tile);
+        Arrays.fill(power, 0, count, 0);
+        double floor = powers.mostLow();
+        for (int i = 0; i < powers.count; i++) {
+            if (powers.high[i] >= floor) {
+                raise(powers.cubics[i], circuits.place()[powers.mouth[i]], from, count);
             }
         }
     }
 
-    private static double value(double[] left, int at, double[] w) {
-        return w[0] * left[at]
-                + w[1] * left[at + Engine.CHANNELS]
-                + w[2] * left[at + 2 * Engine.CHANNELS]
-                + w[3] * left[at + 3 * Engine.CHANNELS];
+    private int mouth(int spot) {
+        return sweep.fuel.mouth()[sweep.spots.get(spot).site()];
+    }
+
+    /** The inner loop: the least of what is known and one more curve. */
+    private void lower(double[] c, double[] place, int from, int count, int number) {
+        double[] least = margin;
+        int[] whose = limit;
+        for (int k = 0; k < count; k++) {
+            double at = place[from + k];
+            int node = (int) at;
+            double t = at - node;
+            int i = Lattice.ORDER * node;
+            double is = c[i] + t * (c[i + 1] + t * (c[i + 2] + t * c[i + 3]));
+            if (is < least[k]) {
+                least[k] = is;
+                whose[k] = number;
+            }
+        }
+    }
+
+    /** The same for the largest power. */
+    private void raise(double[] c, double[] place, int from, int count) {
+        double[] most = power;
+        for (int k = 0; k < count; k++) {
+            double at = place[from + k];
+            int node = (int) at;
+            double t = at - node;
+            int i = Lattice.ORDER * node;
+            double is = c[i] + t * (c[i + 1] + t * (c[i + 2] + t * c[i + 3]));
+            if (is > most[k]) {
+                most[k] = is;
+            }
+        }
+    }
+
+    /**
+     * Mixture of all streams at the strongest site of the stated case.
+     *
+     * @param k position of the circuit
+     * @return lambda; NaN where there is none
+     */
+    double lambda(int k) {
+        double most = 0;
+        double lambda = Double.NaN;
+        for (int s : sweep.stated) {
+            double place = circuits.place()[mouth(s)][k];
+            double is = fuel.value(table[s], Engine.POWER * fuel.count(), place);
+            if (is > most) {
+                most = is;
+                lambda = fuel.value(table[s], Engine.LAMBDA * fuel.count(), place);
+            }
+        }
+        return lambda;
     }
 }

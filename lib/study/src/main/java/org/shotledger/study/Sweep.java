@@ -2,6 +2,7 @@ package org.shotledger.study;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.CancellationException;
@@ -9,9 +10,11 @@ import java.util.stream.IntStream;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Setup;
-import org.shotledger.study.BottleSide.Closest;
 
-/** Goes through the combinations of one mixture, spark and boost after the other; in each, rows in parallel. */
+/**
+ * Goes through the combinations of one mixture, spark and boost after the other; in each, rows (bottle temperature and nitrous jet) and
+ * blocks of fuel circuits in parallel.
+ */
 final class Sweep {
     /**
      * Nodes for the plan's own flow: our choice, by the differences from exact outcomes. Fuel has more because power turns round
@@ -20,6 +23,10 @@ final class Sweep {
     private static final int NITROUS_NODES = 3;
 
     private static final int FUEL_NODES = 8;
+    /** Circuits whose flows are held at once: some ten megabytes. */
+    private static final int HELD = 1 << 16;
+    /** Tiles that are judged in one go, once the tables are brought to a row's nitrous flow. */
+    private static final int TILES = 16;
     /** Any number: the combinations that are checked are the same in every run. */
     private static final long SEED = 20240607;
 
@@ -31,19 +38,18 @@ final class Sweep {
      */
     record Spot(int site, int at) {}
 
+    private final Space space;
     final Names names;
-    final Spot[] spots;
+    final List<Spot> spots;
+    /** Numbers of the spots of the stated case. */
+    final int[] stated;
+
+    private final BottleSide bottle;
+    private final long[] drawn;
     final Engine engine;
     final FuelSide fuel;
     final Closest closed;
-
-    private Sweep(Names names, Spot[] spots, Engine engine, FuelSide fuel, Closest closed) {
-        this.names = names;
-        this.spots = spots;
-        this.engine = engine;
-        this.fuel = fuel;
-        this.closed = closed;
-    }
+    private final long first;
 
     /** Everything that the combinations give, the same on any number of threads. */
     static Tally of(Space space, int checks) {
@@ -54,40 +60,61 @@ final class Sweep {
         Names names = Names.of(space.plan());
         List<Site> sites = Site.of(space.plan());
         BottleSide bottle = BottleSide.of(space, names);
-        Tally total = Tally.of(space, names, drawn);
-        long engines = space.size() / bottle.rows().size() / circuits(space);
-        for (int e = 0; e < engines; e++) {
-            long first = e * (space.size() / engines);
-            Sweep sweep = at(space, names, sites, bottle, space.setup(first));
-            List<Tally> parts = IntStream.range(0, bottle.rows().size())
-                    .parallel()
-                    .mapToObj(row ->
-                            sweep.row(space, bottle.rows().get(row), first + (long) row * circuits(space), drawn))
-                    .toList();
-            parts.forEach(total::add);
+        ClosedSide closed = new ClosedSide(space.plan());
+        Tally total = new Tally(space.plan(), names);
+        long each = Math.multiplyExact((long) bottle.rows().size(), Circuits.of(space));
+        for (long first = 0; first < space.size(); first += each) {
+            stopIfAsked();
+            new Sweep(space, names, sites, bottle, closed, drawn, first).add(total);
         }
         return total;
     }
 
-    private static Sweep at(Space space, Names names, List<Site> sites, BottleSide bottle, Setup setup) {
-        stopIfAsked();
-        FuelSide fuel = FuelSide.of(space, names, sites, setup);
-        Lattice nitrous = Lattice.over(
-                like(space).nitrous().massFlow() / NITROUS_NODES,
-                bottle.rows().stream()
-                        .mapToDouble(row -> Arrays.stream(row.flow()).min().orElseThrow())
-                        .min()
-                        .orElseThrow(),
-                bottle.rows().stream()
-                        .mapToDouble(row -> Arrays.stream(row.flow()).max().orElseThrow())
-                        .max()
-                        .orElseThrow());
-        Lattice extra = Lattice.over(
-                like(space).nitrousFuel().massFlow() / FUEL_NODES,
-                Arrays.stream(fuel.flow()).flatMapToDouble(Arrays::stream).min().orElseThrow(),
-                Arrays.stream(fuel.flow()).flatMapToDouble(Arrays::stream).max().orElseThrow());
-        Engine engine = Engine.of(space.plan(), names, sites, setup, nitrous, extra);
-        return new Sweep(names, spots(space, sites), engine, fuel, ClosedSide.of(space.plan(), setup));
+    /** That of the first mixture, spark and boost, to look at by itself. */
+    static Sweep first(Space space) {
+        Names names = Names.of(space.plan());
+        return new Sweep(
+                space,
+                names,
+                Site.of(space.plan()),
+                BottleSide.of(space, names),
+                new ClosedSide(space.plan()),
+                new long[0],
+                0);
+    }
+
+    private Sweep(
+            Space space,
+            Names names,
+            List<Site> sites,
+            BottleSide bottle,
+            ClosedSide closed,
+            long[] drawn,
+            long first) {
+        Setup setup = space.setup(first);
+        this.space = space;
+        this.names = names;
+        this.bottle = bottle;
+        this.drawn = drawn;
+        this.first = first;
+        spots = spots(space, sites);
+        stated = IntStream.range(0, spots.size())
+                .filter(s -> spots.get(s).at() == 0)
+                .toArray();
+        fuel = FuelSide.of(space, names, sites, setup);
+        DoubleSummaryStatistics flows = bottle.rows().stream()
+                .flatMapToDouble(row -> Arrays.stream(row.flow()))
+                .summaryStatistics();
+        DoubleSummaryStatistics extra = fuel.flows(space);
+        OperatingPoint like = like(space);
+        engine = Engine.of(
+                space.plan(),
+                names,
+                sites,
+                setup,
+                Lattice.over(like.nitrous().massFlow() / NITROUS_NODES, flows.getMin(), flows.getMax()),
+                Lattice.over(like.nitrousFuel().massFlow() / FUEL_NODES, extra.getMin(), extra.getMax()));
+        this.closed = closed.of(setup);
     }
 
     private static OperatingPoint like(Space space) {
@@ -97,7 +124,7 @@ final class Sweep {
                 .orElseThrow();
     }
 
-    private static Spot[] spots(Space space, List<Site> sites) {
+    private static List<Spot> spots(Space space, List<Site> sites) {
         List<Spot> spots = new ArrayList<>();
         List<Case> cases = space.plan().job().cases();
         for (int at = 0; at < cases.size(); at++) {
@@ -107,20 +134,59 @@ final class Sweep {
                 }
             }
         }
-        return spots.toArray(Spot[]::new);
+        return List.copyOf(spots);
     }
 
-    private Tally row(Space space, BottleSide.Row bottle, long first, long[] drawn) {
+    private void add(Tally total) {
+        int all = Circuits.of(space);
+        for (int from = 0; from < all; from += HELD) {
+            total.add(judged(circuits(from, Math.min(all, from + HELD)), from));
+        }
+    }
+
+    Circuits circuits(int from, int to) {
+        return Circuits.of(space, names, fuel, engine.fuel(), from, to);
+    }
+
+    List<BottleSide.Row> rows() {
+        return bottle.rows();
+    }
+
+    /** Some circuits, of which the first has a position, with every row. */
+    Tally judged(Circuits circuits, int begin) {
+        int parts = (circuits.tiles() + TILES - 1) / TILES;
+        return IntStream.range(0, rows().size() * parts)
+                .parallel()
+                .collect(
+                        () -> new Tally(space.plan(), names),
+                        (tally, i) -> add(tally, circuits, begin, i / parts, i % parts * TILES),
+                        Tally::add);
+    }
+
+    /** Some tiles of a row. */
+    private void add(Tally tally, Circuits circuits, int begin, int number, int tile) {
         stopIfAsked();
-        Row row = new Row(this, circuits(space));
-        row.fill(bottle);
-        Tally tally = Tally.of(space, names, drawn);
-        tally.add(row, bottle.flow()[0], first);
-        return tally;
-    }
-
-    private static int circuits(Space space) {
-        return space.count(Axis.FUEL_JET) * space.count(Axis.FUEL_PRESSURE) * space.count(Axis.BOOST_REFERENCE);
+        BottleSide.Row bottleRow = bottle.rows().get(number);
+        long start = first + (long) number * Circuits.of(space);
+        int end = Math.min(tile + TILES, circuits.tiles());
+        Row row = new Row(this, circuits);
+        row.begin(bottleRow);
+        tally.turn(bottleRow.flow()[0]);
+        for (int t = tile; t < end; t++) {
+            row.judge(t);
+            int from = t * Circuits.TILE;
+            tally.add(row, start, circuits.number(), from, circuits.size(t));
+            for (long index : drawn) {
+                long circuit = index - start;
+                if (circuit >= 0 && circuit < Circuits.of(space)) {
+                    int k = Circuits.position(space, (int) circuit) - begin - from;
+                    if (k >= 0 && k < circuits.size(t)) {
+                        tally.samples.add(
+                                new Difference.Sample(index, row.margin[k], row.power[k], row.lambda(from + k)));
+                    }
+                }
+            }
+        }
     }
 
     static void stopIfAsked() {

@@ -1,7 +1,6 @@
 package org.shotledger.study;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 import org.shotledger.plan.Plan;
@@ -18,74 +17,80 @@ final class Tally {
     private static final int MOST = 24;
 
     private final Target target;
-    private final Comparator<Ranked> bestFirst;
     private final TreeSet<Ranked> best;
     final Front front;
     final long[] refused;
     final long[] powerKept = new long[STEPS];
     final long[] powerAll = new long[STEPS];
-    /** Numbers of the combinations that are compared with exact outcomes, ascending, and what the tables have for them. */
-    private final long[] drawn;
-
+    /** What the tables have for the combinations that are compared with exact outcomes. */
     final List<Difference.Sample> samples = new ArrayList<>();
+
     long kept;
     long reached;
+    private double nitrous;
+    /** Score of the last of the best. */
+    private double worst = Double.NEGATIVE_INFINITY;
 
-    private Tally(Plan plan, Names names, long[] drawn) {
-        this.drawn = drawn;
+    Tally(Plan plan, Names names) {
         this.target = plan.target();
-        this.bestFirst = Rank.bestFirst(plan.target());
-        this.best = new TreeSet<>(bestFirst);
+        this.best = new TreeSet<>(Rank.bestFirst(plan.target()));
         this.refused = new long[names.count()];
         double flow = plan.stated().strongest().orElseThrow().nitrous().massFlow();
         this.front = new Front(target.wheelPower(), flow);
     }
 
-    static Tally of(Space space, Names names, long[] drawn) {
-        return new Tally(space.plan(), names, drawn);
+    /** Turns to a row. */
+    void turn(double nitrousFlow) {
+        nitrous = nitrousFlow;
+        front.turn(nitrousFlow);
     }
 
-    /** Adds a row whose first circuit has a number. */
-    void add(Row row, double nitrous, long first) {
-        draw(row, first);
-        for (int k = 0; k < row.margin.length; k++) {
-            int step = (int) Math.min(STEPS - 1, row.power[k] / (POWER_STEP * target.wheelPower()));
+    /**
+     * Counts the tile at hand of a row.
+     *
+     * @param first number of the row's first combination
+     * @param number numbers of the circuits, those of the tile from a position on
+     */
+    void add(Row row, long first, int[] number, int from, int count) {
+        double perWatt = 1 / (POWER_STEP * target.wheelPower());
+        for (int k = 0; k < count; k++) {
+            double margin = row.margin[k];
+            double power = row.power[k];
+            int step = (int) Math.min(STEPS - 1, power * perWatt);
             powerAll[step]++;
-            if (row.margin[k] >= 0) {
-                kept++;
+            if (margin >= 0) {
                 powerKept[step]++;
-                if (target.reachedBy(row.power[k])) {
+                if (target.reachedBy(power)) {
                     reached++;
                 }
-                Ranked ranked = new Ranked(first + k, row.margin[k], row.power[k], nitrous);
-                offer(ranked);
-                front.offer(ranked);
+                kept++;
+                offer(first + number[from + k], margin, power);
+                if (kept == 1 || front.mayWant(margin, power)) {
+                    front.offer(new Ranked(first + number[from + k], margin, power, nitrous));
+                }
             } else {
                 refused[row.limit[k]]++;
                 // of those that break a limit the best are wanted only where none keeps them
                 if (kept == 0) {
-                    offer(new Ranked(first + k, row.margin[k], row.power[k], nitrous));
+                    offer(first + number[from + k], margin, power);
                 }
             }
         }
     }
 
-    private void draw(Row row, long first) {
-        for (long index : drawn) {
-            int k = (int) Math.min(Integer.MAX_VALUE, index - first);
-            if (k >= 0 && k < row.margin.length) {
-                samples.add(new Difference.Sample(index, row.margin[k], row.power[k], row.lambda[k]));
-            }
+    private void offer(long index, double margin, double power) {
+        if (best.size() < MOST || Rank.score(margin, power, target) >= worst) {
+            offer(new Ranked(index, margin, power, nitrous));
         }
     }
 
     private void offer(Ranked ranked) {
-        if (best.size() < MOST) {
-            best.add(ranked);
-        } else if (bestFirst.compare(ranked, best.last()) < 0) {
+        best.add(ranked);
+        if (best.size() > MOST) {
             best.pollLast();
-            best.add(ranked);
         }
+        Ranked last = best.last();
+        worst = Rank.score(last.margin(), last.power(), target);
     }
 
     void add(Tally other) {
