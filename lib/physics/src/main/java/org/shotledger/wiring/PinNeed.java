@@ -132,7 +132,8 @@ public record PinNeed(
             return Optional.of("it manages " + pin.frequency() + " Hz, asked are " + frequency + " Hz");
         }
         if (current > pin.current()) {
-            return Optional.of("it switches " + CURRENT.text(pin.current(), SI) + ", asked are " + CURRENT.text(current, SI));
+            return Optional.of(
+                    "it switches " + CURRENT.text(pin.current(), SI) + ", asked are " + CURRENT.text(current, SI));
         }
         return Optional.empty();
     }

@@ -109,7 +109,10 @@ final class CarLot {
     Setup setup(Job job) {
         var car = job.car();
         BasePull.Point pull = car.basePull().strongest();
-        double flow = between(0.2, 0.8) * pull.wheelPower() * NITROUS_PER_POWER / car.nitrous().nozzles();
+        double flow = between(0.2, 0.8)
+                * pull.wheelPower()
+                * NITROUS_PER_POWER
+                / car.nitrous().nozzles();
         double nitrous = Math.sqrt(flow / JET_FLUX * 4 / Math.PI);
         return job.setup()
                 .withBoost(BoostTarget.constant(between(0.6, 1.1) * pull.gaugePressure()))
