@@ -52,7 +52,7 @@ final class TabulatedOutflow implements Outflow {
         double[] places = places(warm, cold, STEP);
         double[] flows = new double[places.length];
         for (int i = 0; i < places.length; i++) {
-            flows[i] = at(places[i], 0);
+            flows[i] = at(places[i], 0, i > 0 ? flows[i - 1] : 0);
         }
         flow = new AkimaSplineInterpolator().interpolate(places, flows);
         ratio = ratio(places(Math.max(warm - RATIO_STEP, warmEnd), Math.min(cold + RATIO_STEP, coldEnd), RATIO_STEP));
@@ -74,19 +74,20 @@ final class TabulatedOutflow implements Outflow {
     private BicubicInterpolatingFunction ratio(double[] places) {
         double[][] ratios = new double[places.length][ROOTS.length];
         for (int i = 0; i < places.length; i++) {
-            double liquid = at(places[i], 0);
+            double liquid = at(places[i], 0, flow.isValidPoint(places[i]) ? flow.value(places[i]) : 0);
             ratios[i][LIQUID] = 1;
             for (int j = LIQUID + 1; j < ROOTS.length; j++) {
-                ratios[i][j] = liquid > 0 ? at(places[i], ROOTS[j] * ROOTS[j]) / liquid : 1;
+                double near = i > 0 ? liquid * ratios[i - 1][j] : 0;
+                ratios[i][j] = liquid > 0 ? at(places[i], ROOTS[j] * ROOTS[j], near) / liquid : 1;
             }
             ratios[i][0] = ratios[i][LIQUID + 1];
         }
         return new BicubicInterpolator().interpolate(places, ROOTS, ratios);
     }
 
-    private double at(double place, double quality) {
+    private double at(double place, double quality, double near) {
         double temperature = NitrousOxide.CRITICAL_TEMPERATURE * (1 - place * place * place);
-        return path.massFlow(NitrousOxide.mixture(temperature, quality), downstreamPressure);
+        return path.massFlow(NitrousOxide.mixture(temperature, quality), downstreamPressure, near);
     }
 
     private static double place(double temperature) {

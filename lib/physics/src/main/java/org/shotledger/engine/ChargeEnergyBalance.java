@@ -1,9 +1,11 @@
 package org.shotledger.engine;
 
+import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import org.shotledger.engine.Intake.FuelSupplied;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.FuelVapour;
+import org.shotledger.fuel.FuelVapour.Room;
 import org.shotledger.fuel.FuelVapour.Shares;
 import org.shotledger.fuel.Oxidisers;
 import org.shotledger.gas.DryAir;
@@ -69,18 +71,19 @@ final class ChargeEnergyBalance {
 
     /** Shares of both fuels that are vapour at a temperature: those stated, as far as the gas can hold them. */
     Shares evaporated(double temperature) {
-        Shares once = within(stated, temperature);
-        // the room that vapour takes decides how much main fuel comes with the air; once more with what is vapour is
-        // enough
-        return once.equals(stated) ? stated : within(once, temperature);
-    }
-
-    private Shares within(Shares room, double temperature) {
         if (stated.main() == 0 && stated.extra() == 0) {
             return stated;
         }
-        double main = dryAir(temperature, room) * fuelPerAir;
-        Shares possible = vapour.possible(main, in.nitrousFuelFlow(), gas(temperature), temperature, in.pressure());
+        Room room = vapour.room(gas(temperature), temperature, in.pressure());
+        Shares once = within(room, stated, temperature);
+        // the space that vapour takes decides how much main fuel comes with the air; once more with what is vapour is
+        // enough
+        return once.equals(stated) ? stated : within(room, once, temperature);
+    }
+
+    private Shares within(Room room, Shares evaporated, double temperature) {
+        double main = dryAir(temperature, evaporated) * fuelPerAir;
+        Shares possible = room.possible(main, in.nitrousFuelFlow());
         boolean all =
                 possible.main() >= stated.main() && (possible.extra() >= stated.extra() || in.nitrousFuelFlow() == 0);
         return all
@@ -103,7 +106,7 @@ final class ChargeEnergyBalance {
     /** The temperature at which the enthalpies balance: with the stated shares where the gas can hold them there, else with fewer. */
     double temperature() {
         double coldest = surplus(COLDEST, stated) > 0 ? balance(in.airTemperature(), t -> surplus(t, stated)) : COLDEST;
-        return coldest > COLDEST && within(stated, coldest).equals(stated)
+        return coldest > COLDEST && evaporated(coldest).equals(stated)
                 ? coldest
                 : balance(Math.max(START, coldest), t -> surplus(t, evaporated(t)));
     }
@@ -131,9 +134,15 @@ final class ChargeEnergyBalance {
             t = next;
             f = g;
         }
-        throw new IllegalArgumentException("The charge has no balance between " + COLDEST + " K and " + HOTTEST
-                + " K with " + in.nitrousFlow() + " kg/s of nitrous oxide into " + volume
-                + " m3/s at " + in.pressure() + " Pa; use less nitrous oxide or more speed or pressure.");
+        throw new IllegalArgumentException(String.format(
+                Locale.ROOT,
+                "The charge has no balance between %.0f K and %.0f K with %.4g kg/s of nitrous oxide into %.3g m3/s at %.0f"
+                        + " kPa; use less nitrous oxide or more speed or pressure.",
+                COLDEST,
+                HOTTEST,
+                in.nitrousFlow(),
+                volume,
+                in.pressure() / 1e3));
     }
 
     /** Enthalpy brought in less enthalpy at the mixture's temperature, W; falls with temperature. */

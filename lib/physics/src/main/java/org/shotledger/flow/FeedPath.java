@@ -64,7 +64,19 @@ public record FeedPath(List<FeedElement> elements) {
      * @return flow, kg/s; zero when a part is closed or the pressure behind is not lower
      */
     public double massFlow(FluidState bottleLiquid, double downstreamPressure) {
-        return FeedSolver.massFlow(this, bottleLiquid, covered(bottleLiquid, downstreamPressure));
+        return massFlow(bottleLiquid, downstreamPressure, 0);
+    }
+
+    /**
+     * Solves only the total flow, in half the time where it is nearly known.
+     *
+     * @param bottleLiquid state at rest at the path's inlet
+     * @param downstreamPressure absolute pressure behind the jets, Pa
+     * @param near what the flow may be, kg/s, for example extrapolated from neighbouring states; 0 for no guess. It does not move the result
+     * @return flow, kg/s; zero when a part is closed or the pressure behind is not lower
+     */
+    public double massFlow(FluidState bottleLiquid, double downstreamPressure, double near) {
+        return FeedSolver.massFlow(this, bottleLiquid, covered(bottleLiquid, downstreamPressure), near);
     }
 
     /**

@@ -19,8 +19,12 @@ import org.shotledger.fluid.NitrousOxide;
 final class FeedSolver {
     private static final double TOLERANCE = 1e-7;
     private static final int MAX_STEPS = 100;
+    /** Halved once in so many steps, should the margins mislead. */
+    private static final int HALVE_EVERY = 12;
     /** After so many steps only halving is left, which ends in time whatever the margins look like. */
     private static final int HALVE_FROM = 60;
+    /** How far a guess of the flow is trusted: neighbours in a table extrapolate better than this. */
+    private static final double NEAR = 0.01;
 
     /** Part at which the last march ended; the number of parts when it went through. */
     private int stopped;
@@ -60,7 +64,14 @@ final class FeedSolver {
     record Solution(double massFlow, int limiting, boolean choked) {}
 
     static double massFlow(FeedPath path, FluidState start, double downstreamPressure) {
-        return still(path, start, downstreamPressure) ? 0 : new FeedSolver(path, start, downstreamPressure).search();
+        return massFlow(path, start, downstreamPressure, 0);
+    }
+
+    /** The flow; a good guess, such as that of a neighbouring state, saves half of the marches. */
+    static double massFlow(FeedPath path, FluidState start, double downstreamPressure, double near) {
+        return still(path, start, downstreamPressure)
+                ? 0
+                : new FeedSolver(path, start, downstreamPressure).search(near);
     }
 
     static Solution solve(FeedPath path, FluidState start, double downstreamPressure) {
@@ -68,7 +79,7 @@ final class FeedSolver {
             return new Solution(0, -1, false);
         }
         FeedSolver solver = new FeedSolver(path, start, downstreamPressure);
-        double flow = solver.search();
+        double flow = solver.search(0);
         int end = path.elements().size() - 1;
         int part = Math.min(solver.limiting, end);
         return new Solution(flow, part, flow > 0 && (part < end || solver.endChokes(flow)));
@@ -87,23 +98,27 @@ final class FeedSolver {
         return "";
     }
 
-    private double search() {
+    private double search(double near) {
         int end = chain.size() - 1;
         limiting = end;
         double low = 0;
-        double atLow = margin(0);
+        // without flow about all of it is to spare
+        double atLow = near > 0 ? near : margin(0);
         if (atLow <= 0) {
             return 0;
         }
-        double high = atLow;
+        double high = near > 0 ? (1 - NEAR) * near : atLow;
         double atHigh = margin(high);
         while (atHigh > 0) {
             low = high;
             atLow = atHigh;
-            high *= 2;
+            high = low < near ? (1 + NEAR) * near : 2 * low;
             atHigh = margin(high);
         }
         limiting = stopped;
+        if (atHigh == 0 && limiting == end) {
+            return high;
+        }
         double farHigh = Double.NaN;
         double atFarHigh = Double.NaN;
         int farLimiting = -1;
@@ -114,12 +129,15 @@ final class FeedSolver {
         // the negative side, aimed closely at either side of the choke
         for (int i = 0; i < MAX_STEPS && high - low > TOLERANCE * high; i++) {
             double trial = low + atLow * (high - low) / (atLow - atHigh);
-            if (limiting < end && limiting == farLimiting) {
+            if (low == 0 && limiting < end && limiting != farLimiting) {
+                // what that part passes of the stream that it sees; whether another limits still more shows there
+                trial = high + atHigh;
+            } else if (limiting < end && limiting == farLimiting) {
                 double root = high - atHigh * (farHigh - high) / (atFarHigh - atHigh);
                 trial = root * (1 + (beyond ? 0.4 : -0.4) * TOLERANCE);
                 beyond = !beyond;
             }
-            if (i % 8 == 7 || i >= HALVE_FROM || !(trial > low && trial < high)) {
+            if (i % HALVE_EVERY == HALVE_EVERY - 1 || i >= HALVE_FROM || !(trial > low && trial < high)) {
                 trial = 0.5 * (low + high);
             }
             trial = Math.min(Math.max(trial, low + 0.1 * TOLERANCE * high), high - 0.1 * TOLERANCE * high);

@@ -22,6 +22,8 @@ public record Tube(String name, double length, double bore, double roughness, do
     private static final double LARGEST_STEP = 0.03;
     private static final double SHORT_END = 3e-3;
     private static final int MAX_STEPS = 4000;
+    /** Share of the critical flux to which it comes back from the pressure of its throat. */
+    private static final double ROUNDING = 1e-9;
 
     /**
      * Checks the values.
@@ -84,7 +86,7 @@ public record Tube(String name, double length, double bore, double roughness, do
             return inlet.pressure() - head;
         }
         Throat throat = HomogeneousEquilibrium.criticalFlux(inlet);
-        if (throat.massFlux() <= flux) {
+        if (throat.massFlux() <= (1 + ROUNDING) * flux) {
             return Double.NaN;
         }
         Isentrope path = new Isentrope(inlet);

@@ -51,6 +51,8 @@ public final class FuelVapour {
     private static final Component[] COMPONENTS = Component.values();
     private static final double PETROL_MASS = petrolMass();
     private static final int MOST_STEPS = 60;
+    /** A last step of this share of the fuel leaves a miss of its square. */
+    private static final double SETTLED = 1e-6;
     /** So cold that next to nothing of a fuel is vapour, K. */
     public static final double COLDEST = 180;
 
@@ -99,16 +101,49 @@ public final class FuelVapour {
      * @return the shares
      */
     public Shares possible(double mainFlow, double extraFlow, double gas, double temperature, double pressure) {
+        return room(gas, temperature, pressure).possible(mainFlow, extraFlow);
+    }
+
+    /**
+     * The room that a gas has for vapour of these fuels, for several flows of them.
+     *
+     * @param gas all gas, fuel vapour included, mol/s
+     * @param temperature of gas and liquid, K, 180 or more; everything is vapour from 420 on
+     * @param pressure of all, Pa, above zero
+     * @return the room
+     */
+    public Room room(double gas, double temperature, double pressure) {
         if (temperature >= HOTTEST) {
-            return Shares.ALL;
+            return (mainFlow, extraFlow) -> Shares.ALL;
         }
         Require.within("temperature of the charge", temperature, COLDEST, HOTTEST, "K");
         Require.positive("pressure of the charge", pressure, "Pa");
-        double[] fuel = new double[COMPONENTS.length];
         double[] held = new double[COMPONENTS.length];
+        for (int i = 0; i < held.length; i++) {
+            if (main[i] > 0 || extra[i] > 0) {
+                held[i] = COMPONENTS[i].pressure(temperature) / pressure * gas;
+            }
+        }
+        return (mainFlow, extraFlow) -> possible(mainFlow, extraFlow, held);
+    }
+
+    /** What a gas can hold of two fuels. */
+    @FunctionalInterface
+    public interface Room {
+        /**
+         * Shares of both fuels that can be vapour.
+         *
+         * @param mainFlow main fuel, kg/s
+         * @param extraFlow the other fuel, kg/s
+         * @return the shares
+         */
+        Shares possible(double mainFlow, double extraFlow);
+    }
+
+    private Shares possible(double mainFlow, double extraFlow, double[] held) {
+        double[] fuel = new double[COMPONENTS.length];
         for (int i = 0; i < fuel.length; i++) {
             fuel[i] = mainFlow * main[i] + extraFlow * extra[i];
-            held[i] = fuel[i] > 0 ? COMPONENTS[i].pressure(temperature) / pressure * gas : 0;
         }
         double liquid = liquid(fuel, held);
         if (liquid == 0) {
@@ -119,8 +154,9 @@ public final class FuelVapour {
     }
 
     /**
-     * Moles of liquid at which its mole fractions add up to one, by Newton's method from all of it: the function is convex, so the first
-     * step lands at or below the root and the next ones rise to it.
+     * Moles of liquid at which its mole fractions add up to one, by Newton's method on one over their sum from all of it: of a single
+     * component that is a straight line, of several a concave one, so the first step lands at or below the root and the next ones rise
+     * to it.
      */
     private static double liquid(double[] fuel, double[] held) {
         double all = 0;
@@ -136,7 +172,7 @@ public final class FuelVapour {
         }
         double liquid = all;
         for (int step = 0; step < MOST_STEPS; step++) {
-            double sum = -1;
+            double sum = 0;
             double slope = 0;
             for (int i = 0; i < fuel.length; i++) {
                 if (fuel[i] > 0) {
@@ -146,9 +182,9 @@ public final class FuelVapour {
                     slope += part * one;
                 }
             }
-            double change = sum / slope;
+            double change = sum * (sum - 1) / slope;
             liquid = Math.max(0, liquid + change);
-            if (Math.abs(change) < 1e-9 * all) {
+            if (Math.abs(change) < SETTLED * all) {
                 break;
             }
         }

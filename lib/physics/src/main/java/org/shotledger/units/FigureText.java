@@ -1,5 +1,6 @@
 package org.shotledger.units;
 
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -57,6 +58,16 @@ public final class FigureText {
             return UnitTable.get().find("");
         }
         return UnitReader.read(unit, kind, "", Excerpt.quoted(unit.strip()));
+    }
+
+    /**
+     * The units in which a kind may be written.
+     *
+     * @param kind what is measured
+     * @return the units, the customary ones first
+     */
+    public static List<UnitName> unitsOf(QuantityKind kind) {
+        return UnitTable.get().of(kind.dimension());
     }
 
     /**

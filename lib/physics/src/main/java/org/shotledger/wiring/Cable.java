@@ -1,5 +1,8 @@
 package org.shotledger.wiring;
 
+import static org.shotledger.units.QuantityKind.CURRENT;
+import static org.shotledger.units.UnitSystem.SI;
+
 /**
  * Wire and fuse for one load.
  *
@@ -23,8 +26,9 @@ public record Cable(Load load, Wire wire, Fuse fuse, double allowed, double drop
      */
     public static Cable of(Load load, Rules rules) {
         Fuse fuse = Fuse.smallest(load.current(), load.surge(), load.surgeTime())
-                .orElseThrow(() -> new IllegalArgumentException("The load '" + load.name() + "' takes " + load.current()
-                        + " A, and " + load.surge() + " A at switching on; no blade fuse up to 100 A carries that, so"
+                .orElseThrow(() -> new IllegalArgumentException("The load '" + load.name() + "' takes "
+                        + CURRENT.text(load.current(), SI) + ", and " + CURRENT.text(load.surge(), SI)
+                        + " at switching on; no blade fuse up to 100 A carries that, so"
                         + " split the load or guard it by a bolted fuse."));
         String decidedBy = "thinnest wire of the table";
         for (Wire wire : Ampacity.wires()) {
@@ -38,7 +42,8 @@ public record Cable(Load load, Wire wire, Fuse fuse, double allowed, double drop
                 return new Cable(load, wire, fuse, allowed, drop, decidedBy);
             }
         }
-        throw new IllegalArgumentException("The load '" + load.name() + "' of " + load.current() + " A over "
+        throw new IllegalArgumentException("The load '" + load.name() + "' of "
+                + CURRENT.text(load.current(), SI) + " over "
                 + load.length() + " m needs a wire thicker than 0 AWG; split it or shorten its cable.");
     }
 

@@ -1,5 +1,8 @@
 package org.shotledger.wiring;
 
+import static org.shotledger.units.QuantityKind.CURRENT;
+import static org.shotledger.units.UnitSystem.SI;
+
 import java.util.Collections;
 import java.util.Optional;
 import java.util.Set;
@@ -129,7 +132,7 @@ public record PinNeed(
             return Optional.of("it manages " + pin.frequency() + " Hz, asked are " + frequency + " Hz");
         }
         if (current > pin.current()) {
-            return Optional.of("it switches " + pin.current() + " A, asked are " + current + " A");
+            return Optional.of("it switches " + CURRENT.text(pin.current(), SI) + ", asked are " + CURRENT.text(current, SI));
         }
         return Optional.empty();
     }

@@ -1,6 +1,7 @@
 package org.shotledger.car;
 
 import java.util.List;
+import java.util.Optional;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.fuel.Fuel;
 
@@ -12,15 +13,22 @@ import org.shotledger.fuel.Fuel;
  * @param lambda mixture measured
  * @param points what was measured, by engine speed, ascending, at least one
  * @param uncertainty standard uncertainty of the wheel power as a share of it
+ * @param correction what the chart's power was corrected by; empty where the chart states the observed power
  */
-public record BasePull(MoistAir air, Fuel fuel, double lambda, List<Point> points, double uncertainty) {
+public record BasePull(
+        MoistAir air,
+        Fuel fuel,
+        double lambda,
+        List<Point> points,
+        double uncertainty,
+        Optional<PullCorrection> correction) {
 
     /**
      * One engine speed.
      *
      * @param rpm rev/min
      * @param gaugePressure plenum pressure above ambient, Pa
-     * @param wheelPower measured wheel power, not corrected, W
+     * @param wheelPower wheel power as observed, without any correction to a standard's air, W
      */
     public record Point(double rpm, double gaugePressure, double wheelPower) {}
 

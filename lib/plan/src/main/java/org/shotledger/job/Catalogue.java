@@ -12,6 +12,7 @@ import org.shotledger.sheet.CsvRows.Heading;
 import org.shotledger.sheet.CsvRows.Row;
 import org.shotledger.sheet.Problem;
 import org.shotledger.sheet.Problems;
+import org.shotledger.sheet.ShippedTables;
 import org.shotledger.units.Amount;
 import org.shotledger.units.Excerpt;
 import org.shotledger.units.FigureText;
@@ -78,8 +79,17 @@ public record Catalogue(String file, String origin, List<Part> parts) {
      */
     public static Catalogue read(Path path) {
         String file = path.getFileName().toString();
+        return read(CsvRows.open(path, file), file);
+    }
+
+    /** Reads a file of the catalogue that travels with the program. */
+    static Catalogue shipped(String file) {
+        return read(CsvRows.open(ShippedTables.open("catalogue/" + file), file), file);
+    }
+
+    private static Catalogue read(CsvRows open, String file) {
         Problems problems = new Problems();
-        try (CsvRows rows = CsvRows.open(path, file)) {
+        try (CsvRows rows = open) {
             String origin = String.join(" ", rows.comments());
             if (origin.isBlank()) {
                 problems.add(Problem.of(

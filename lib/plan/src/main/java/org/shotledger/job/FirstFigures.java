@@ -46,10 +46,13 @@ record FirstFigures(
         boolean mainRail,
         List<Pulled> pull,
         boolean curve,
+        String correction,
         double ceiling,
         int injectors,
         double injectorFlow,
+        String injector,
         double pumpFlow,
+        String pump,
         int pumps,
         double compressorFlow,
         double compressorRatio,
@@ -90,15 +93,20 @@ record FirstFigures(
         names.put("nitrous-fuel", "same, ethanol-blend (as bought), gasoline, methanol or ethanol");
         names.put("nitrous-fuel-supply", "own-cell, or main-rail where it comes from the rail of the injectors");
         names.put("boost", "of the pull, such as \"1.3 bar gauge\"");
-        names.put("pull-power", "at the wheels and not corrected, such as \"330 hp\"");
+        names.put("pull-power", "at the wheels, such as \"330 hp\"; as observed unless a correction is said");
         names.put("pull-rpm", "engine speed of that power, such as \"6200 rpm\"");
         names.put(
                 "pull",
                 "the whole pull instead: a CSV file with engine speed and power or torque, and boost if it was logged");
+        names.put(
+                "correction",
+                "the standard the pull's power was corrected to, such as din-70020 or sae-j1349; none otherwise");
         names.put("boost-ceiling", "highest boost the builder allows; that of the pull otherwise");
         names.put("injectors", "how many; one for each cylinder otherwise");
         names.put("injector-flow", "of one held open at 3 bar, such as \"1050 cc/min\"");
+        names.put("injector", "a size class of the catalogue instead: small, medium, large or very large");
         names.put("pump-flow", "of one main pump at 3 bar, such as \"280 L/h\"");
+        names.put("pump", "a size class of the catalogue instead: small, medium or large");
         names.put("pumps", "how many main pumps, side by side");
         names.put("compressor-flow", "rated flow, such as \"0.36 kg/s\" or \"50 lb/min\"");
         names.put("compressor-ratio", "pressure ratio of that flow; 3 otherwise");
@@ -165,6 +173,10 @@ record FirstFigures(
         List<Pulled> pull = pull(s, loss(drive));
         double low = s.figure("rpm-low", ROTATION, 500, 20_000);
         double high = s.figure("rpm-high", ROTATION, 500, 20_000);
+        String injector = s.has("injector") ? word(s, "injector", "small", "medium", "large", "very large") : "";
+        String pump = s.has("pump") ? word(s, "pump", "small", "medium", "large") : "";
+        oneOf(s, "injector", "injector-flow");
+        oneOf(s, "pump", "pump-flow");
         boolean jets = s.has("nitrous-jet") || s.has("fuel-jet");
         FirstFigures figures = new FirstFigures(
                 name,
@@ -181,10 +193,17 @@ record FirstFigures(
                 mainRail,
                 pull,
                 said.containsKey("pull"),
+                s.has("correction")
+                        ? word(s, "correction", PullSection.CORRECTIONS.keySet().toArray(String[]::new))
+                        : "none",
                 maybe(s, "boost-ceiling", GAUGE_PRESSURE, 0, 6e5),
                 s.has("injectors") ? s.count("injectors", 1, 32) : cylinders,
-                s.figure("injector-flow", VOLUME_FLOW, 1e-7, 1.5e-4),
+                injector.isEmpty()
+                        ? s.figure("injector-flow", VOLUME_FLOW, 1e-7, 1.5e-4)
+                        : CatalogueParts.injectorFlow(injector),
+                injector,
                 maybe(s, "pump-flow", VOLUME_FLOW, 1e-6, 1e-3),
+                pump,
                 s.has("pumps") ? s.count("pumps", 1, 4) : 1,
                 maybe(s, "compressor-flow", MASS_FLOW, 1e-3, 10),
                 s.has("compressor-ratio") ? s.figure("compressor-ratio", RATIO, 1.5, 5) : 3,
@@ -204,6 +223,12 @@ record FirstFigures(
                 jets ? s.figure("fuel-jet", BORE, 1e-4, 0.01) : Double.NaN,
                 maybe(s, "set-boost", GAUGE_PRESSURE, 0, 6e5));
         return s.make(() -> figures);
+    }
+
+    private static void oneOf(Section s, String part, String figure) {
+        if (s.has(part) && s.has(figure)) {
+            s.report(figure, "\"" + part + "\" and \"" + figure + "\" both stand here; keep one of them.");
+        }
     }
 
     private static double maybe(

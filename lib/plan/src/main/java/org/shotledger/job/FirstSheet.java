@@ -116,7 +116,9 @@ final class FirstSheet {
         tables.put(
                 "compressor-map.csv",
                 FirstTables.compressor(generic.apply("compressor-map.csv"), flow, rise, wheelSpeed()));
-        tables.put("fuel-pump.csv", FirstTables.pump(generic.apply("fuel-pump.csv"), pumpFlow() / GENERIC_PUMP));
+        if (f.pump().isEmpty()) {
+            tables.put("fuel-pump.csv", FirstTables.pump(generic.apply("fuel-pump.csv"), pumpFlow() / GENERIC_PUMP));
+        }
         if (!f.mainRail()) {
             tables.put(
                     "nitrous-fuel-pump.csv",
@@ -336,6 +338,9 @@ final class FirstSheet {
                     .told("boost", best.boost() / 1e5, "bar gauge")
                     .told("wheel-power", best.wheelPower() / HP, "hp");
         }
+        if (!f.correction().equals("none")) {
+            pen.plain("correction", f.correction());
+        }
         pen.guess("lambda", 0.80, "", 0.04, "as the tune");
     }
 
@@ -343,15 +348,17 @@ final class FirstSheet {
         pen.section("injection")
                 .plain("count", String.valueOf(f.injectors()))
                 .guess("voltage", 13.5, "V", 0.03, "engine running");
-        pen.section("injection.injector")
-                .told("flow", f.injectorFlow() * 6e7, "cc/min")
-                .guess("test-pressure", "3 bar", "usual on a flow bench")
-                .guess("test-density", "684 kg/m3", "n-heptane")
-                .plain("dead-time-table", "injector-dead-time.csv");
+        pen.section("injection.injector");
+        if (f.injector().isEmpty()) {
+            pen.told("flow", f.injectorFlow() * 6e7, "cc/min").guess("test-pressure", "3 bar", "usual on a flow bench");
+        } else {
+            pen.plain("part", f.injector());
+        }
+        pen.guess("test-density", "684 kg/m3", "n-heptane").plain("dead-time-table", "injector-dead-time.csv");
         pen.section("injection.pumps")
                 .plain("count", String.valueOf(f.pumps()))
                 .guess("wiring-resistance", 45, "mohm", 0.4, "usual wires of a pump")
-                .plain("curve", "fuel-pump.csv");
+                .plain("curve", f.pump().isEmpty() ? "fuel-pump.csv" : "catalogue/fuel-pump-" + f.pump() + ".csv");
         pen.section("injection.regulator")
                 .guess("base-pressure", 3, "bar", 0.1, "usual")
                 .guess("boost-reference", "1", "the hose goes to the plenum");

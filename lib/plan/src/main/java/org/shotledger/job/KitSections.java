@@ -90,12 +90,13 @@ final class KitSections {
         return s.make(() -> new NozzlePassages(nitrous, fuel));
     }
 
-    private static NitrousCircuit nitrous(Section s) {
+    private static NitrousCircuit nitrous(Section stated) {
+        Section s = CatalogueParts.hose(stated);
         double valve = s.figure("valve-kv", VOLUME_FLOW, 0.05 / HOUR, 20 / HOUR) * HOUR;
         double hoseBore = EngineSections.hole(s, "hose-bore");
         double hoseLength = s.figure("hose-length", LENGTH, 0.1, 20);
         double filter = s.figureOr("filter-loss", RATIO, 0, 100, 2, HABIT);
-        Solenoid solenoid = solenoid(s.section("solenoid"));
+        Solenoid solenoid = solenoid(CatalogueParts.solenoid(s.section("solenoid"), "nitrous"));
         double lineBore = EngineSections.hole(s, "line-bore");
         double lineLength = s.figure("line-length", LENGTH, 0, 5);
         NitrousJet jet = JetSections.nitrous(s);
@@ -144,7 +145,7 @@ final class KitSections {
             });
         }
         Supplier<Optional<FuelCell>> cell = onMainRail ? Optional::empty : cell(s);
-        Solenoid solenoid = solenoid(s.section("solenoid"));
+        Solenoid solenoid = solenoid(CatalogueParts.solenoid(s.section("solenoid"), "fuel"));
         FuelJet jet = JetSections.fuel(s);
         Optional<FlowBand> measured = measured(s);
         return s.make(() -> new FuelCircuit(
@@ -178,7 +179,8 @@ final class KitSections {
     /** The bottle, and how it is filled. */
     record Bottled(BottleSheet bottle, BottleFill fill) {}
 
-    static Bottled bottle(Section s, double ambient) {
+    static Bottled bottle(Section stated, double ambient) {
+        Section s = CatalogueParts.bottle(stated);
         double capacity = s.figure("water-capacity", VOLUME, 2e-4, 0.1);
         double shell = s.figure("shell-mass", MASS, 0.1, 100);
         double heat = s.figureOr("shell-specific-heat", SPECIFIC_HEAT, 100, 2000, 900, "aluminium, handbook value");

@@ -14,8 +14,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.shotledger.car.BasePull;
 import org.shotledger.car.FuelStreams;
+import org.shotledger.car.PullCorrection;
 import org.shotledger.drive.Driveline;
 import org.shotledger.engine.MoistAir;
+import org.shotledger.engine.PowerCorrection;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.sheet.CsvTable;
 import org.shotledger.sheet.Section;
@@ -25,6 +27,9 @@ import org.shotledger.units.QuantityKind;
 final class PullSection {
     /** Standard uncertainty of a dynamometer figure that states none: common practice, no source. */
     private static final double USUAL_UNCERTAINTY = 0.02;
+
+    /** The standards a chart's power may have been corrected to, by their names in the sheet. */
+    static final Map<String, Optional<PowerCorrection>> CORRECTIONS = corrections();
 
     /** The four ways in which a pull is written down. */
     private enum Figure {
@@ -60,9 +65,46 @@ final class PullSection {
         double lambda = s.figure("lambda", RATIO, 0.6, 1.1);
         Fuel usual = fuels == null ? null : fuels.main();
         Optional<Fuel> own = s.sectionIf("fuel").map(f -> EngineSections.fuel(f, usual));
-        List<BasePull.Point> points = s.has("curve") ? curve(s, driveline) : one(s, driveline);
+        List<BasePull.Point> shown = s.has("curve") ? curve(s, driveline) : one(s, driveline);
         double uncertainty = uncertainty(s);
-        return s.make(() -> new BasePull(places.get(where), own.orElse(usual), lambda, points, uncertainty));
+        Optional<PullCorrection> correction = correction(s, places.get(where));
+        return s.make(() -> new BasePull(
+                places.get(where), own.orElse(usual), lambda, observed(shown, correction), uncertainty, correction));
+    }
+
+    /** What the chart's power was multiplied by: the factor it states, or that of a standard in the air of that day. */
+    private static Optional<PullCorrection> correction(Section s, MoistAir air) {
+        Optional<PowerCorrection> standard =
+                s.choiceOr("correction", CORRECTIONS, "none", "the power is taken as observed");
+        if (!s.has("correction-factor")) {
+            return standard.filter(named -> air != null)
+                    .map(named -> new PullCorrection(named.words(), named.factor(air), named.holds(air)));
+        }
+        double factor = s.figure("correction-factor", RATIO, 0.8, 1.5);
+        if (s.has("correction")) {
+            s.report(
+                    "correction-factor",
+                    "The pull's power is corrected by a standard and by a factor; keep the one that the chart states.");
+        }
+        return Optional.of(new PullCorrection("the factor stated in the sheet", factor, true));
+    }
+
+    private static List<BasePull.Point> observed(List<BasePull.Point> shown, Optional<PullCorrection> correction) {
+        double factor = correction.map(PullCorrection::factor).orElse(1.0);
+        return shown.stream()
+                .map(p -> new BasePull.Point(p.rpm(), p.gaugePressure(), p.wheelPower() / factor))
+                .toList();
+    }
+
+    private static Map<String, Optional<PowerCorrection>> corrections() {
+        Map<String, Optional<PowerCorrection>> named = new LinkedHashMap<>();
+        named.put("none", Optional.empty());
+        named.put("sae-j1349", Optional.of(PowerCorrection.SAE_J1349_2004));
+        named.put("sae-j1349-1990", Optional.of(PowerCorrection.SAE_J1349_1990));
+        named.put("sae-j607", Optional.of(PowerCorrection.STP));
+        named.put("iso-1585", Optional.of(PowerCorrection.ISO_1585));
+        named.put("din-70020", Optional.of(PowerCorrection.DIN_70020));
+        return named;
     }
 
     private static List<BasePull.Point> one(Section s, Driveline driveline) {

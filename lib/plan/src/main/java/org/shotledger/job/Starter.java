@@ -37,6 +37,9 @@ public final class Starter {
     /** The cars there are to begin like, each told by a few invented figures and a pull. */
     private static final List<String> LIKE = List.of("five-cylinder", "v8", "given-jets");
 
+    /** What is said instead of a figure of the car to begin like. */
+    private static final Map<String, String> INSTEAD_OF = Map.of("injector", "injector-flow", "pump", "pump-flow");
+
     private Starter() {}
 
     /**
@@ -104,6 +107,11 @@ public final class Starter {
                     && !said.containsKey("pull")) {
                 all.remove("pull");
             }
+            INSTEAD_OF.forEach((part, figure) -> {
+                if (said.containsKey(part) && !said.containsKey(figure)) {
+                    all.remove(figure);
+                }
+            });
             if (!own && all.containsKey("pull")) {
                 AtomicFile.write(filled.resolve(all.get("pull")), resource("like/" + all.get("pull")));
             }

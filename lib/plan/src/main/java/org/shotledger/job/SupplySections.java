@@ -34,7 +34,8 @@ final class SupplySections {
         return s.make(() -> new Injection(injector, count, pumps, voltage));
     }
 
-    private static Injector injector(Section s) {
+    private static Injector injector(Section stated) {
+        Section s = CatalogueParts.injector(stated);
         String name = s.textOr("name", "injector");
         double drop = s.figure("test-pressure", PRESSURE_DIFFERENCE, 1e5, 10e5);
         double density =

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.shotledger.car.BasePull;
 import org.shotledger.car.Car;
 import org.shotledger.car.EngineModel;
+import org.shotledger.car.PullCorrection;
 import org.shotledger.car.SheetPaths;
 import org.shotledger.drive.Driveline;
 import org.shotledger.engine.CommonPractice;
@@ -40,16 +41,11 @@ final class PowerEntries {
     private static void base(LedgerPen pen, Subject from) {
         Car car = from.car();
         double measured = car.basePull().strongest().wheelPower();
-        pen.given(
-                        "base-power",
-                        "wheel power of the base pull",
-                        "P_0",
-                        POWER,
-                        measured,
-                        SheetPaths.BASE_POWER,
-                        "the sheet's base pull")
-                .uncertain(car.basePull().uncertainty() * measured)
-                .enter();
+        car.basePull()
+                .correction()
+                .ifPresentOrElse(
+                        correction -> observed(pen, car, measured, correction),
+                        () -> pull(pen, car, "base-power", "wheel power of the base pull", "P_0", measured));
         pen.calculated(
                         "cycle-share",
                         "share of the fuel-air cycle",
@@ -62,6 +58,34 @@ final class PowerEntries {
                 .within(CALIBRATION)
                 .from(x -> calibrated(from, x[0] / measured));
         airPower(pen, from);
+    }
+
+    private static void pull(LedgerPen pen, Car car, String key, String name, String symbol, double value) {
+        pen.given(key, name, symbol, POWER, value, SheetPaths.BASE_POWER, "the sheet's base pull")
+                .uncertain(car.basePull().uncertainty() * value)
+                .enter();
+    }
+
+    /** The engine knows nothing of a standard's air: it is held against what the dynamometer saw. */
+    private static void observed(LedgerPen pen, Car car, double measured, PullCorrection correction) {
+        pull(
+                pen,
+                car,
+                "base-power-shown",
+                "wheel power of the base pull as the chart shows it",
+                "P_c",
+                measured * correction.factor());
+        pen.calculated("base-power", "wheel power of the base pull as observed", "P_0", POWER, measured)
+                .uncertain(car.basePull().uncertainty() * measured)
+                .by(
+                        String.format(
+                                Locale.ROOT,
+                                "P_c / %.4f, the factor of the correction on the air of that day%s",
+                                correction.factor(),
+                                correction.holds() ? "" : "; it is beyond what the standard itself allows"),
+                        correction.standard())
+                .on("base-power-shown")
+                .from(x -> x[0] / correction.factor());
     }
 
     /** The first figure to look at when a base pull is doubted. */
@@ -101,7 +125,8 @@ final class PowerEntries {
                 pull.points().stream()
                         .map(p -> new BasePull.Point(p.rpm(), p.gaugePressure(), share * p.wheelPower()))
                         .toList(),
-                pull.uncertainty());
+                pull.uncertainty(),
+                pull.correction());
         return Calibration.of(from.car().with(scaled), from.setup())
                 .model()
                 .factor()

@@ -19,10 +19,22 @@ final class Rising {
      * @return the least argument found at which the value is met; {@code high} where it is met nowhere
      */
     static double meet(DoubleUnaryOperator f, double value, double low, double high, double tolerance) {
+        return meet(f, value, low, f.applyAsDouble(low), high, f.applyAsDouble(high), tolerance);
+    }
+
+    /** The same where the function is known at both ends. */
+    static double meet(
+            DoubleUnaryOperator f,
+            double value,
+            double low,
+            double atLow,
+            double high,
+            double atHigh,
+            double tolerance) {
         double a = low;
         double b = high;
-        double atA = f.applyAsDouble(a) - value;
-        double atB = f.applyAsDouble(b) - value;
+        double atA = atLow - value;
+        double atB = atHigh - value;
         if (atA >= 0) {
             return a;
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.NoAnswerException;
@@ -52,16 +53,14 @@ final class ShotSearch {
             high = Double.isNaN(refused) ? Math.min(2 * high, largest()) : (low + refused) / 2;
             Optional<Weighed> now = weigh(level, high, mixture);
             if (now.isPresent()) {
-                last = now;
                 if (now.get().power >= wanted) {
-                    double flow = Rising.meet(
-                            w -> weigh(level, w, mixture).map(Weighed::power).orElse(Double.NaN),
-                            wanted,
-                            low,
-                            high,
-                            CLOSE * high);
+                    DoubleUnaryOperator power =
+                            w -> weigh(level, w, mixture).map(Weighed::power).orElse(Double.NaN);
+                    double atLow = last.isPresent() ? last.get().power : power.applyAsDouble(low);
+                    double flow = Rising.meet(power, wanted, low, atLow, high, now.get().power, CLOSE * high);
                     return weigh(level, flow, mixture).map(w -> candidate(level, w));
                 }
+                last = now;
                 low = high;
             } else {
                 refused = high;

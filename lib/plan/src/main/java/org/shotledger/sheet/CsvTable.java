@@ -3,6 +3,7 @@ package org.shotledger.sheet;
 import java.io.Reader;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -132,14 +133,14 @@ public final class CsvTable {
         private final List<CsvColumn> wanted;
         private final Problems problems = new Problems();
         private final CsvColumn[] byPosition;
-        private final UnitName[] units;
+        private final ColumnTroubles[] cells;
 
         Reading(CsvRows rows, String file, List<CsvColumn> wanted) {
             this.rows = rows;
             this.file = file;
             this.wanted = wanted;
             this.byPosition = new CsvColumn[rows.headings().size()];
-            this.units = new UnitName[rows.headings().size()];
+            this.cells = new ColumnTroubles[rows.headings().size()];
         }
 
         CsvTable read() {
@@ -163,6 +164,10 @@ public final class CsvTable {
                     break;
                 }
             }
+            Arrays.stream(cells)
+                    .flatMap(column -> column.told().stream())
+                    .sorted(Comparator.comparingInt(Problem::line))
+                    .forEach(problems::add);
             if (n == 0 && problems.count() == 0) {
                 problem(rows.headingLine(), 0, "", "", "The table has no rows; write at least one below the heading.");
             }
@@ -186,7 +191,8 @@ public final class CsvTable {
                 } else {
                     taken.add(column.name());
                     byPosition[heading.column() - 1] = column;
-                    units[heading.column() - 1] = unit(heading, column);
+                    cells[heading.column() - 1] =
+                            new ColumnTroubles(file, heading.column(), column, unit(heading, column));
                 }
             }
             for (CsvColumn column : wanted) {
@@ -247,36 +253,11 @@ public final class CsvTable {
             }
             boolean good = true;
             for (int i = 0; i < byPosition.length; i++) {
-                double si = cell(row, i);
+                double si = cells[i].read(row.line(), row.cells().get(i), rows.decimalComma());
                 columns[i][n] = si;
                 good &= !Double.isNaN(si);
             }
             return good;
-        }
-
-        private double cell(Row row, int i) {
-            String text = row.cells().get(i);
-            CsvColumn column = byPosition[i];
-            double number = CsvNumber.read(text, rows.decimalComma());
-            if (Double.isNaN(number)) {
-                String sentence = text.isEmpty()
-                        ? "The cell is empty; write a number."
-                        : Excerpt.quoted(text) + " is not a number; write one without its unit.";
-                problem(row.line(), i + 1, column.name(), text, sentence);
-                return Double.NaN;
-            }
-            double si = units[i].toSi(number);
-            if (!(si >= column.low() && si <= column.high())) {
-                problem(
-                        row.line(),
-                        i + 1,
-                        column.name(),
-                        text,
-                        Excerpt.quoted(text) + " is not plausible; allowed is "
-                                + Range.text(column.kind(), column.low(), column.high(), units[i]) + ".");
-                return Double.NaN;
-            }
-            return si;
         }
 
         private void problem(int line, int column, String field, String found, String sentence) {

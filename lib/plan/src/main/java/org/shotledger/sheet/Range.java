@@ -50,6 +50,9 @@ public final class Range {
     }
 
     private static String number(double value) {
+        if (Math.abs(value) >= 1e6 && Math.abs(value) < 1e10) {
+            return String.format(Locale.ROOT, "%.0f", value);
+        }
         String text = String.format(Locale.ROOT, "%.6g", value);
         return text.contains("e") || !text.contains(".")
                 ? text

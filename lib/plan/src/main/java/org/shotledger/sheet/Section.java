@@ -61,6 +61,19 @@ public final class Section {
     }
 
     /**
+     * The same section with values that it does not state itself, such as those of a part it names. What it states stands.
+     *
+     * @param key the value that names where the others come from; its place is theirs
+     * @param values name to value, as they would be written
+     * @param from where they come from
+     * @param provenance how they are known
+     * @return the fuller section
+     */
+    public Section filled(String key, Map<String, String> values, String from, String provenance) {
+        return new Section(place.filled(key, values, from, provenance));
+    }
+
+    /**
      * A figure that must be there.
      *
      * @param key its name

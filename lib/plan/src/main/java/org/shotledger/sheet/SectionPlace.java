@@ -1,7 +1,9 @@
 package org.shotledger.sheet;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -78,6 +80,44 @@ final class SectionPlace {
 
     SectionPlace inner(String innerPath, Mapping inner) {
         return new SectionPlace(reading, innerPath, inner, false, from, provenance);
+    }
+
+    /** The same place with entries for values it does not state, written where the key that gives them stands. */
+    SectionPlace filled(String key, Map<String, String> values, String reason, String known) {
+        Place at = find(key).map(e -> e.value().at()).orElse(mapping.at());
+        List<Entry> entries = new ArrayList<>(mapping.entries());
+        values.forEach((name, text) -> {
+            if (mapping.find(name).isEmpty()) {
+                entries.add(entry(
+                        name,
+                        new Mapping(
+                                List.of(
+                                        entry("value", scalar(text, at), at),
+                                        entry("from", scalar(reason, at), at),
+                                        entry("provenance", scalar(known, at), at)),
+                                at,
+                                at.offset(),
+                                true),
+                        at));
+            }
+        });
+        SectionPlace fuller = new SectionPlace(
+                reading,
+                path,
+                new Mapping(entries, mapping.at(), mapping.end(), mapping.flow()),
+                missing,
+                from,
+                provenance);
+        fuller.asked.addAll(asked);
+        return fuller;
+    }
+
+    private static Entry entry(String name, SheetNode value, Place at) {
+        return new Entry(name, at, at.offset(), value);
+    }
+
+    private static Scalar scalar(String text, Place at) {
+        return new Scalar(text, at, at.offset(), false);
     }
 
     /** A place that stays silent, for a section that is not there and was reported. */

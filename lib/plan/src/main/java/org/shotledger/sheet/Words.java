@@ -1,5 +1,6 @@
 package org.shotledger.sheet;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -69,9 +70,10 @@ final class Words {
         SheetReading reading = place.reading();
         try {
             String named = value.scalar().text().strip();
-            Path file = TablePath.inside(reading.folder(), named);
-            CsvTable table = CsvTable.read(file, named, columns);
-            reading.tables().put(named, file);
+            CsvTable table =
+                    ShippedTables.means(named) && !Files.exists(reading.folder().resolve(named))
+                            ? CsvTable.read(ShippedTables.open(named), named, columns)
+                            : beside(named, columns);
             String reason = value.from().isEmpty() ? String.join(" ", table.comments()) : value.from();
             note(key, value.with(reason));
             return Optional.of(table);
@@ -81,6 +83,14 @@ final class Words {
             place.report(value.scalar().at(), key, value.scalar().text(), e.getMessage());
         }
         return Optional.empty();
+    }
+
+    private CsvTable beside(String named, List<CsvColumn> columns) {
+        SheetReading reading = place.reading();
+        Path file = TablePath.inside(reading.folder(), named);
+        CsvTable table = CsvTable.read(file, named, columns);
+        reading.tables().put(named, file);
+        return table;
     }
 
     private void note(String key, Value value) {

@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -15,10 +17,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shotledger.job.Check;
 import org.shotledger.job.Job;
+import org.shotledger.setup.Setup;
 
 /**
  * What an answer must be, whatever the car: held against drawn cars and mutants of their sheets. The usual build draws a few;
- * {@code -Dshotledger.cars=2000} as many as there is time for, {@code -Dshotledger.cars.seed=N} from another seed. The sheet of a
+ * {@code -Dshotledger.cars=2000} plans and {@code -Dshotledger.evaluated=2000} evaluates as many as there is time for, {@code -Dshotledger.cars.seed=N} from another seed. The sheet of a
  * car that breaks a law is left under {@code target/cars}.
  */
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -26,6 +29,9 @@ class AnswerTest {
     private static final int CARS = Integer.getInteger("shotledger.cars", 5);
     private static final long SEED = Long.getLong("shotledger.cars.seed", 1);
     private static final int MUTANTS = 2;
+    private static final int EVALUATED = Integer.getInteger("shotledger.evaluated", 2000);
+    /** Mutants are cheap beside a car, whose first sheet is fitted to its pull. */
+    private static final int OF_EACH = 10;
 
     @Test
     void a_drawn_car_and_its_mutants_get_an_answer_that_holds(@TempDir Path folder) {
@@ -62,6 +68,43 @@ class AnswerTest {
         assertTrue(broken.isEmpty(), () -> String.join("\n", broken));
         assertTrue(alarms == 0, alarms + " cars with more than one false alarm");
         assertTrue(refused <= 0.1 * CARS, refused + " of the drawn cars are refused");
+    }
+
+    /** Cars, mutants and setups by the thousand: what is evaluated holds, whether a plan would choose it or not. */
+    @Test
+    void any_setup_of_any_car_gets_an_outcome_that_holds(@TempDir Path folder) {
+        List<String> broken = Collections.synchronizedList(new ArrayList<>());
+        int evaluated = IntStream.range(0, EVALUATED / OF_EACH)
+                .parallel()
+                .map(car -> evaluated(SEED + 1_000_000 + car, folder, broken))
+                .sum();
+        System.out.println(evaluated + " cars and mutants evaluated; " + broken.size() + " laws broken");
+        assertTrue(broken.isEmpty(), () -> String.join("\n", broken));
+        assertTrue(evaluated >= EVALUATED / 2, evaluated + " sheets only had an outcome");
+    }
+
+    private static int evaluated(long seed, Path folder, List<String> broken) {
+        CarLot lot = new CarLot(seed);
+        Job car;
+        try {
+            car = lot.car(folder.resolve("car" + seed));
+        } catch (IllegalArgumentException e) {
+            if (!Laws.isSentence(e.getMessage())) {
+                broken.add("seed " + seed + " is refused by no sentence: " + e.getMessage());
+            }
+            return 0;
+        }
+        int evaluated = 0;
+        for (int m = 0; m < OF_EACH; m++) {
+            List<CarLot.Change> changes = m == 0 ? List.of() : lot.changes(car);
+            Optional<Job> job = Laws.mutant(car, changes, broken);
+            if (job.isPresent()) {
+                Setup setup = lot.setup(job.get());
+                broken.addAll(Laws.of(job.get(), setup, m, "seed " + seed + " " + changes + " " + setup.jets()));
+                evaluated++;
+            }
+        }
+        return evaluated;
     }
 
     /** Sheets that once ended in an exception, a false diagnosis or a plan that a kept one of its own options belied. */

@@ -10,9 +10,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.shotledger.car.BasePull;
 import org.shotledger.car.Origin;
 import org.shotledger.job.Job;
 import org.shotledger.job.Starter;
+import org.shotledger.nitrous.JetPair;
+import org.shotledger.setup.BoostTarget;
+import org.shotledger.setup.Setup;
 
 /**
  * Makes plausible cars from a seed: 1.0 to 8.4 litres, 3 to 10 cylinders, all fuels, one nozzle or one for each cylinder, fuel from a cell
@@ -21,6 +25,12 @@ import org.shotledger.job.Starter;
 final class CarLot {
     private static final List<String> FUELS =
             List.of("gasoline", "ethanol-blend", "ethanol-blend", "ethanol", "methanol");
+
+    /** 0.8 lb of nitrous oxide in 10 s for 100 hp, kg/J: common practice, no source. */
+    private static final double NITROUS_PER_POWER = 4.87e-7;
+
+    /** Nitrous oxide through a jet's area from a warm bottle, kg/(s m2), roughly: jets are drawn around it. */
+    private static final double JET_FLUX = 11_500;
 
     private final SplittableRandom random;
 
@@ -93,6 +103,17 @@ final class CarLot {
     Job car(Path folder) {
         Starter.write(folder, "", figures(), folder);
         return Job.load(folder);
+    }
+
+    /** Any boost the sheet allows, and jets for a shot of a fifth to four fifths of the pull, well or badly matched to each other. */
+    Setup setup(Job job) {
+        var car = job.car();
+        BasePull.Point pull = car.basePull().strongest();
+        double flow = between(0.2, 0.8) * pull.wheelPower() * NITROUS_PER_POWER / car.nitrous().nozzles();
+        double nitrous = Math.sqrt(flow / JET_FLUX * 4 / Math.PI);
+        return job.setup()
+                .withBoost(BoostTarget.constant(between(0.6, 1.1) * pull.gaugePressure()))
+                .withJets(new JetPair(nitrous, between(0.45, 0.75) * nitrous));
     }
 
     /** One change of a sheet: where, and what stands there then. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.shotledger.bottle.PassEnd;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.OperatingPoint;
@@ -69,6 +70,34 @@ final class Laws {
         return laws.broken;
     }
 
+    /** What must be true of an evaluation, whoever chose the setup; of the laws that need a second one, one each turn. */
+    static List<String> of(Job job, Setup setup, int turn, String which) {
+        Laws laws = new Laws(job, which);
+        try {
+            Outcome outcome = Evaluate.of(job.car(), setup, job.stated());
+            outcome.limits().all().forEach(laws::limit);
+            laws.supply(outcome);
+            if (!outcome.withNitrous().isEmpty()) {
+                switch (turn % 4) {
+                    case 0 -> laws.leaner(setup, outcome);
+                    case 1 -> laws.lessCharge(setup, outcome);
+                    case 2 -> laws.hotter(setup, outcome);
+                    default ->
+                        laws.hold(
+                                outcome.limits()
+                                        .equals(Evaluate.of(job.car(), setup, job.stated())
+                                                .limits()),
+                                "the same setup again gets other limits");
+                }
+            }
+        } catch (IllegalArgumentException e) {
+            laws.hold(isSentence(e.getMessage()), "the evaluation ends in no sentence: " + e.getMessage());
+        } catch (RuntimeException raw) {
+            laws.hold(false, "the evaluation ends in " + raw + " at " + raw.getStackTrace()[0]);
+        }
+        return laws.broken;
+    }
+
     static boolean isSentence(String message) {
         return message != null && message.length() > 20 && !RAW.matcher(message).find();
     }
@@ -90,12 +119,7 @@ final class Laws {
         if (plan.verdict() == Verdict.BROKEN) {
             options(plan);
         }
-        for (Limit limit : plan.limits().all()) {
-            hold(Double.isFinite(limit.bound()) && limit.scale() >= 0, limit.key() + " has the bound " + limit.bound());
-            hold(
-                    Double.isFinite(limit.value()) || limit.verdict() == Verdict.BROKEN,
-                    limit.key() + " is kept without a value");
-        }
+        plan.limits().all().forEach(this::limit);
         String line = plan.verdictLine();
         hold(
                 line.contains(QuantityKind.POWER.text(plan.stated().power(), UnitSystem.US))
@@ -108,14 +132,22 @@ final class Laws {
         plan.outcomes().forEach(this::supply);
     }
 
+    private void limit(Limit limit) {
+        hold(Double.isFinite(limit.bound()) && limit.scale() >= 0, limit.key() + " has the bound " + limit.bound());
+        hold(
+                Double.isFinite(limit.value()) || limit.verdict() == Verdict.BROKEN,
+                limit.key() + " is kept without a value");
+    }
+
     /** One pressure and one pump limit where both fuels come from one rail; two of each where not. */
     private void supply(Outcome outcome) {
         boolean rail = job.car().nitrous().fuel().onMainRail();
         for (String own : List.of("kit-pump", "fuel-cell")) {
+            boolean held = outcome.limits().find(own).isPresent();
+            hold(!rail || !held, own + " is held where the fuel comes from the main rail");
             hold(
-                    outcome.limits().find(own).isPresent()
-                            == (!rail && !outcome.withNitrous().isEmpty()),
-                    own + " is held where the fuel comes from " + (rail ? "the main rail" : "a cell"));
+                    rail || held || outcome.withNitrous().isEmpty(),
+                    own + " is not held where the fuel comes from a cell");
         }
         for (OperatingPoint p : outcome.withNitrous()) {
             double both = p.main().massFlow() + (rail ? p.nitrousFuel().massFlow() : 0);
@@ -165,13 +197,33 @@ final class Laws {
 
     /** What must make things worse does. */
     private void directions(Setup setup, Outcome outcome) {
+        leaner(setup, outcome);
+        lessCharge(setup, outcome);
+        hotter(setup, outcome);
+        outcome.pass()
+                .ifPresent(pass -> hold(
+                        pass.wholePasses() == 0 || pass.moments().stream().allMatch(m -> m.liquid() > 0),
+                        "a pass is counted without liquid"));
+    }
+
+    private void leaner(Setup setup, Outcome outcome) {
         JetPair jets = setup.jets().orElseThrow();
         Outcome lean = Evaluate.of(
                 job.car(), setup.withJets(new JetPair(jets.nitrousBore(), 0.93 * jets.fuelBore())), outcome.at());
         worse("leaner jets", outcome, lean, "lambda-lean");
+    }
+
+    /** A fuller bottle has less vapour, whose pressure dips further at opening: only where that ends a pass may less charge give more. */
+    private void lessCharge(Setup setup, Outcome outcome) {
+        if (outcome.pass().filter(pass -> pass.end() == PassEnd.BAND_LOW).isPresent()) {
+            return;
+        }
         Setup less = setup.withBottle(
                 new BottleFill(0.9 * setup.bottle().charge(), setup.bottle().startTemperature()));
         worse("a smaller charge", outcome, Evaluate.of(job.car(), less, outcome.at()), "passes");
+    }
+
+    private void hotter(Setup setup, Outcome outcome) {
         var air = outcome.at().air();
         // with the water it had: more of it damps knock
         double damp = air.vapourPressure() / new MoistAir(air.pressure(), air.temperature() + 8, 1).vapourPressure();
@@ -182,10 +234,6 @@ final class Laws {
                     knock(hot) >= knock(outcome) - 1e-6,
                     "hotter air makes knock with nitrous less: " + knock(outcome) + " to " + knock(hot));
         }
-        outcome.pass()
-                .ifPresent(pass -> hold(
-                        pass.wholePasses() == 0 || pass.moments().stream().allMatch(m -> m.liquid() > 0),
-                        "a pass is counted without liquid"));
     }
 
     private static double knock(Outcome outcome) {

@@ -15,6 +15,7 @@ class SaidTwiceTest {
     @CsvSource({
         "parts:\\n, parts:\\n  nitrous-per-lb: 6\\n, parts.nitrous-per-lb",
         "parts:\\n, parts:\\n  fuel-per-gallon: 5\\n, parts.fuel-per-gallon",
+        "conditions: home\\n  rpm, conditions: home\\n  correction: din-70020\\n  correction-factor: 1.03\\n  rpm, base-pull.correction-factor",
         "format: 3\\n, format: 3\\nsetup:\\n  boost: 17 psi gauge\\n  boost-tolerance: 1 psi\\n, setup.boost-tolerance",
     })
     void one_of_them_is_to_be_kept(String here, String both, String field) throws IOException {

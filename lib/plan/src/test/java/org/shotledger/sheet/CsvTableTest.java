@@ -91,13 +91,40 @@ class CsvTableTest {
     @Test
     void a_hundred_problems_are_listed_and_the_rest_counted() {
         StringBuilder text = new StringBuilder("pressure [bar],flow [L/h]\n");
-        text.append("x,1\n".repeat(150));
+        text.append("1\n".repeat(150));
         List<Problem> problems =
                 assertThrows(SheetException.class, () -> read(text.toString())).problems();
         assertEquals(101, problems.size());
         assertEquals(
                 "50 further problems are not listed; mend these first.",
                 problems.get(100).sentence());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "420,500,610,800,900|t.csv, line 2, column 1, pressure: \"420\" is not plausible; allowed is 0 to 20 bar."
+                        + " Of this column 4 more cells cannot be used; in kPa or inH2O or mmHg the whole column would be allowed:"
+                        + " check the unit in the heading.",
+                "3,x,y,z,-|t.csv, line 3, column 1, pressure: \"x\" is not a number; write one without its unit."
+                        + " Of this column 3 more cells cannot be used.",
+                "-420,-500,-610,-800,9|t.csv, line 2, column 1, pressure: \"-420\" is not plausible; allowed is 0 to 20"
+                        + " bar. Of this column 3 more cells cannot be used.",
+            })
+    void a_column_that_is_wrong_is_one_line(String cells, String message) {
+        String text = "pressure [bar],flow [L/h]\n" + cells.replace(",", ",285\n") + ",285\n";
+        List<Problem> problems =
+                assertThrows(SheetException.class, () -> read(text)).problems();
+        assertEquals(List.of(message), problems.stream().map(Problem::toString).toList());
+    }
+
+    @Test
+    void three_cells_are_told_one_by_one() {
+        List<Problem> problems = assertThrows(
+                        SheetException.class, () -> read("pressure [bar],flow [L/h]\n420,1\n3,x\n500,1\n3,1\n510,1\n"))
+                .problems();
+        assertEquals(List.of(2, 3, 4, 6), problems.stream().map(Problem::line).toList());
     }
 
     /** A million rows pass with the rows' own memory and little more: the test machine's heap is 1 GB in the build. */
