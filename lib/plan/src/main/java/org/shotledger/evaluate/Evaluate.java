@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.shotledger.bottle.Charge;
 import org.shotledger.bottle.Outflow;
 import org.shotledger.bottle.Pass;
@@ -18,7 +19,6 @@ import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
-import org.shotledger.nitrous.ActivationWindow;
 import org.shotledger.setup.BottleState;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Factor;
@@ -122,11 +122,45 @@ public final class Evaluate {
             return List.of();
         }
         Evaluate run = new Evaluate(car, setup, at, day);
-        Optional<OperatingPoint> strongest = strongest(run.armed(Speeds.withNitrous(car, setup.arming())));
+        Optional<OperatingPoint> strongest = strongest(run.armed());
         int count = Math.min(setup.passes().count(), day.get().passes().passes().size());
         return IntStream.rangeClosed(1, count)
                 .mapToObj(number -> run.pass(day.get(), strongest, number))
                 .toList();
+    }
+
+    /**
+     * The limits with the nitrous closed: driving without it, armed outside its speeds, and just after it has closed. They know neither
+     * bottle nor jets.
+     *
+     * @param car what is built
+     * @param setup what is set, with jets
+     * @param at what the world is
+     * @return the limits of those operating points, and the one of speeds without an answer
+     */
+    public static Limits closed(Car car, Setup setup, Case at) {
+        Evaluate run = new Evaluate(car, setup, at, Optional.empty());
+        double[] closed = run.closedSpeeds();
+        List<OperatingPoint> off = run.off();
+        List<OperatingPoint> armed = run.armed(closed, Mode.ARMED);
+        Unanswered unanswered = run.unanswered(off);
+        unanswered.look(closed, armed, run::armedPlenum, Mode.ARMED);
+        return run.limits(off, armed, run.closing().stream().toList(), unanswered.limit(at.name()));
+    }
+
+    /**
+     * The bottle over the passes that the setup asks for, without an operating point.
+     *
+     * @param car what is built
+     * @param setup what is set
+     * @param at what the world is
+     * @return the bottle; empty without nitrous
+     */
+    public static Optional<BottleOutcome> bottle(Car car, Setup setup, Case at) {
+        return day(car, setup, at)
+                .map(d -> new BottleOutcome(
+                        DayRules.of(car, setup, at.name(), d, 0),
+                        Day.end(d.last(setup.passes().count()))));
     }
 
     /** A day is run for an operating point only where the bottle's state is what it leaves. */
@@ -166,13 +200,8 @@ public final class Evaluate {
     }
 
     private Outcome outcome() {
-        double[] speeds = Speeds.all(car, setup.arming());
-        List<OperatingPoint> off = new ArrayList<>();
-        for (double rpm : speeds) {
-            held.point(rpm, plenum(setup.boost().off().at(rpm)), Mode.BOOST_ALONE)
-                    .ifPresent(off::add);
-        }
-        List<OperatingPoint> armed = setup.jets().isEmpty() ? List.of() : armed(speeds);
+        List<OperatingPoint> off = off();
+        List<OperatingPoint> armed = setup.jets().isEmpty() ? List.of() : armed();
         List<OperatingPoint> changeover = setup.jets().isEmpty() ? List.of() : changeover();
         Optional<PassOutcome> pass = day.map(d -> pass(d, strongest(armed)));
         return new Outcome(
@@ -181,59 +210,79 @@ public final class Evaluate {
 
     /** What has no operating point has no limit to break: it is told by a limit of its own. */
     private Limit answered(List<OperatingPoint> off, List<OperatingPoint> armed) {
-        Unanswered unanswered = new Unanswered(model);
-        double[] speeds = Speeds.all(car, setup.arming());
-        unanswered.look(speeds, off, rpm -> plenum(setup.boost().off().at(rpm)), Mode.BOOST_ALONE);
+        Unanswered unanswered = unanswered(off);
         if (setup.jets().isPresent()) {
-            double[] closed = DoubleStream.of(speeds)
-                    .filter(rpm -> !setup.arming().contains(rpm))
-                    .toArray();
-            unanswered.look(closed, armed, rpm -> plenum(setup.boost().armed().at(rpm)), Mode.ARMED);
-            double[] open = Speeds.withNitrous(car, setup.arming());
-            unanswered.look(open, armed, rpm -> plenum(setup.boost().armed().at(rpm)), Mode.NITROUS);
+            unanswered.look(closedSpeeds(), armed, this::armedPlenum, Mode.ARMED);
+            unanswered.look(Speeds.withNitrous(car, setup.arming()), armed, this::armedPlenum, Mode.NITROUS);
         }
         return unanswered.limit(at.name());
+    }
+
+    private Unanswered unanswered(List<OperatingPoint> off) {
+        Unanswered unanswered = new Unanswered(model);
+        unanswered.look(
+                Speeds.all(car, setup.arming()), off, rpm -> plenum(setup.boost().off().at(rpm)), Mode.BOOST_ALONE);
+        return unanswered;
+    }
+
+    /** Speeds at which the nitrous stays closed. */
+    private double[] closedSpeeds() {
+        return DoubleStream.of(Speeds.all(car, setup.arming()))
+                .filter(rpm -> !setup.arming().contains(rpm))
+                .toArray();
     }
 
     private double plenum(double gauge) {
         return at.air().pressure() + gauge;
     }
 
-    private List<OperatingPoint> armed(double[] speeds) {
-        double[] open = Speeds.withNitrous(car, setup.arming());
-        List<OperatingPoint> points = new ArrayList<>();
-        for (double rpm : speeds) {
-            if (!setup.arming().contains(rpm)) {
-                armed(rpm).ifPresent(points::add);
-            }
-        }
-        for (double rpm : open) {
-            armed(rpm).ifPresent(points::add);
-        }
+    private double armedPlenum(double rpm) {
+        return plenum(setup.boost().armed().at(rpm));
+    }
+
+    private List<OperatingPoint> off() {
+        return DoubleStream.of(Speeds.all(car, setup.arming()))
+                .mapToObj(rpm -> held.point(rpm, plenum(setup.boost().off().at(rpm)), Mode.BOOST_ALONE))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private List<OperatingPoint> armed() {
+        List<OperatingPoint> points = new ArrayList<>(armed(closedSpeeds(), Mode.ARMED));
+        points.addAll(armed(Speeds.withNitrous(car, setup.arming()), Mode.NITROUS));
         points.sort(Comparator.comparingDouble(OperatingPoint::rpm));
         return points;
     }
 
+    private List<OperatingPoint> armed(double[] speeds, Mode mode) {
+        return DoubleStream.of(speeds)
+                .mapToObj(rpm -> held.point(rpm, armedPlenum(rpm), mode))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
     private Optional<OperatingPoint> armed(double rpm) {
         boolean open = setup.jets().isPresent() && setup.arming().contains(rpm);
-        return held.point(rpm, plenum(setup.boost().armed().at(rpm)), open ? Mode.NITROUS : Mode.ARMED);
+        return held.point(rpm, armedPlenum(rpm), open ? Mode.NITROUS : Mode.ARMED);
     }
 
     /** Opening at the lowest speed, and after a shift anywhere in the window; closing at the highest speed. */
     private List<OperatingPoint> changeover() {
-        ActivationWindow window = setup.arming();
-        double[] open = Speeds.withNitrous(car, window);
-        List<OperatingPoint> points = new ArrayList<>();
-        if (open.length > 0) {
-            double low = open[0];
-            double high = open[open.length - 1];
-            double over = setup.boost().tolerance();
-            held.point(low, plenum(setup.boost().armed().at(low)) + over, Mode.OPENING)
-                    .ifPresent(points::add);
-            held.point(high, plenum(setup.boost().armed().at(high)), Mode.CLOSING)
-                    .ifPresent(points::add);
-        }
-        return points;
+        return Stream.concat(opening().stream(), closing().stream()).toList();
+    }
+
+    private Optional<OperatingPoint> opening() {
+        return DoubleStream.of(Speeds.withNitrous(car, setup.arming()))
+                .boxed()
+                .findFirst()
+                .flatMap(low -> held.point(low, armedPlenum(low) + setup.boost().tolerance(), Mode.OPENING));
+    }
+
+    private Optional<OperatingPoint> closing() {
+        return DoubleStream.of(Speeds.withNitrous(car, setup.arming()))
+                .boxed()
+                .reduce((low, high) -> high)
+                .flatMap(high -> held.point(high, armedPlenum(high), Mode.CLOSING));
     }
 
     private static Optional<OperatingPoint> strongest(List<OperatingPoint> armed) {

@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.shotledger.car.Car;
+import org.shotledger.evaluate.BottleOutcome;
 import org.shotledger.evaluate.Evaluate;
-import org.shotledger.evaluate.OperatingPoint;
-import org.shotledger.evaluate.Outcome;
-import org.shotledger.evaluate.PointLimits;
 import org.shotledger.evaluate.PointModel;
 import org.shotledger.flow.FeedFlow;
 import org.shotledger.fluid.FluidState;
@@ -60,14 +58,15 @@ record BottleSide(List<Row> rows) {
         double[] flow = new double[cases.size()];
         double[] enthalpy = new double[cases.size()];
         double rpm = setup.arming().rpmHigh();
-        Map<Double, Outcome> days = new HashMap<>();
+        Map<Double, BottleOutcome> bottles = new HashMap<>();
         Map<List<Object>, FeedFlow> feeds = new HashMap<>();
         for (int i = 0; i < flow.length; i++) {
             Case at = cases.get(i);
             double factor = at.factors().of(Factor.NITROUS_FLOW);
-            Outcome day = days.computeIfAbsent(factor, any -> Evaluate.of(car, setup, at.withBottle(BottleState.LAST)));
-            closest = closest.or(closest(day, names));
-            FluidState liquid = liquid(car, setup, at.bottle(), day);
+            BottleOutcome bottle = bottles.computeIfAbsent(
+                    factor, any -> Evaluate.bottle(car, setup, at).orElseThrow());
+            closest = closest.or(closest(bottle, names));
+            FluidState liquid = liquid(car, setup, at.bottle(), bottle);
             double ambient = at.air().pressure();
             // a case that differs in fuel or voltage alone passes the same nitrous
             FeedFlow feed = feeds.computeIfAbsent(
@@ -82,7 +81,7 @@ record BottleSide(List<Row> rows) {
         return new Row(flow, enthalpy, closest);
     }
 
-    private static FluidState liquid(Car car, Setup setup, BottleState state, Outcome day) {
+    private static FluidState liquid(Car car, Setup setup, BottleState state, BottleOutcome bottle) {
         return switch (state.moment()) {
             case GIVEN -> NitrousOxide.saturatedLiquid(state.temperature());
             case FIRST_OPENING ->
@@ -90,16 +89,15 @@ record BottleSide(List<Row> rows) {
                         .vessel()
                         .charged(setup.bottle().charge(), setup.bottle().startTemperature())
                         .outlet();
-            case END_OF_LAST_PASS -> day.strongest().map(OperatingPoint::bottle).orElseThrow();
+            case END_OF_LAST_PASS -> bottle.end();
         };
     }
 
-    private static Closest closest(Outcome day, Names names) {
+    private static Closest closest(BottleOutcome bottle, Names names) {
         Closest closest = Closest.NONE;
-        for (Limit limit : day.limits().all()) {
-            int number = names.of(limit.key());
-            if (number >= PointLimits.count() && !FUEL_KEYS.contains(limit.key())) {
-                closest = closest.or(limit.relativeMargin(), number);
+        for (Limit limit : bottle.limits()) {
+            if (!FUEL_KEYS.contains(limit.key())) {
+                closest = closest.or(limit.relativeMargin(), names.of(limit.key()));
             }
         }
         return closest;

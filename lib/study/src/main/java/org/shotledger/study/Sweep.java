@@ -60,7 +60,7 @@ final class Sweep {
         Names names = Names.of(space.plan());
         List<Site> sites = Site.of(space.plan());
         BottleSide bottle = BottleSide.of(space, names);
-        ClosedSide closed = new ClosedSide(space.plan());
+        ClosedSide closed = new ClosedSide(space.plan(), names);
         Tally total = new Tally(space.plan(), names);
         long each = Math.multiplyExact((long) bottle.rows().size(), Circuits.of(space));
         for (long first = 0; first < space.size(); first += each) {
@@ -78,7 +78,7 @@ final class Sweep {
                 names,
                 Site.of(space.plan()),
                 BottleSide.of(space, names),
-                new ClosedSide(space.plan()),
+                new ClosedSide(space.plan(), names),
                 new long[0],
                 0);
     }
