@@ -73,7 +73,7 @@ class SheetCommandsTest {
         assertEquals(0, run("explain", "valve-kv"));
         assertTrue(out.toString().contains("usual: 0.4 to 3 m3/h"), out.toString());
         assertEquals(0, run("explain"));
-        assertTrue(out.toString().contains("bottle: charge, water-capacity"), out.toString());
+        assertTrue(out.toString().contains("bottle: part, charge, water-capacity"), out.toString());
         assertEquals(1, run("explain", "valve-kw"));
         assertTrue(err.toString().contains("the nearest name is \"valve-kv\""), err.toString());
     }
