@@ -59,8 +59,7 @@ final class CylinderModel {
     record Burned(double indicated, Cycle cycle, double knock, double index, double heat, CycleInput base) {}
 
     /** @param nitrous whether it burns as with nitrous */
-    Ready ready(
-            double rpm, Intake intake, Charge charge, double exhaustPressure, boolean nitrous, double nitrousWork) {
+    Ready ready(double rpm, Intake intake, Charge charge, double exhaustPressure, boolean nitrous, double nitrousWork) {
         TrappedCharge.Inside inside = new TrappedCharge.Inside(exhaustPressure, RESIDUAL_TEMPERATURE, LATE_EVAPORATION);
         TrappedCharge trapped = TrappedCharge.reacting(car.engine(), rpm, charge, inside);
         CycleInput base =

@@ -166,8 +166,7 @@ public final class PointModel {
      * @return the point by spark retard from the builder's own timing, crank degrees; it throws what this throws
      * @throws NoAnswerException where the models have none
      */
-    public DoubleFunction<OperatingPoint> bySpark(
-            double rpm, double plenum, Mode mode, FeedFlow feed, FuelFlow extra) {
+    public DoubleFunction<OperatingPoint> bySpark(double rpm, double plenum, Mode mode, FeedFlow feed, FuelFlow extra) {
         DoubleFunction<OperatingPoint> points = answer(() -> breathed(rpm, plenum, mode, feed, extra));
         return retard -> answer(() -> points.apply(retard));
     }
@@ -196,12 +195,7 @@ public final class PointModel {
         Breath breath = breathe(rpm, plenum, feed, extra, backPressure(shaft.exhaustPressure() / plenum));
         double exhaustPressure = shaft(breath, car.turbo().exhaustTemperature()).exhaustPressure();
         CylinderModel.Ready ready = cylinders.ready(
-                rpm,
-                breath.intake,
-                breath.charge,
-                exhaustPressure,
-                mode.nitrousFlows(),
-                factor(Factor.NITROUS_WORK));
+                rpm, breath.intake, breath.charge, exhaustPressure, mode.nitrousFlows(), factor(Factor.NITROUS_WORK));
         return retard -> burned(rpm, plenum, mode, feed, breath, ready, retard);
     }
 

@@ -57,66 +57,54 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
         List<Engine> engines = DoubleStream.of(retards)
                 .mapToObj(any -> new Engine(nitrous, fuel, enthalpy, new double[sites.size()][2 * half]))
                 .toList();
+        Tables tables = new Tables(plan, names, setup, retards, engines);
         IntStream.range(0, sites.size() * 2)
                 .parallel()
-                .forEach(i -> fill(
-                        engines, plan, names, sites, i / 2, setup, retards, liquids.get(i % 2), i % 2 * half));
+                .forEach(i -> tables.fill(i / 2, sites.get(i / 2), liquids.get(i % 2), i % 2 * half));
         return engines;
     }
 
-    /** One site at one enthalpy, from an offset on. */
-    private static void fill(
-            List<Engine> engines,
-            Plan plan,
-            Names names,
-            List<Site> sites,
-            int number,
-            Setup setup,
-            double[] retards,
-            FluidState liquid,
-            int offset) {
-        Car car = plan.car();
-        Site site = sites.get(number);
-        Lattice nitrous = engines.get(0).nitrous;
-        Lattice fuel = engines.get(0).fuel;
-        PointModel model = PointModel.of(car, setup.withoutJets(), site.at(), liquid);
-        OperatingPoint like = plan.outcomes().stream()
-                .flatMap(outcome -> outcome.withNitrous().stream())
-                .findFirst()
-                .orElseThrow();
-        double rail = setup.nitrousRegulator().railPressure(site.at().air().pressure(), site.plenum(setup));
-        for (int n = 0; n < nitrous.count(); n++) {
-            FeedFlow feed = like.nitrous().times(nitrous.value(n) / like.nitrous().massFlow());
-            for (int f = 0; f < fuel.count(); f++) {
-                FuelFlow extra = new FuelFlow(fuel.value(f), rail, rail, Double.POSITIVE_INFINITY, false);
-                List<double[]> bySpark = bySpark(car, names, model, site, site.plenum(setup), feed, extra, retards);
-                for (int e = 0; e < retards.length; e++) {
-                    for (int c = 0; c < CHANNELS; c++) {
-                        engines.get(e).values[number][offset + (n * CHANNELS + c) * fuel.count() + f] =
-                                bySpark.get(e)[c];
+    /** The engines of some sparks while their tables are being filled. */
+    private record Tables(Plan plan, Names names, Setup setup, double[] retards, List<Engine> engines) {
+
+        /** One site at one enthalpy, from an offset on. */
+        void fill(int number, Site site, FluidState liquid, int offset) {
+            Lattice nitrous = engines.get(0).nitrous;
+            Lattice fuel = engines.get(0).fuel;
+            PointModel model = PointModel.of(plan.car(), setup.withoutJets(), site.at(), liquid);
+            OperatingPoint like = plan.outcomes().stream()
+                    .flatMap(outcome -> outcome.withNitrous().stream())
+                    .findFirst()
+                    .orElseThrow();
+            double rail =
+                    setup.nitrousRegulator().railPressure(site.at().air().pressure(), site.plenum(setup));
+            for (int n = 0; n < nitrous.count(); n++) {
+                FeedFlow feed =
+                        like.nitrous().times(nitrous.value(n) / like.nitrous().massFlow());
+                for (int f = 0; f < fuel.count(); f++) {
+                    FuelFlow extra = new FuelFlow(fuel.value(f), rail, rail, Double.POSITIVE_INFINITY, false);
+                    List<double[]> nodes = bySpark(model, site, feed, extra);
+                    for (int e = 0; e < retards.length; e++) {
+                        for (int c = 0; c < CHANNELS; c++) {
+                            engines.get(e).values[number][offset + (n * CHANNELS + c) * fuel.count() + f] =
+                                    nodes.get(e)[c];
+                        }
                     }
                 }
             }
         }
-    }
 
-    private static List<double[]> bySpark(
-            Car car,
-            Names names,
-            PointModel model,
-            Site site,
-            double plenum,
-            FeedFlow feed,
-            FuelFlow extra,
-            double[] retards) {
-        DoubleFunction<double[]> channels;
-        try {
-            DoubleFunction<OperatingPoint> points = model.bySpark(site.rpm(), plenum, site.mode(), feed, extra);
-            channels = retard -> channels(car, names, () -> points.apply(retard));
-        } catch (NoAnswerException none) {
-            channels = retard -> unanswered();
+        private List<double[]> bySpark(PointModel model, Site site, FeedFlow feed, FuelFlow extra) {
+            DoubleFunction<double[]> channels;
+            try {
+                DoubleFunction<OperatingPoint> points =
+                        model.bySpark(site.rpm(), site.plenum(setup), site.mode(), feed, extra);
+                channels = retard -> channels(plan.car(), names, () -> points.apply(retard));
+            } catch (NoAnswerException none) {
+                channels = retard -> unanswered();
+            }
+            return DoubleStream.of(retards).mapToObj(channels).toList();
         }
-        return DoubleStream.of(retards).mapToObj(channels).toList();
     }
 
     private static double[] unanswered() {
@@ -125,6 +113,7 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
         return channels;
     }
 
+    /** Everything at a node; NaN where the models have no answer. */
     private static double[] channels(Car car, Names names, Supplier<OperatingPoint> at) {
         try {
             OperatingPoint point = at.get();

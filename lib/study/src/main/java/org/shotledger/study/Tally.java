@@ -55,7 +55,8 @@ final class Tally {
      */
     void add(Row row, long first, int[] number, int from, int count) {
         double perWatt = 1 / (POWER_STEP * target.wheelPower());
-        // neighbours lie on a slope: begun at its better end, most of them come too late for the best list and the front
+        // neighbours lie on a slope: begun at its better end, most of them come too late for the best list and the
+        // front
         boolean rising = Rank.score(row.margin[count - 1], row.power[count - 1], target)
                 > Rank.score(row.margin[0], row.power[0], target);
         for (int i = 0; i < count; i++) {
