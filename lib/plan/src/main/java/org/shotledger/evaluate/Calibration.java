@@ -98,15 +98,12 @@ public final class Calibration {
     }
 
     private static CylinderModel.Burned burned(Car car, OperatingPoint point) {
-        return new CylinderModel(car, fuels(car))
-                .burn(
-                        point.rpm(),
-                        intake(car, point),
-                        point.charge(),
-                        point.shaft().exhaustPressure(),
-                        0,
-                        false,
-                        1);
+        CylinderModel cylinders = new CylinderModel(car, fuels(car));
+        double exhaustPressure = point.shaft().exhaustPressure();
+        return cylinders.burn(
+                point.rpm(),
+                cylinders.ready(point.rpm(), intake(car, point), point.charge(), exhaustPressure, false, 1),
+                0);
     }
 
     /** The pull over all engine speeds: where the turbocharger did not give its boost yet, with what it gave. */

@@ -35,6 +35,18 @@ final class CylinderModel {
     }
 
     /**
+     * What a charge is before the spark.
+     *
+     * @param trapped what the cylinders hold
+     * @param gas what may knock
+     * @param base the cycle's input with the burning of the base pull
+     * @param nitrous whether it burns as with nitrous
+     * @param baseWork with nitrous the work of the base cycle, J
+     * @param work gross indicated power of a charge that burns as in the base pull, W, without what is lost to late evaporation
+     */
+    record Ready(TrappedCharge trapped, EndGas gas, CycleInput base, boolean nitrous, double baseWork, double work) {}
+
+    /**
      * What a charge does.
      *
      * @param indicated gross indicated power of all cylinders, W, before the factors of a case
@@ -46,38 +58,39 @@ final class CylinderModel {
      */
     record Burned(double indicated, Cycle cycle, double knock, double index, double heat, CycleInput base) {}
 
-    Burned burn(
-            double rpm,
-            Intake intake,
-            Charge charge,
-            double exhaustPressure,
-            double retard,
-            boolean nitrous,
-            double nitrousWork) {
+    /** @param nitrous whether it burns as with nitrous */
+    Ready ready(double rpm, Intake intake, Charge charge, double exhaustPressure, boolean nitrous, double nitrousWork) {
         TrappedCharge.Inside inside = new TrappedCharge.Inside(exhaustPressure, RESIDUAL_TEMPERATURE, LATE_EVAPORATION);
         TrappedCharge trapped = TrappedCharge.reacting(car.engine(), rpm, charge, inside);
         CycleInput base =
                 trapped.cycle(rpm, model.phasing().burning(0, 1), WALL_TEMPERATURE, exhaustPressure, ANY_OCTANE);
-        boolean otherBurning = nitrous || retard != 0;
-        CycleInput own = otherBurning
-                ? base.withBurning(model.phasing().burning(retard, nitrous ? EngineModel.NITROUS_DURATION : 1))
-                : base;
-        EndGas gas = EndGas.of(intake, charge, trapped);
-        Cycle cycle = model.knock().cycle(model.cylinder(), gas, own);
-        double ratio =
-                !otherBurning ? 1 : cycle.work() / model.cylinder().run(base).work();
-        double index = model.knock().index(model.cylinder(), gas, own, cycle);
         Mixture mixture = charge.mixture();
         double ideal = table.power(mixture, trapped.temperature(), charge.pressure());
-        double work = mixture.nitrous() > 0 ? withNitrous(mixture, trapped, charge, ideal, nitrousWork) : ideal;
+        return new Ready(
+                trapped,
+                EndGas.of(intake, charge, trapped),
+                base,
+                nitrous,
+                nitrous ? model.cylinder().run(base).work() : 0,
+                mixture.nitrous() > 0 ? withNitrous(mixture, trapped, charge, ideal, nitrousWork) : ideal);
+    }
+
+    /** @param retard spark later than the builder's own, crank degrees; only with nitrous */
+    Burned burn(double rpm, Ready ready, double retard) {
+        CycleInput own = ready.nitrous
+                ? ready.base.withBurning(model.phasing().burning(retard, EngineModel.NITROUS_DURATION))
+                : ready.base;
+        Cycle cycle = model.knock().cycle(model.cylinder(), ready.gas, own);
+        double ratio = ready.nitrous ? cycle.work() / ready.baseWork : 1;
+        double index = model.knock().index(model.cylinder(), ready.gas, own, cycle);
         double cycles = car.engine().cylinders() * rpm / 120;
         return new Burned(
-                model.factor().value() * ratio * trapped.heatLeft() * work,
+                model.factor().value() * ratio * ready.trapped.heatLeft() * ready.work,
                 cycle,
                 model.baseKnock().map(pull -> index / pull.clamped(rpm)).orElse(Double.NaN),
                 index,
-                trapped.heat() * cycles,
-                base);
+                ready.trapped.heat() * cycles,
+                ready.base);
     }
 
     /** What arrives of the work; a case may have the share of the nitrous off by a factor. */

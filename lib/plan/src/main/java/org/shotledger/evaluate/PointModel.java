@@ -1,5 +1,6 @@
 package org.shotledger.evaluate;
 
+import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 import org.shotledger.boost.Compressor;
 import org.shotledger.boost.CompressorPoint;
@@ -50,8 +51,6 @@ public final class PointModel {
     private static final int MOST_ROUNDS = 60;
     /** A pascal of the rail is a millionth of its drop and so half that of its flow. */
     private static final double RAIL_TOLERANCE = 1;
-    /** Rounds between breathing and back pressure; the next one would change the air by less than a thousandth. */
-    private static final int BREATHING_PASSES = 1;
     /** Highest exhaust over plenum pressure that the back-pressure model takes. */
     private static final double HIGHEST_RATIO = 5;
 
@@ -156,7 +155,23 @@ public final class PointModel {
         return answer(() -> point(rpm, plenum, mode, feed, extra));
     }
 
-    private static OperatingPoint answer(Supplier<OperatingPoint> point) {
+    /**
+     * The same for one spark after another: what the engine breathes does not know the spark and is worked out once.
+     *
+     * @param rpm engine speed, rev/min, inside the volumetric-efficiency table
+     * @param plenum plenum pressure, Pa absolute
+     * @param mode what the engine is doing, with nitrous
+     * @param feed the nitrous flow
+     * @param extra the flow of nitrous fuel
+     * @return the point by spark retard from the builder's own timing, crank degrees; it throws what this throws
+     * @throws NoAnswerException where the models have none
+     */
+    public DoubleFunction<OperatingPoint> bySpark(double rpm, double plenum, Mode mode, FeedFlow feed, FuelFlow extra) {
+        DoubleFunction<OperatingPoint> points = answer(() -> breathed(rpm, plenum, mode, feed, extra));
+        return retard -> answer(() -> points.apply(retard));
+    }
+
+    private static <T> T answer(Supplier<T> point) {
         try {
             return point.get();
         } catch (OutsideMapException outside) {
@@ -169,25 +184,34 @@ public final class PointModel {
     }
 
     private OperatingPoint point(double rpm, double plenum, Mode mode, FeedFlow feed, FuelFlow extra) {
-        double retard = mode.nitrousFlows() ? setup.retard() : 0;
-        Breath breath = breathe(rpm, plenum, feed, extra, 1);
-        ShaftBalance shaft = shaft(breath, car.turbo().exhaustTemperature());
-        for (int pass = 0; pass < BREATHING_PASSES; pass++) {
-            breath = breathe(rpm, plenum, feed, extra, backPressure(shaft.exhaustPressure() / plenum));
-            shaft = shaft(breath, car.turbo().exhaustTemperature());
-        }
+        return breathed(rpm, plenum, mode, feed, extra).apply(mode.nitrousFlows() ? setup.retard() : 0);
+    }
+
+    private DoubleFunction<OperatingPoint> breathed(
+            double rpm, double plenum, Mode mode, FeedFlow feed, FuelFlow extra) {
+        // a second round would change the air by less than a thousandth
+        Breath first = breathe(rpm, plenum, feed, extra, 1);
+        ShaftBalance shaft = shaft(first, car.turbo().exhaustTemperature());
+        Breath breath = breathe(rpm, plenum, feed, extra, backPressure(shaft.exhaustPressure() / plenum));
+        double exhaustPressure = shaft(breath, car.turbo().exhaustTemperature()).exhaustPressure();
+        CylinderModel.Ready ready = cylinders.ready(
+                rpm, breath.intake, breath.charge, exhaustPressure, mode.nitrousFlows(), factor(Factor.NITROUS_WORK));
+        return retard -> burned(rpm, plenum, mode, feed, breath, ready, retard);
+    }
+
+    private OperatingPoint burned(
+            double rpm,
+            double plenum,
+            Mode mode,
+            FeedFlow feed,
+            Breath breath,
+            CylinderModel.Ready ready,
+            double retard) {
         Charge charge = breath.charge;
         FuelFlow through = breath.extra;
-        CylinderModel.Burned burned = cylinders.burn(
-                rpm,
-                breath.intake,
-                charge,
-                shaft.exhaustPressure(),
-                retard,
-                mode.nitrousFlows(),
-                factor(Factor.NITROUS_WORK));
+        CylinderModel.Burned burned = cylinders.burn(rpm, ready, retard);
         double exhaust = exhaustTemperature(burned.cycle());
-        shaft = shaft(breath, exhaust);
+        ShaftBalance shaft = shaft(breath, exhaust);
         double peak = burned.cycle().peakPressure() * factor(Factor.PEAK_PRESSURE);
         double friction =
                 model.friction().meanEffectivePressure(peak, car.engine().meanPistonSpeed(rpm), rpm);

@@ -2,6 +2,9 @@ package org.shotledger.study;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleFunction;
+import java.util.function.Supplier;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.Mode;
@@ -9,6 +12,7 @@ import org.shotledger.evaluate.NoAnswerException;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PointLimits;
 import org.shotledger.evaluate.PointModel;
+import org.shotledger.flow.FeedFlow;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.nitrous.FuelCircuit.FuelFlow;
@@ -39,72 +43,93 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
     /** Stands for a limit that concerns nothing here; below zero for one without a value. */
     static final double FAR = 1e3;
 
-    static Engine of(Plan plan, Names names, List<Site> sites, Setup setup, Lattice nitrous, Lattice fuel) {
+    /**
+     * One engine for each spark; what they breathe is worked out once for all of them.
+     *
+     * @param setup mixture and boost
+     * @param retards sparks later than the builder's own, crank degrees
+     */
+    static List<Engine> of(
+            Plan plan, Names names, List<Site> sites, Setup setup, double[] retards, Lattice nitrous, Lattice fuel) {
         List<FluidState> liquids = List.of(NitrousOxide.saturatedLiquid(COOL), NitrousOxide.saturatedLiquid(WARM));
-        double[][] values = new double[sites.size()][];
-        int nodes = nitrous.count() * fuel.count();
-        IntStream.range(0, sites.size() * 2).parallel().forEach(i -> {
-            double[] half = site(plan, names, sites.get(i / 2), setup, liquids.get(i % 2), nitrous, fuel);
-            synchronized (values) {
-                if (values[i / 2] == null) {
-                    values[i / 2] = new double[2 * nodes * CHANNELS];
-                }
-            }
-            System.arraycopy(half, 0, values[i / 2], i % 2 * half.length, half.length);
-        });
-        return new Engine(
-                nitrous,
-                fuel,
-                liquids.stream().mapToDouble(FluidState::enthalpy).toArray(),
-                values);
+        double[] enthalpy = liquids.stream().mapToDouble(FluidState::enthalpy).toArray();
+        int half = nitrous.count() * fuel.count() * CHANNELS;
+        List<Engine> engines = DoubleStream.of(retards)
+                .mapToObj(any -> new Engine(nitrous, fuel, enthalpy, new double[sites.size()][2 * half]))
+                .toList();
+        Tables tables = new Tables(plan, names, setup, retards, engines);
+        IntStream.range(0, sites.size() * 2)
+                .parallel()
+                .forEach(i -> tables.fill(i / 2, sites.get(i / 2), liquids.get(i % 2), i % 2 * half));
+        return engines;
     }
 
-    private static double[] site(
-            Plan plan, Names names, Site site, Setup setup, FluidState liquid, Lattice nitrous, Lattice fuel) {
-        Car car = plan.car();
-        PointModel model = PointModel.of(car, setup.withoutJets(), site.at(), liquid);
-        OperatingPoint like = plan.outcomes().stream()
-                .flatMap(outcome -> outcome.withNitrous().stream())
-                .findFirst()
-                .orElseThrow();
-        double rail = setup.nitrousRegulator().railPressure(site.at().air().pressure(), site.plenum(setup));
-        double[] values = new double[nitrous.count() * fuel.count() * CHANNELS];
-        for (int n = 0; n < nitrous.count(); n++) {
-            double share = nitrous.value(n) / like.nitrous().massFlow();
-            for (int f = 0; f < fuel.count(); f++) {
-                FuelFlow extra = new FuelFlow(fuel.value(f), rail, rail, Double.POSITIVE_INFINITY, false);
-                double[] channels = new double[CHANNELS];
-                try {
-                    fill(
-                            channels,
-                            car,
-                            model.at(
-                                    site.rpm(),
-                                    site.plenum(setup),
-                                    site.mode(),
-                                    like.nitrous().times(share),
-                                    extra));
-                } catch (NoAnswerException none) {
-                    Arrays.fill(channels, Double.NaN);
-                }
-                // these two follow from bottle and circuit, which hold them
-                channels[names.of("kit-pump")] = FAR;
-                channels[names.of("feed-loss")] = FAR;
-                for (int c = 0; c < CHANNELS; c++) {
-                    values[(n * CHANNELS + c) * fuel.count() + f] = channels[c];
+    /** The engines of some sparks while their tables are being filled. */
+    private record Tables(Plan plan, Names names, Setup setup, double[] retards, List<Engine> engines) {
+
+        /** One site at one enthalpy, from an offset on. */
+        void fill(int number, Site site, FluidState liquid, int offset) {
+            Lattice nitrous = engines.get(0).nitrous;
+            Lattice fuel = engines.get(0).fuel;
+            PointModel model = PointModel.of(plan.car(), setup.withoutJets(), site.at(), liquid);
+            OperatingPoint like = plan.outcomes().stream()
+                    .flatMap(outcome -> outcome.withNitrous().stream())
+                    .findFirst()
+                    .orElseThrow();
+            double rail =
+                    setup.nitrousRegulator().railPressure(site.at().air().pressure(), site.plenum(setup));
+            for (int n = 0; n < nitrous.count(); n++) {
+                FeedFlow feed =
+                        like.nitrous().times(nitrous.value(n) / like.nitrous().massFlow());
+                for (int f = 0; f < fuel.count(); f++) {
+                    FuelFlow extra = new FuelFlow(fuel.value(f), rail, rail, Double.POSITIVE_INFINITY, false);
+                    List<double[]> nodes = bySpark(model, site, feed, extra);
+                    for (int e = 0; e < retards.length; e++) {
+                        for (int c = 0; c < CHANNELS; c++) {
+                            engines.get(e).values[number][offset + (n * CHANNELS + c) * fuel.count() + f] =
+                                    nodes.get(e)[c];
+                        }
+                    }
                 }
             }
         }
-        return values;
+
+        private List<double[]> bySpark(PointModel model, Site site, FeedFlow feed, FuelFlow extra) {
+            DoubleFunction<double[]> channels;
+            try {
+                DoubleFunction<OperatingPoint> points =
+                        model.bySpark(site.rpm(), site.plenum(setup), site.mode(), feed, extra);
+                channels = retard -> channels(plan.car(), names, () -> points.apply(retard));
+            } catch (NoAnswerException none) {
+                channels = retard -> unanswered();
+            }
+            return DoubleStream.of(retards).mapToObj(channels).toList();
+        }
     }
 
-    private static void fill(double[] channels, Car car, OperatingPoint point) {
-        double[] margins = PointLimits.margins(car, point);
-        for (int i = 0; i < MARGINS; i++) {
-            channels[i] = Math.max(-FAR, Math.min(FAR, margins[i]));
+    private static double[] unanswered() {
+        double[] channels = new double[CHANNELS];
+        Arrays.fill(channels, Double.NaN);
+        return channels;
+    }
+
+    /** Everything at a node; NaN where the models have no answer. */
+    private static double[] channels(Car car, Names names, Supplier<OperatingPoint> at) {
+        try {
+            OperatingPoint point = at.get();
+            double[] channels = Arrays.copyOf(PointLimits.margins(car, point), CHANNELS);
+            for (int i = 0; i < MARGINS; i++) {
+                channels[i] = Math.max(-FAR, Math.min(FAR, channels[i]));
+            }
+            // these two follow from bottle and circuit, which hold them
+            channels[names.of("kit-pump")] = FAR;
+            channels[names.of("feed-loss")] = FAR;
+            channels[POWER] = point.mode() == Mode.NITROUS ? point.wheelPower() : 0;
+            channels[LAMBDA] = point.lambda();
+            return channels;
+        } catch (NoAnswerException none) {
+            return unanswered();
         }
-        channels[POWER] = point.mode() == Mode.NITROUS ? point.wheelPower() : 0;
-        channels[LAMBDA] = point.lambda();
     }
 
     /**

@@ -34,11 +34,10 @@ final class Rank {
 
     /** The more, the better; what the ranking asks first. */
     static double score(double margin, double power, Target target) {
-        double steps = Math.floor(margin / SAME_MARGIN);
         if (!(margin >= 0)) {
-            return -REACHED + steps;
+            return -REACHED + Math.floor(margin / SAME_MARGIN);
         }
-        return target.reachedBy(power) ? REACHED + steps : power;
+        return target.reachedBy(power) ? REACHED + (long) (margin / SAME_MARGIN) : power;
     }
 
     /** Best first; of equals the one that comes first in the space. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Setup;
@@ -27,6 +28,8 @@ final class Sweep {
     private static final int HELD = 1 << 16;
     /** Tiles that are judged in one go, once the tables are brought to a row's nitrous flow. */
     private static final int TILES = 16;
+    /** Sparks whose tables are held at once: some ten megabytes. */
+    private static final int SPARKS = 16;
     /** Any number: the combinations that are checked are the same in every run. */
     private static final long SEED = 20240607;
 
@@ -57,64 +60,84 @@ final class Sweep {
                 .longs(checks, 0, space.size())
                 .distinct()
                 .toArray();
-        Names names = Names.of(space.plan());
-        List<Site> sites = Site.of(space.plan());
-        BottleSide bottle = BottleSide.of(space, names);
-        ClosedSide closed = new ClosedSide(space.plan(), names);
-        Tally total = new Tally(space.plan(), names);
-        long each = Math.multiplyExact((long) bottle.rows().size(), Circuits.of(space));
-        for (long first = 0; first < space.size(); first += each) {
-            stopIfAsked();
-            new Sweep(space, names, sites, bottle, closed, drawn, first).add(total);
+        Sides sides = Sides.of(space);
+        Tally total = new Tally(space.plan(), sides.names);
+        int sparks = space.count(Axis.RETARD);
+        long step = sides.each() * space.count(Axis.BOOST) * space.count(Axis.BOOST_FACTOR);
+        for (long mixture = 0; mixture < space.size(); mixture += step * sparks) {
+            for (long boost = mixture; boost < mixture + step; boost += sides.each()) {
+                for (int spark = 0; spark < sparks; spark += SPARKS) {
+                    int count = Math.min(SPARKS, sparks - spark);
+                    bySpark(sides, drawn, boost + spark * step, step, count).forEach(sweep -> sweep.add(total));
+                }
+            }
         }
         return total;
     }
 
     /** That of the first mixture, spark and boost, to look at by itself. */
     static Sweep first(Space space) {
-        Names names = Names.of(space.plan());
-        return new Sweep(
-                space,
-                names,
-                Site.of(space.plan()),
-                BottleSide.of(space, names),
-                new ClosedSide(space.plan(), names),
-                new long[0],
-                0);
+        return bySpark(Sides.of(space), new long[0], 0, 0, 1).get(0);
     }
 
-    private Sweep(
-            Space space,
-            Names names,
-            List<Site> sites,
-            BottleSide bottle,
-            ClosedSide closed,
-            long[] drawn,
-            long first) {
+    /** What does not know mixture, spark and boost, or knows what was asked of it. */
+    private record Sides(Space space, Names names, List<Site> sites, BottleSide bottle, ClosedSide closed) {
+        static Sides of(Space space) {
+            Names names = Names.of(space.plan());
+            return new Sides(
+                    space,
+                    names,
+                    Site.of(space.plan()),
+                    BottleSide.of(space, names),
+                    new ClosedSide(space.plan(), names));
+        }
+
+        /** Combinations of one mixture, spark and boost. */
+        long each() {
+            return Math.multiplyExact((long) bottle.rows().size(), Circuits.of(space));
+        }
+    }
+
+    /** Some that differ in their spark: from the combination with a number on, a step apart. */
+    private static List<Sweep> bySpark(Sides sides, long[] drawn, long first, long step, int count) {
+        stopIfAsked();
+        Space space = sides.space;
         Setup setup = space.setup(first);
-        this.space = space;
-        this.names = names;
-        this.bottle = bottle;
-        this.drawn = drawn;
-        this.first = first;
-        spots = spots(space, sites);
-        stated = IntStream.range(0, spots.size())
-                .filter(s -> spots.get(s).at() == 0)
-                .toArray();
-        fuel = FuelSide.of(space, names, sites, setup);
-        DoubleSummaryStatistics flows = bottle.rows().stream()
+        FuelSide fuel = FuelSide.of(space, sides.names, sides.sites, setup);
+        DoubleSummaryStatistics flows = sides.bottle.rows().stream()
                 .flatMapToDouble(row -> Arrays.stream(row.flow()))
                 .summaryStatistics();
         DoubleSummaryStatistics extra = fuel.flows(space);
         OperatingPoint like = like(space);
-        engine = Engine.of(
+        List<Engine> engines = Engine.of(
                 space.plan(),
-                names,
-                sites,
+                sides.names,
+                sides.sites,
                 setup,
+                LongStream.range(0, count)
+                        .mapToDouble(i -> space.setup(first + i * step).retard())
+                        .toArray(),
                 Lattice.over(like.nitrous().massFlow() / NITROUS_NODES, flows.getMin(), flows.getMax()),
                 Lattice.over(like.nitrousFuel().massFlow() / FUEL_NODES, extra.getMin(), extra.getMax()));
-        this.closed = closed.of(setup);
+        Closest closed = sides.closed.of(setup);
+        return IntStream.range(0, count)
+                .mapToObj(i -> new Sweep(sides, drawn, engines.get(i), fuel, closed, first + i * step))
+                .toList();
+    }
+
+    private Sweep(Sides sides, long[] drawn, Engine engine, FuelSide fuel, Closest closed, long first) {
+        this.space = sides.space;
+        this.names = sides.names;
+        this.spots = spots(space, sides.sites);
+        this.stated = IntStream.range(0, spots.size())
+                .filter(s -> spots.get(s).at() == 0)
+                .toArray();
+        this.bottle = sides.bottle;
+        this.drawn = drawn;
+        this.engine = engine;
+        this.fuel = fuel;
+        this.closed = closed;
+        this.first = first;
     }
 
     private static OperatingPoint like(Space space) {

@@ -28,7 +28,9 @@ final class Tally {
     long kept;
     long reached;
     private double nitrous;
-    /** Score of the last of the best. */
+    /** The last of the best, and its score. */
+    private Ranked last;
+
     private double worst = Double.NEGATIVE_INFINITY;
 
     Tally(Plan plan, Names names) {
@@ -53,7 +55,12 @@ final class Tally {
      */
     void add(Row row, long first, int[] number, int from, int count) {
         double perWatt = 1 / (POWER_STEP * target.wheelPower());
-        for (int k = 0; k < count; k++) {
+        // neighbours lie on a slope: begun at its better end, most of them come too late for the best list and the
+        // front
+        boolean rising = Rank.score(row.margin[count - 1], row.power[count - 1], target)
+                > Rank.score(row.margin[0], row.power[0], target);
+        for (int i = 0; i < count; i++) {
+            int k = rising ? count - 1 - i : i;
             double margin = row.margin[k];
             double power = row.power[k];
             int step = (int) Math.min(STEPS - 1, power * perWatt);
@@ -79,9 +86,15 @@ final class Tally {
     }
 
     private void offer(long index, double margin, double power) {
-        if (best.size() < MOST || Rank.score(margin, power, target) >= worst) {
+        double score = Rank.score(margin, power, target);
+        if (best.size() < MOST || score > worst || (score == worst && isBefore(index, last))) {
             offer(new Ranked(index, margin, power, nitrous));
         }
+    }
+
+    /** Among equals less nitrous is better, then the first of the space. */
+    private boolean isBefore(long index, Ranked other) {
+        return nitrous < other.nitrous() || (nitrous == other.nitrous() && index < other.index());
     }
 
     private void offer(Ranked ranked) {
@@ -89,7 +102,7 @@ final class Tally {
         if (best.size() > MOST) {
             best.pollLast();
         }
-        Ranked last = best.last();
+        last = best.last();
         worst = Rank.score(last.margin(), last.power(), target);
     }
 
