@@ -54,6 +54,18 @@ public final class Charts {
         return power(List.of(outcome), Double.NaN, HEIGHT).picture(system);
     }
 
+    /**
+     * Power over engine speed in one case, and the power that is asked for.
+     *
+     * @param outcome the outcome
+     * @param target power asked for, W
+     * @param system the units
+     * @return the picture
+     */
+    public static ChartPicture of(Outcome outcome, double target, UnitSystem system) {
+        return power(List.of(outcome), target, HEIGHT).picture(system);
+    }
+
     /** The first outcome is drawn, all of them make the band. */
     static PowerChart power(List<Outcome> outcomes, double target, int height) {
         Outcome stated = outcomes.get(0);
