@@ -2,6 +2,7 @@ package org.shotledger.controls;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.shotledger.display.Display;
 import org.shotledger.display.Displayable;
 
@@ -19,7 +20,9 @@ final class Fallback implements Displayable {
     Fallback(Panel panel, Values values) {
         this.panel = panel;
         this.values = values;
-        panel.brief().ifPresent(brief -> panel.controls().forEach(control -> workOut(control, brief)));
+        panel.brief().ifPresent(brief -> panel.controls().stream()
+                .filter(Control::whileMoving)
+                .forEach(control -> workOut(control, brief)));
     }
 
     /** A position that has no answer says so; the panel is shown all the same. */
@@ -38,7 +41,9 @@ final class Fallback implements Displayable {
 
     @Override
     public String toText() {
-        return String.join("\n", values.toString().split(", (?=[^,]+: )"));
+        return panel.controls().stream()
+                .map(control -> control.name() + ": " + values.text(control.name()))
+                .collect(Collectors.joining("\n"));
     }
 
     @Override

@@ -52,7 +52,7 @@ public final class Panel {
 
     /**
      * The same, with some positions worked out beforehand for a page on which nothing can be moved: each slider and menu at some of its
-     * values, the others at their start.
+     * values, the others at their start. What is heard only when it is let go takes long, and is left out.
      *
      * @param count how many values of each, 1 to 9
      * @param shortly what is shown for each; it is called that often when the panel is shown

@@ -28,9 +28,14 @@ record SliderLook<T>(double low, double high, double step, Scale<T> scale) imple
         return "SliderStyleModel";
     }
 
+    /** Where a slider stands between its steps, a page moves it to the nearest and says so; it is told that place from the first. */
     @Override
     public Object toPage(T value) {
-        return Math.min(Math.max(scale.shown(value), low), high);
+        return onStep((scale.shown(value) - low) / step);
+    }
+
+    private double onStep(double steps) {
+        return rounded(Math.min(Math.max(low + step * Math.rint(steps), low), high));
     }
 
     @Override
@@ -53,8 +58,7 @@ record SliderLook<T>(double low, double high, double step, Scale<T> scale) imple
     @Override
     public List<T> some(int count) {
         return IntStream.range(0, count)
-                .mapToObj(i -> scale.value(rounded(
-                        low + step * Math.round((high - low) / step * (count == 1 ? 0.5 : i / (count - 1.0))))))
+                .mapToObj(i -> scale.value(onStep((high - low) / step * (count == 1 ? 0.5 : i / (count - 1.0)))))
                 .toList();
     }
 

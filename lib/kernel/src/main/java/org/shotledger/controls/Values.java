@@ -98,8 +98,10 @@ public final class Values {
      * @param value where it is to stand
      */
     public <T> void set(Control<T> control, T value) {
-        held.put(known(control.name()), value);
-        moved.add(control.name());
+        // a control that stands there already is left alone: a needless update would pull its handle from under a finger
+        if (!value.equals(held.put(known(control.name()), value))) {
+            moved.add(control.name());
+        }
     }
 
     /**
@@ -130,8 +132,11 @@ public final class Values {
         }
     }
 
+    /** Whether a page that adds up steps means the same place. */
     private static boolean sameNumber(Object a, Object b) {
-        return a instanceof Number x && b instanceof Number y && x.doubleValue() == y.doubleValue();
+        return a instanceof Number x
+                && b instanceof Number y
+                && Math.abs(x.doubleValue() - y.doubleValue()) <= 1e-9 * Math.max(1, Math.abs(x.doubleValue()));
     }
 
     /** What the function moved since this was last asked. */

@@ -95,10 +95,6 @@ public final class Explorer {
 
     /** For a page on which nothing moves. */
     private Displayable shortly(Values values) {
-        Plan there = values.of(knobs.target()).equals(knobs.target().start()) ? plan : planned(values);
-        if (there != plan) {
-            return new OutcomeLine(new OutcomeView(there.stated(), there.target(), shown).verdictLine());
-        }
         return new OutcomeLine(
                 new OutcomeView(knobs.read(plan, values).outcome(), plan.target(), shown).verdictLine());
     }

@@ -36,23 +36,22 @@ final class Knobs {
     private final Control<BottleState> moment;
 
     Knobs(Plan plan, UnitSystem system) {
-        boolean si = system == UnitSystem.SI;
         double[] rungs = rungs(plan);
         ready = new JetPair(rungs[rungs.length / 2], rungs[rungs.length / 3]);
         Position start = Start.of(plan, ready);
         double power = plan.target().wheelPower();
-        target = over("target power", Written.power(system), 0.6 * power, 1.3 * power, si ? 5 : 5)
+        target = over("target power", Written.power(system), 0.6 * power, 1.3 * power)
                 .from(new Amount(QuantityKind.POWER, power))
                 .onRelease();
         nitrous = Controls.checkbox("nitrous", start.nitrous());
         nitrousJet = Controls.steps("nitrous jet", jets(rungs, start.nitrousJet(), system)).from(start.nitrousJet());
         fuelJet = Controls.steps("fuel jet", jets(rungs, start.fuelJet(), system)).from(start.fuelJet());
-        boost = overGauge("boost, highest", 0.2e5, 1.1 * plan.car().turbo().boostCeiling(), si ? 0.01 : 0.1, system)
+        boost = overGauge("highest boost", 0.2e5, 1.1 * plan.car().turbo().boostCeiling(), system)
                 .from(start.boost());
         double base = start.fuelPressure().pascals();
-        fuelPressure = overGauge("fuel pressure", 0.6 * base, 1.6 * base, si ? 0.05 : 0.5, system)
+        fuelPressure = overGauge("fuel pressure", 0.6 * base, 1.6 * base, system)
                 .from(start.fuelPressure());
-        bottle = over("bottle", Written.temperature(system), 278.15, 309.15, si ? 0.5 : 1).from(start.bottle());
+        bottle = over("bottle", Written.temperature(system), 278.15, 309.15).from(start.bottle());
         retard = Controls.slider("spark retard", 0.0, 20.0, number("deg", 1, 1)).step(0.5).from(start.retard());
         ethanol = plan.car()
                 .fuels()
@@ -60,8 +59,8 @@ final class Knobs {
                 .map(blend -> Controls.slider("ethanol", 0.0, 1 - blend.water(), number("%", 100, 0))
                         .step(1)
                         .from(start.ethanol()));
-        air = over("air", Written.temperature(system), 263.15, 318.15, 1).from(start.air());
-        altitude = over("altitude", Written.altitude(system), 0, 3048, si ? 50 : 100).from(start.altitude());
+        air = over("air", Written.temperature(system), 263.15, 318.15).from(start.air());
+        altitude = over("altitude", Written.altitude(system), 0, 3048).from(start.altitude());
         moment = Controls.menu("moment", moments(start.moment())).from(start.moment());
     }
 
@@ -88,23 +87,21 @@ final class Knobs {
         return choices;
     }
 
-    private static Control<Amount> over(String name, Written.Unit<Amount> unit, double low, double high, double step) {
-        Scale<Amount> scale = unit.scale();
-        return Controls.slider(
-                        name,
-                        scale.value(Math.ceil(scale.shown(new Amount(unit.kind(), low)) / step) * step),
-                        scale.value(Math.floor(scale.shown(new Amount(unit.kind(), high)) / step) * step),
-                        scale)
-                .step(step);
+    private static Control<Amount> over(String name, Written.Unit<Amount> unit, double low, double high) {
+        return over(name, unit.scale(), new Amount(unit.kind(), low), new Amount(unit.kind(), high));
     }
 
-    private static Control<GaugePressure> overGauge(
-            String name, double low, double high, double step, UnitSystem system) {
-        Scale<GaugePressure> scale = Sliders.gauges(system);
+    private static Control<GaugePressure> overGauge(String name, double low, double high, UnitSystem system) {
+        return over(name, Sliders.gauges(system), Start.gauge(low), Start.gauge(high));
+    }
+
+    /** In steps of the last digit that is shown, so that what stands beside a slider is what is run. */
+    private static <T> Control<T> over(String name, Scale<T> scale, T low, T high) {
+        double step = Math.pow(10, -scale.digits());
         return Controls.slider(
                         name,
-                        scale.value(Math.ceil(QuantityKind.GAUGE_PRESSURE.shown(low, system) / step) * step),
-                        scale.value(Math.floor(QuantityKind.GAUGE_PRESSURE.shown(high, system) / step) * step),
+                        scale.value(Math.ceil(scale.shown(low) / step) * step),
+                        scale.value(Math.floor(scale.shown(high) / step) * step),
                         scale)
                 .step(step);
     }

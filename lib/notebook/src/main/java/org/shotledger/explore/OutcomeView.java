@@ -30,6 +30,10 @@ record OutcomeView(Outcome outcome, Target target, Shown shown) implements Displ
     private static final int LIMITS = 8;
     /** A bar is full at half of the bound: our choice, so that the close ones can be told apart. */
     private static final double FULL_BAR = 0.5;
+    /** Beyond twice a bound the figure says nothing more. */
+    private static final double FAR = 1;
+    /** Half a page wide, so that the words in a chart can still be read on a phone. */
+    private static final int CHART = 520;
 
     @Override
     public String verdictLine() {
@@ -37,7 +41,7 @@ record OutcomeView(Outcome outcome, Target target, Shown shown) implements Displ
         double power = outcome.power();
         return String.format(
                 Locale.ROOT,
-                "%s at the wheels%s in the case '%s' as set; limits in it: %s, the closest is %s with %s.",
+                "%s at the wheels%s, case '%s' as set. Limits: %s; the closest is %s, %s.",
                 QuantityKind.POWER.text(power, system()),
                 target.reachedBy(power)
                         ? ""
@@ -50,9 +54,10 @@ record OutcomeView(Outcome outcome, Target target, Shown shown) implements Displ
 
     private static String room(Limit limit) {
         double margin = limit.relativeMargin();
-        return Double.isFinite(margin)
-                ? String.format(Locale.ROOT, "%.1f %% %s", Math.abs(100 * margin), margin < 0 ? "beyond it" : "left")
-                : "no answer";
+        if (!Double.isFinite(margin) || margin < -FAR) {
+            return "far beyond it";
+        }
+        return String.format(Locale.ROOT, "%.1f %% %s", Math.abs(100 * margin), margin < 0 ? "beyond it" : "left");
     }
 
     private UnitSystem system() {
@@ -108,9 +113,9 @@ record OutcomeView(Outcome outcome, Target target, Shown shown) implements Displ
         StringBuilder out = new StringBuilder("<div style=\"display:flex;flex-wrap:wrap;gap:4px 28px\">");
         column(out, 1, bars() + figures().toHtml());
         String pass = outcome.pass()
-                .map(run -> Charts.of(run, outcome.car().limits().bottlePressureLow(), system()).svg())
+                .map(run -> Charts.of(run, outcome.car().limits().bottlePressureLow(), system(), CHART).svg())
                 .orElse("");
-        column(out, 2, Charts.of(outcome, target.wheelPower(), system()).svg() + pass);
+        column(out, 2, Charts.of(outcome, target.wheelPower(), system(), CHART).svg() + pass);
         return "<p>" + Display.escapeHtml(verdictLine()) + "</p>" + out.append("</div>");
     }
 

@@ -43,7 +43,7 @@ final class Start {
                 at.bottle());
     }
 
-    private static GaugePressure gauge(double pascals) {
+    static GaugePressure gauge(double pascals) {
         return new GaugePressure(pascals, AbsolutePressure.STANDARD_ATMOSPHERE);
     }
 
