@@ -35,7 +35,7 @@ try {
   };
   const runAll = () => menu("Run", "runmenu:run-all");
   const panel = page.locator(".jp-CodeCell:has(.widget-slider)").first();
-  const slider = (name) => panel.locator(`.widget-inline-hbox:has(> label:text("${name}"))`).first();
+  const slider = (name) => panel.locator(`.widget-vbox:has(> .widget-label:text("${name}"))`).first();
   const figure = async () => {
     const text = await panel.innerText().catch(() => "");
     return (text.match(/^([\d.,]+ (?:hp|kW)) at the wheels/m) || [])[1] || "";

@@ -1,5 +1,6 @@
 package org.shotledger.controls;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -8,12 +9,14 @@ record BoxLook() implements Look<Boolean> {
 
     @Override
     public Map<String, Object> state() {
-        return Look.named("Checkbox");
+        Map<String, Object> state = new LinkedHashMap<>(Look.named("Checkbox"));
+        state.put("indent", false);
+        return state;
     }
 
     @Override
-    public String style() {
-        return "CheckboxStyleModel";
+    public boolean isNamedAbove() {
+        return false;
     }
 
     @Override

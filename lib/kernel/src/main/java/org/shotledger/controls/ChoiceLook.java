@@ -16,11 +16,6 @@ record ChoiceLook<T>(Map<String, T> choices, boolean slides) implements Look<T> 
     }
 
     @Override
-    public String style() {
-        return slides ? "SliderStyleModel" : "DescriptionStyleModel";
-    }
-
-    @Override
     public String key() {
         return "index";
     }

@@ -47,7 +47,8 @@ public final class Control<T> {
             throw new IllegalArgumentException("The control '" + name + "' cannot move in steps of " + step
                     + "; give a step above 0 to a slider over numbers.");
         }
-        return new Control<>(name, new SliderLook<>(slider.low(), slider.high(), step, slider.scale()), start, whileMoving);
+        return new Control<>(
+                name, new SliderLook<>(slider.low(), slider.high(), step, slider.scale()), start, whileMoving);
     }
 
     /**

@@ -12,11 +12,6 @@ record FieldLook<T>(Scale<T> scale) implements Look<T> {
     }
 
     @Override
-    public String style() {
-        return "DescriptionStyleModel";
-    }
-
-    @Override
     public Object toPage(T value) {
         return scale.shown(value);
     }

@@ -12,11 +12,8 @@ import org.shotledger.display.Display;
 /** A panel that is shown: its values, its models on the page, and the output that its function fills. */
 final class Live {
     private static final String VIEW = "application/vnd.jupyter.widget-view+json";
-    /** Widths on the page, pixels: our choice, so that labels stand whole and a narrow page gets one column. */
-    private static final int LETTER = 8;
-
-    private static final int MOST_LABEL = 240;
-    private static final int COLUMN = 330;
+    /** Least width of a control, pixels: our choice; a telephone shows one beside none, a screen three or four. */
+    private static final int COLUMN = 210;
 
     private final Panel panel;
     private final Handler handler;
@@ -48,50 +45,69 @@ final class Live {
 
     /** Children first: a view waits for its parts for a moment only. */
     private Widget open(Comms comms) {
-        Widget fill = keep(Widget.look(comms, Widget.BASE, "LayoutModel", "LayoutView", Map.of("width", "auto")));
-        int widest = panel.controls().stream().mapToInt(control -> control.label().length()).max().orElse(0);
-        String label = Math.min(widest * LETTER, MOST_LABEL) + "px";
-        Map<String, Widget> styles = new LinkedHashMap<>();
+        Widget fill = shape(comms, Map.of("width", "auto", "margin", "0 2px"));
+        Widget name = shape(comms, Map.of("height", "auto", "margin", "4px 2px 0"));
         List<String> parts = new ArrayList<>();
         for (Control<?> control : panel.controls()) {
-            Widget style = styles.computeIfAbsent(
-                    control.look().style(),
-                    model -> keep(Widget.look(
-                            comms, Widget.CONTROLS, model, "StyleView", Map.of("description_width", label))));
-            parts.add(control(comms, control, fill, style).reference());
+            Widget widget = control(comms, control, fill);
+            parts.add(
+                    control.look().isNamedAbove()
+                            ? named(comms, control, widget, name).reference()
+                            : widget.reference());
         }
-        List<String> rows = new ArrayList<>(List.of(box(
+        List<String> rows = new ArrayList<>();
+        rows.add(box(
                         comms,
                         "GridBox",
-                        Map.of(
-                                "width", "100%",
-                                "grid_template_columns", "repeat(auto-fit, minmax(min(" + COLUMN + "px, 100%), 1fr))",
-                                "grid_gap", "2px 24px"),
+                        shape(
+                                comms,
+                                Map.of(
+                                        "width", "100%",
+                                        "align_items", "flex-end",
+                                        "grid_template_columns", "repeat(auto-fill, minmax(" + COLUMN + "px, 1fr))",
+                                        "grid_gap", "0 20px")),
                         parts)
-                .reference()));
+                .reference());
         if (!panel.buttons().isEmpty()) {
             List<String> buttons = new ArrayList<>();
-            panel.buttons().forEach((words, action) -> buttons.add(button(comms, words, action).reference()));
-            rows.add(box(comms, "HBox", Map.of("flex_flow", "row wrap"), buttons).reference());
+            panel.buttons()
+                    .forEach((words, action) ->
+                            buttons.add(button(comms, words, action).reference()));
+            rows.add(box(comms, "HBox", shape(comms, Map.of("flex_flow", "row wrap")), buttons)
+                    .reference());
         }
-        return box(comms, "VBox", Map.of("width", "100%"), rows);
+        return box(comms, "VBox", shape(comms, Map.of("width", "100%")), rows);
     }
 
-    private Widget box(Comms comms, String kind, Map<String, Object> layout, List<String> children) {
-        Widget shape = keep(Widget.look(comms, Widget.BASE, "LayoutModel", "LayoutView", layout));
+    /** A name beside its slider would be cut off, or leave it no room, on a narrow page: it stands above. */
+    private Widget named(Comms comms, Control<?> control, Widget widget, Widget layout) {
+        Map<String, Object> label = new LinkedHashMap<>(Look.named("Label"));
+        label.put("value", control.label());
+        label.put("layout", layout.reference());
+        Widget words = keep(Widget.open(comms, label));
+        return box(comms, "VBox", layout, List.of(words.reference(), widget.reference()));
+    }
+
+    private Widget shape(Comms comms, Map<String, Object> rules) {
+        return keep(Widget.layout(comms, rules));
+    }
+
+    private Widget box(Comms comms, String kind, Widget shape, List<String> children) {
         Map<String, Object> state = new LinkedHashMap<>(Look.named(kind));
         state.put("children", children);
         state.put("layout", shape.reference());
         return keep(Widget.open(comms, state));
     }
 
-    private <T> Widget control(Comms comms, Control<T> control, Widget layout, Widget style) {
+    private <T> Widget control(Comms comms, Control<T> control, Widget layout) {
         Look<T> look = control.look();
         Map<String, Object> state = new LinkedHashMap<>(look.state());
-        state.put("description", control.label());
+        state.put("tooltip", control.label());
+        if (!look.isNamedAbove()) {
+            state.put("description", control.label());
+        }
         state.put("continuous_update", control.whileMoving());
         state.put("layout", layout.reference());
-        state.put("style", style.reference());
         state.put(look.key(), look.toPage(values.of(control)));
         Widget widget = keep(Widget.open(comms, state));
         widgets.put(control.name(), widget);

@@ -10,10 +10,13 @@ import java.util.Map;
  */
 interface Look<T> {
 
-    /** Names of its model and view, of the style that its label takes, and what else the page must know. */
+    /** Names of its model and view, and what else the page must know. */
     Map<String, Object> state();
 
-    String style();
+    /** Whether its name stands above it; a box is named beside it. */
+    default boolean isNamedAbove() {
+        return true;
+    }
 
     /** Under which key the page sends what was set. */
     default String key() {

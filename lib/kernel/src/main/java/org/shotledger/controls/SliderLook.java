@@ -23,11 +23,6 @@ record SliderLook<T>(double low, double high, double step, Scale<T> scale) imple
         return state;
     }
 
-    @Override
-    public String style() {
-        return "SliderStyleModel";
-    }
-
     /** Where a slider stands between its steps, a page moves it to the nearest and says so; it is told that place from the first. */
     @Override
     public Object toPage(T value) {

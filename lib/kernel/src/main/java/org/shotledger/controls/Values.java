@@ -98,7 +98,8 @@ public final class Values {
      * @param value where it is to stand
      */
     public <T> void set(Control<T> control, T value) {
-        // a control that stands there already is left alone: a needless update would pull its handle from under a finger
+        // a control that stands there already is left alone: a needless update would pull its handle from under a
+        // finger
         if (!value.equals(held.put(known(control.name()), value))) {
             moved.add(control.name());
         }
@@ -126,7 +127,8 @@ public final class Values {
     /** Takes in what the page sent; a value that the page shows already stays as exact as it was. */
     <T> void take(Control<T> control, Object sent) {
         T before = of(control);
-        if (!sent.equals(control.look().toPage(before)) && !sameNumber(sent, control.look().toPage(before))) {
+        if (!sent.equals(control.look().toPage(before))
+                && !sameNumber(sent, control.look().toPage(before))) {
             held.put(control.name(), control.look().fromPage(sent, before));
             changed.add(control.name());
         }
@@ -162,7 +164,11 @@ public final class Values {
     @Override
     public String toString() {
         StringBuilder out = new StringBuilder();
-        controls.keySet().forEach(name -> out.append(out.length() == 0 ? "" : ", ").append(name).append(": ").append(text(name)));
+        controls.keySet()
+                .forEach(name -> out.append(out.length() == 0 ? "" : ", ")
+                        .append(name)
+                        .append(": ")
+                        .append(text(name)));
         return out.toString();
     }
 }

@@ -38,15 +38,15 @@ final class Widget {
         return new Widget(comms, state);
     }
 
-    /** A style or a layout: a model without a look of its own that others refer to. */
-    static Widget look(Comms comms, String module, String model, String view, Map<String, Object> more) {
-        Map<String, Object> state = new LinkedHashMap<>(more);
-        state.put("_model_module", module);
+    /** Rules of width and the like that others refer to. */
+    static Widget layout(Comms comms, Map<String, Object> rules) {
+        Map<String, Object> state = new LinkedHashMap<>(rules);
+        state.put("_model_module", BASE);
         state.put("_model_module_version", VERSION);
-        state.put("_model_name", model);
+        state.put("_model_name", "LayoutModel");
         state.put("_view_module", BASE);
         state.put("_view_module_version", VERSION);
-        state.put("_view_name", view);
+        state.put("_view_name", "LayoutView");
         return open(comms, state);
     }
 
@@ -83,7 +83,8 @@ final class Widget {
             case "update" -> changed(message.data().get("state"));
             case "request_state" -> comm.send(CommMessage.of(update("update", state)));
             case "custom" -> {
-                if (message.data().get("content") instanceof Map<?, ?> content && "click".equals(content.get("event"))) {
+                if (message.data().get("content") instanceof Map<?, ?> content
+                        && "click".equals(content.get("event"))) {
                     clicked.run();
                 }
             }

@@ -252,12 +252,7 @@ public final class Kernel {
     }
 
     private void handle(
-            Channel channel,
-            IoPub iopub,
-            Message message,
-            Executor executor,
-            Requests requests,
-            Runnable afterwards) {
+            Channel channel, IoPub iopub, Message message, Executor executor, Requests requests, Runnable afterwards) {
         guarded(() -> {
             iopub.status("busy", message.header());
             try {
@@ -269,12 +264,7 @@ public final class Kernel {
     }
 
     private void answer(
-            Channel channel,
-            IoPub iopub,
-            Message message,
-            Executor executor,
-            Requests requests,
-            Runnable afterwards) {
+            Channel channel, IoPub iopub, Message message, Executor executor, Requests requests, Runnable afterwards) {
         switch (message.type()) {
             case "kernel_info_request" -> reply(channel, message, Requests.kernelInfo());
             case "execute_request" -> reply(channel, message, executor.execute(message));

@@ -18,8 +18,9 @@ class KernelCommTest {
         try (Page page = new Page("org.shotledger.comm.*", "java.util.*")) {
             assertEquals(List.of("busy", "comm_close", "idle"), said(page.ask("comm_open", open("a", "unknown"))));
             List<String> run = said(
-                    page.run("Comms.current().get().register(\"dial\", (comm, first) -> comm.onMessage(m ->"
-                            + " comm.send(CommMessage.of(Map.of(\"twice\", 2 * (Double) m.data().get(\"value\"))))));"));
+                    page.run(
+                            "Comms.current().get().register(\"dial\", (comm, first) -> comm.onMessage(m ->"
+                                    + " comm.send(CommMessage.of(Map.of(\"twice\", 2 * (Double) m.data().get(\"value\"))))));"));
             assertFalse(run.contains("error"), run::toString);
             assertEquals(List.of("busy", "idle"), said(page.ask("comm_open", open("b", "dial"))));
             JsonObject moved = Json.one("comm_id", "b");

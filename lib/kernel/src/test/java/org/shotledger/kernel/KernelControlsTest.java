@@ -28,10 +28,11 @@ import org.junit.jupiter.api.Timeout;
 @Timeout(60)
 class KernelControlsTest {
     private static final String VIEW = "application/vnd.jupyter.widget-view+json";
-    private static final String CELL = "controls(slider(\"turns\", 0, 10).from(4.0), menu(\"oil\", \"thin\", \"thick\"))"
-            + ".button(\"count\", v -> counted.incrementAndGet())"
-            + ".show(v -> { if (v.number(\"turns\") > 8) throw new IllegalStateException(\"too far\");"
-            + " worked.incrementAndGet(); return v.text(\"oil\") + \" \" + v.number(\"turns\") + \" \" + counted; });";
+    private static final String CELL =
+            "controls(slider(\"turns\", 0, 10).from(4.0), menu(\"oil\", \"thin\", \"thick\"))"
+                    + ".button(\"count\", v -> counted.incrementAndGet())"
+                    + ".show(v -> { if (v.number(\"turns\") > 8) throw new IllegalStateException(\"too far\");"
+                    + " worked.incrementAndGet(); return v.text(\"oil\") + \" \" + v.number(\"turns\") + \" \" + counted; });";
 
     /** One kernel for all: it takes seconds to start. */
     private static Page page;
@@ -43,7 +44,9 @@ class KernelControlsTest {
 
     @BeforeEach
     void countAnew() {
-        assertEquals(List.of(), ofType(page.run("var counted = new AtomicInteger(); var worked = new AtomicInteger();"), "error"));
+        assertEquals(
+                List.of(),
+                ofType(page.run("var counted = new AtomicInteger(); var worked = new AtomicInteger();"), "error"));
     }
 
     @AfterAll
@@ -71,9 +74,14 @@ class KernelControlsTest {
         }
         List<Message> shown = ofType(said, "display_data");
         JsonObject controls = shown.get(0).content().getAsJsonObject("data");
-        assertTrue(before.contains(controls.getAsJsonObject(VIEW).get("model_id").getAsString()));
-        assertTrue(controls.get("text/html").getAsString().contains("turns"), "a page without widgets shows where they stand");
-        assertEquals("thin 4.0 0", shown.get(1).content().getAsJsonObject("data").get("text/plain").getAsString());
+        assertTrue(
+                before.contains(controls.getAsJsonObject(VIEW).get("model_id").getAsString()));
+        assertTrue(
+                controls.get("text/html").getAsString().contains("turns"),
+                "a page without widgets shows where they stand");
+        assertEquals(
+                "thin 4.0 0",
+                shown.get(1).content().getAsJsonObject("data").get("text/plain").getAsString());
         assertFalse(displayId(shown.get(1)).isEmpty());
         assertTrue(said.indexOf(shown.get(0)) > said.indexOf(opened.get(opened.size() - 1)));
     }
@@ -99,7 +107,8 @@ class KernelControlsTest {
     void whatWasAskedForMeanwhileIsDroppedButForTheNewestAndEachMessageEndsIdle() {
         List<Message> said = page.run(CELL);
         String turns = models(said).get("turns");
-        int before = Integer.parseInt(text(ofType(page.run("worked.get()"), "execute_result").get(0)));
+        int before = Integer.parseInt(
+                text(ofType(page.run("worked.get()"), "execute_result").get(0)));
         String busy = page.send("execute_request", Json.one("code", "Thread.sleep(700);"));
         List<String> moves = List.of("1", "2", "3", "4.5").stream()
                 .map(value -> page.send("comm_msg", update(turns, "value", value)))
@@ -107,8 +116,12 @@ class KernelControlsTest {
         page.hear(busy);
         List<List<Message>> answers = moves.stream().map(page::hear).toList();
         answers.forEach(answer -> assertTrue(Page.isIdle(answer.get(answer.size() - 1))));
-        assertEquals("thin 4.5 0", text(ofType(answers.get(3), "update_display_data").get(0)));
-        assertEquals(before + 1, Integer.parseInt(text(ofType(page.run("worked.get()"), "execute_result").get(0))));
+        assertEquals(
+                "thin 4.5 0", text(ofType(answers.get(3), "update_display_data").get(0)));
+        assertEquals(
+                before + 1,
+                Integer.parseInt(
+                        text(ofType(page.run("worked.get()"), "execute_result").get(0))));
     }
 
     @Test
@@ -134,7 +147,10 @@ class KernelControlsTest {
         List<Message> failed = page.ask("comm_msg", update(turns, "value", "9"));
         assertTrue(text(ofType(failed, "update_display_data").get(0)).contains("too far"));
         assertTrue(Page.isIdle(failed.get(failed.size() - 1)));
-        assertEquals("thin 2.0 0", text(ofType(page.ask("comm_msg", update(turns, "value", "2")), "update_display_data").get(0)));
+        assertEquals(
+                "thin 2.0 0",
+                text(ofType(page.ask("comm_msg", update(turns, "value", "2")), "update_display_data")
+                        .get(0)));
     }
 
     @Test
@@ -144,9 +160,12 @@ class KernelControlsTest {
         List<Message> again = page.run(CELL);
         assertEquals(
                 first,
-                ofType(again, "comm_close").stream().map(m -> m.text("comm_id", "")).collect(Collectors.toSet()));
+                ofType(again, "comm_close").stream()
+                        .map(m -> m.text("comm_id", ""))
+                        .collect(Collectors.toSet()));
         List<Message> stale = page.ask("comm_msg", update(first.iterator().next(), "value", "1"));
-        assertEquals(List.of("status", "status"), stale.stream().map(Message::type).toList(), "unknown, but answered");
+        assertEquals(
+                List.of("status", "status"), stale.stream().map(Message::type).toList(), "unknown, but answered");
     }
 
     @Test
@@ -167,21 +186,26 @@ class KernelControlsTest {
         JsonObject slider = states.getAsJsonObject(turns);
         assertEquals("FloatSliderModel", slider.get("model_name").getAsString());
         assertEquals(7, slider.getAsJsonObject("state").get("value").getAsDouble());
-        JsonObject one = data(page.ask("comm_msg", message(turns, "{\"method\":\"request_state\"}")).get(1));
+        JsonObject one = data(page.ask("comm_msg", message(turns, "{\"method\":\"request_state\"}"))
+                .get(1));
         assertEquals("update", one.get("method").getAsString());
         assertEquals(slider.get("state"), one.get("state"));
     }
 
     private static List<String> ids(List<Message> said) {
-        return ofType(said, "comm_open").stream().map(m -> m.text("comm_id", "")).toList();
+        return ofType(said, "comm_open").stream()
+                .map(m -> m.text("comm_id", ""))
+                .toList();
     }
 
     private static Map<String, String> models(List<Message> said) {
         Map<String, String> found = new LinkedHashMap<>();
         ofType(said, "comm_open").forEach(open -> {
             JsonObject state = data(open).getAsJsonObject("state");
-            if (state.has("description")) {
-                found.put(state.get("description").getAsString(), open.text("comm_id", ""));
+            for (String name : List.of("tooltip", "description")) {
+                if (state.has(name)) {
+                    found.put(state.get(name).getAsString(), open.text("comm_id", ""));
+                }
             }
         });
         return found;

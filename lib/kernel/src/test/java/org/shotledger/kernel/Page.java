@@ -31,7 +31,8 @@ final class Page implements AutoCloseable {
     /** Starts a kernel and waits until it is heard. */
     Page(String... imports) throws IOException {
         ConnectionFile meeting = free();
-        List<String> lines = List.of(imports).stream().map(name -> "import " + name + ";").toList();
+        List<String> lines =
+                List.of(imports).stream().map(name -> "import " + name + ";").toList();
         Kernel kernel = new Kernel(meeting, () -> new JavaSession(SessionOptions.of(lines)), Words.NONE);
         serving = new Thread(() -> serve(kernel), "kernel");
         serving.start();
@@ -81,7 +82,8 @@ final class Page implements AutoCloseable {
     }
 
     static boolean isIdle(Message message) {
-        return message.type().equals("status") && message.text("execution_state", "").equals("idle");
+        return message.type().equals("status")
+                && message.text("execution_state", "").equals("idle");
     }
 
     /** Sends a request and gives its identity. */

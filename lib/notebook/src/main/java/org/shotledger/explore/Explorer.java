@@ -25,8 +25,9 @@ public final class Explorer {
     /** A comparison holds six columns, the plan itself is the first. */
     private static final int MOST_PINS = 5;
 
-    private static final String HOW = "Exact, in this one case; \"Pin this\" works out every case of the job. \"target power\" plans"
-            + " anew when it is let go, which takes about half a second and moves what is set. An estimate, to be proven in small steps.";
+    private static final String HOW =
+            "Exact, in this one case; \"Pin this\" works out every case of the job. \"target power\" plans"
+                    + " anew when it is let go, which takes about half a second and moves what is set. An estimate, to be proven in small steps.";
 
     private final Plan first;
     private final Shown shown;
@@ -72,7 +73,9 @@ public final class Explorer {
     private Plan planned(Values values) {
         Job job = first.job();
         double power = values.of(knobs.target()).value();
-        return power == first.target().wheelPower() ? first : Plan.find(job.with(job.target().withWheelPower(power)));
+        return power == first.target().wheelPower()
+                ? first
+                : Plan.find(job.with(job.target().withWheelPower(power)));
     }
 
     private Displayable view(Values values) {
@@ -95,8 +98,7 @@ public final class Explorer {
 
     /** For a page on which nothing moves. */
     private Displayable shortly(Values values) {
-        return new OutcomeLine(
-                new OutcomeView(knobs.read(plan, values).outcome(), plan.target(), shown).verdictLine());
+        return new OutcomeLine(new OutcomeView(knobs.read(plan, values).outcome(), plan.target(), shown).verdictLine());
     }
 
     private void pin(Values values) {
@@ -146,22 +148,26 @@ public final class Explorer {
         @Override
         public String toText() {
             StringBuilder out = new StringBuilder(outcome.toText()).append('\n').append(HOW);
-            compared.ifPresent(table -> out.append("\n\n")
-                    .append(table.toText())
-                    .append('\n')
-                    .append(String.join("\n", pinned)));
+            compared.ifPresent(table ->
+                    out.append("\n\n").append(table.toText()).append('\n').append(String.join("\n", pinned)));
             code.ifPresent(cell -> out.append("\n\n").append(cell));
             return out.toString();
         }
 
         @Override
         public String toHtml() {
-            StringBuilder out = new StringBuilder(outcome.toHtml()).append("<p><small>").append(Display.escapeHtml(HOW))
+            StringBuilder out = new StringBuilder(outcome.toHtml())
+                    .append("<p><small>")
+                    .append(Display.escapeHtml(HOW))
                     .append("</small></p>");
-            code.ifPresent(cell -> out.append("<pre>").append(Display.escapeHtml(cell)).append("</pre>"));
+            code.ifPresent(
+                    cell -> out.append("<pre>").append(Display.escapeHtml(cell)).append("</pre>"));
             compared.ifPresent(table -> {
-                out.append("<div style=\"overflow-x:auto\">").append(table.toHtml()).append("</div><ul>");
-                pinned.forEach(words -> out.append("<li>").append(Display.escapeHtml(words)).append("</li>"));
+                out.append("<div style=\"overflow-x:auto\">")
+                        .append(table.toHtml())
+                        .append("</div><ul>");
+                pinned.forEach(words ->
+                        out.append("<li>").append(Display.escapeHtml(words)).append("</li>"));
                 out.append("</ul>");
             });
             return out.toString();

@@ -15,7 +15,6 @@ import org.shotledger.plan.Plan;
 import org.shotledger.setup.BottleState;
 import org.shotledger.units.Amount;
 import org.shotledger.units.GaugePressure;
-import org.shotledger.units.Quantities;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -44,15 +43,19 @@ final class Knobs {
                 .from(new Amount(QuantityKind.POWER, power))
                 .onRelease();
         nitrous = Controls.checkbox("nitrous", start.nitrous());
-        nitrousJet = Controls.steps("nitrous jet", jets(rungs, start.nitrousJet(), system)).from(start.nitrousJet());
-        fuelJet = Controls.steps("fuel jet", jets(rungs, start.fuelJet(), system)).from(start.fuelJet());
+        nitrousJet = Controls.steps("nitrous jet", jets(rungs, start.nitrousJet(), system))
+                .from(start.nitrousJet());
+        fuelJet =
+                Controls.steps("fuel jet", jets(rungs, start.fuelJet(), system)).from(start.fuelJet());
         boost = overGauge("highest boost", 0.2e5, 1.1 * plan.car().turbo().boostCeiling(), system)
                 .from(start.boost());
         double base = start.fuelPressure().pascals();
-        fuelPressure = overGauge("fuel pressure", 0.6 * base, 1.6 * base, system)
-                .from(start.fuelPressure());
+        fuelPressure =
+                overGauge("fuel pressure", 0.6 * base, 1.6 * base, system).from(start.fuelPressure());
         bottle = over("bottle", Written.temperature(system), 278.15, 309.15).from(start.bottle());
-        retard = Controls.slider("spark retard", 0.0, 20.0, number("deg", 1, 1)).step(0.5).from(start.retard());
+        retard = Controls.slider("spark retard", 0.0, 20.0, number("deg", 1, 1))
+                .step(0.5)
+                .from(start.retard());
         ethanol = plan.car()
                 .fuels()
                 .blend()

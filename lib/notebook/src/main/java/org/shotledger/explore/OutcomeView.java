@@ -3,6 +3,7 @@ package org.shotledger.explore;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.shotledger.chart.MarginChart;
 import org.shotledger.display.Display;
 import org.shotledger.display.Displayable;
@@ -65,7 +66,8 @@ record OutcomeView(Outcome outcome, Target target, Shown shown) implements Displ
     }
 
     private Listing figures() {
-        Listing.Builder rows = Listing.titled("Where power is highest").words("Figure").mixed("Value");
+        Listing.Builder rows =
+                Listing.titled("Where power is highest").words("Figure").mixed("Value");
         outcome.strongest().ifPresent(best -> {
             row(rows, "engine speed", best.rpm(), QuantityKind.ROTATION);
             row(rows, "boost there", best.gaugePressure(), QuantityKind.GAUGE_PRESSURE);
@@ -84,7 +86,7 @@ record OutcomeView(Outcome outcome, Target target, Shown shown) implements Displ
         return rows.build().in(shown);
     }
 
-    private java.util.Optional<Double> alone() {
+    private Optional<Double> alone() {
         return outcome.off().stream().map(OperatingPoint::wheelPower).max(Comparator.naturalOrder());
     }
 
@@ -94,16 +96,16 @@ record OutcomeView(Outcome outcome, Target target, Shown shown) implements Displ
 
     private List<Limit> closest() {
         return outcome.limits().all().stream()
-                .sorted(Comparator.comparingDouble(limit -> Double.isNaN(limit.relativeMargin())
-                        ? Double.NEGATIVE_INFINITY
-                        : limit.relativeMargin()))
+                .sorted(Comparator.comparingDouble(limit ->
+                        Double.isNaN(limit.relativeMargin()) ? Double.NEGATIVE_INFINITY : limit.relativeMargin()))
                 .limit(LIMITS)
                 .toList();
     }
 
     @Override
     public String toText() {
-        StringBuilder out = new StringBuilder(verdictLine()).append('\n').append(figures().toText());
+        StringBuilder out =
+                new StringBuilder(verdictLine()).append('\n').append(figures().toText());
         closest().forEach(limit -> out.append('\n').append(MarginChart.words(limit, system())));
         return out.toString();
     }
@@ -113,15 +115,21 @@ record OutcomeView(Outcome outcome, Target target, Shown shown) implements Displ
         StringBuilder out = new StringBuilder("<div style=\"display:flex;flex-wrap:wrap;gap:4px 28px\">");
         column(out, 1, bars() + figures().toHtml());
         String pass = outcome.pass()
-                .map(run -> Charts.of(run, outcome.car().limits().bottlePressureLow(), system(), CHART).svg())
+                .map(run -> Charts.of(run, outcome.car().limits().bottlePressureLow(), system(), CHART)
+                        .svg())
                 .orElse("");
         column(out, 2, Charts.of(outcome, target.wheelPower(), system(), CHART).svg() + pass);
         return "<p>" + Display.escapeHtml(verdictLine()) + "</p>" + out.append("</div>");
     }
 
     private static void column(StringBuilder out, int weight, String html) {
-        out.append("<div style=\"flex:").append(weight).append(" 1 ").append(weight == 1 ? 300 : 340)
-                .append("px;min-width:0\">").append(html).append("</div>");
+        out.append("<div style=\"flex:")
+                .append(weight)
+                .append(" 1 ")
+                .append(weight == 1 ? 300 : 340)
+                .append("px;min-width:0\">")
+                .append(html)
+                .append("</div>");
     }
 
     /** Bars of HTML, whose words keep their size on a narrow page. */

@@ -29,8 +29,8 @@ public final class Sliders {
      */
     public static Control<Amount> slider(String name, Amount low, Amount high) {
         if (low.kind() != high.kind()) {
-            throw new IllegalArgumentException("The slider '" + name + "' goes from a " + low.kind().words() + " to a "
-                    + high.kind().words() + "; give both ends in one kind.");
+            throw new IllegalArgumentException("The slider '" + name + "' goes from a "
+                    + low.kind().words() + " to a " + high.kind().words() + "; give both ends in one kind.");
         }
         return Controls.slider(name, low, high, amounts(low.kind(), system()));
     }

@@ -17,7 +17,9 @@ final class Start {
 
     /** The plan's own position; what it has none of, such as jets without nitrous, is that of another position. */
     static Position of(Plan plan, Position otherwise) {
-        return of(plan, new JetPair(otherwise.nitrousJet().value(), otherwise.fuelJet().value()));
+        return of(
+                plan,
+                new JetPair(otherwise.nitrousJet().value(), otherwise.fuelJet().value()));
     }
 
     /** The plan's own position, with jets that stand ready where it has none. */

@@ -56,11 +56,15 @@ final class Written {
                 system == UnitSystem.SI ? "barGauge" : "psiGauge", QuantityKind.GAUGE_PRESSURE, Sliders.gauges(system));
     }
 
-    private static Unit<Amount> unit(
-            String word, QuantityKind kind, UnitSystem system, DoubleFunction<Amount> made) {
+    private static Unit<Amount> unit(String word, QuantityKind kind, UnitSystem system, DoubleFunction<Amount> made) {
         // a kind may have two names, such as a bore that is a length
         return new Unit<>(
-                word, kind, Sliders.amounts(kind, system, shown -> new Amount(kind, made.apply(shown).value())));
+                word,
+                kind,
+                Sliders.amounts(
+                        kind,
+                        system,
+                        shown -> new Amount(kind, made.apply(shown).value())));
     }
 
     /** As many digits as a slider can set. */
