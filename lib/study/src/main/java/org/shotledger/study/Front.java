@@ -69,7 +69,7 @@ final class Front {
     boolean mayWant(double margin, double watts) {
         int box = (int) (watts / power / GRAIN);
         return box >= BOXES
-                || margin >= floor[box] && (edge(margin) > floor[box] || sum(margin, watts, flow) >= sums[box])
+                || (margin >= floor[box] && (edge(margin) > floor[box] || sum(margin, watts, flow) >= sums[box]))
                 || watts >= ends[0].power()
                 || margin >= ends[1].margin()
                 || flow < ends[2].nitrous()
@@ -114,7 +114,7 @@ final class Front {
             floor[own] = edge;
         }
         // what lies below a box that has nothing new at this margin was dealt with when that box was
-        for (int box = own - 1; box >= 0 && (floor[box] < edge || floor[box] == edge && sums[box] < COVERED); box--) {
+        for (int box = own - 1; box >= 0 && (floor[box] < edge || (floor[box] == edge && sums[box] < COVERED)); box--) {
             floor[box] = edge;
             sums[box] = COVERED;
         }
