@@ -221,7 +221,10 @@ public final class Evaluate {
     private Unanswered unanswered(List<OperatingPoint> off) {
         Unanswered unanswered = new Unanswered(model);
         unanswered.look(
-                Speeds.all(car, setup.arming()), off, rpm -> plenum(setup.boost().off().at(rpm)), Mode.BOOST_ALONE);
+                Speeds.all(car, setup.arming()),
+                off,
+                rpm -> plenum(setup.boost().off().at(rpm)),
+                Mode.BOOST_ALONE);
         return unanswered;
     }
 
