@@ -14,7 +14,7 @@ class KernelCommTest {
 
     @Test
     @Timeout(60)
-    void commsOfThePageAreAnsweredBetweenBusyAndIdle() throws IOException, InterruptedException {
+    void commsOfThePageAreAnsweredBetweenBusyAndIdle() throws IOException {
         try (Page page = new Page("org.shotledger.comm.*", "java.util.*")) {
             assertEquals(List.of("busy", "comm_close", "idle"), said(page.ask("comm_open", open("a", "unknown"))));
             List<String> run = said(

@@ -50,7 +50,7 @@ class KernelControlsTest {
     }
 
     @AfterAll
-    static void end() throws InterruptedException {
+    static void end() {
         page.close();
     }
 

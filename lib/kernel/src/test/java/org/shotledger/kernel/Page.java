@@ -99,9 +99,13 @@ final class Page implements AutoCloseable {
     }
 
     @Override
-    public void close() throws InterruptedException {
+    public void close() {
         send("shutdown_request", new JsonObject());
-        serving.join();
+        try {
+            serving.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
         context.close();
     }
 
