@@ -27,7 +27,7 @@ final class CellCode {
      */
     static String of(Plan first, Position now, UnitSystem system) {
         CellCode code = new CellCode(now, system);
-        boolean planned = now.plan() != first;
+        boolean planned = !now.plan().equals(first);
         String name = planned ? "other" : "plan";
         String plan = planned
                 ? "var other = Plan.find(plan.job().with(plan.job().target().withWheelPower("
