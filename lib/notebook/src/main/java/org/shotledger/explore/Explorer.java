@@ -108,7 +108,7 @@ public final class Explorer {
         cases.set(0, now.at());
         pins.put(name, Plan.of(plan.job().withCases(cases), now.setup()));
         List<String> moved = new ArrayList<>(knobs.moved(plan, values));
-        if (plan != first) {
+        if (!plan.equals(first)) {
             moved.add(0, "planned for " + knobs.target().words(values.of(knobs.target())));
         }
         pinned.add(name + ": " + (moved.isEmpty() ? "the plan itself" : String.join(", ", moved)));
