@@ -135,7 +135,7 @@ record OutcomeView(Outcome outcome, Target target, Shown shown) implements Displ
     /** Bars of HTML, whose words keep their size on a narrow page. */
     private String bars() {
         StringBuilder out = new StringBuilder("<p style=\"margin:0\"><strong>Room left to the closest limits</strong>"
-                + " (full bar: 50 % of the bound)</p>");
+                + " (full bar: half of the bound)</p>");
         for (Limit limit : closest()) {
             double margin = limit.relativeMargin();
             double width = limit.verdict() == Verdict.BROKEN || Double.isNaN(margin)
