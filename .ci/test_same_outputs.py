@@ -11,6 +11,7 @@ import nbformat
 from nbclient import NotebookClient
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent
+LIVE = "application/vnd.jupyter.widget-view+json"
 FIXTURE = ROOT / "lib/kernel/src/test/resources/org/shotledger/runner/good.ipynb"
 
 
@@ -28,7 +29,8 @@ def shown(notebook):
                 elif out.output_type == "error":
                     seen.append(("error", out.evalue))
                 else:
-                    seen.append((out.output_type, dict(out.data)))
+                    # a run without a page has no live controls to refer to; what stands in their place is compared
+                    seen.append((out.output_type, {kind: form for kind, form in out.data.items() if kind != LIVE}))
             cells.append(seen)
     return cells
 

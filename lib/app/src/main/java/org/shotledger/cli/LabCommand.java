@@ -68,6 +68,7 @@ final class LabCommand implements Callable<Integer> {
                                     "install",
                                     "-q",
                                     "jupyterlab",
+                                    "ipywidgets",
                                     "notebook")
                             == 0;
             if (made) {

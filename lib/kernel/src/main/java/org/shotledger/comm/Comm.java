@@ -1,6 +1,8 @@
 package org.shotledger.comm;
 
+import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** One open line between Java and the page; either side may close it. */
 public final class Comm {
@@ -10,6 +12,7 @@ public final class Comm {
     private final String target;
     private volatile Consumer<CommMessage> receiver = message -> {};
     private volatile Runnable whenClosed = () -> {};
+    private volatile Supplier<Map<String, Object>> state = Map::of;
 
     Comm(Comms comms, String id, String target) {
         this.comms = comms;
@@ -56,6 +59,26 @@ public final class Comm {
     public Comm onClose(Runnable task) {
         whenClosed = task;
         return this;
+    }
+
+    /**
+     * Says what a page must know that was loaded after the comm was opened.
+     *
+     * @param current asked for at that moment
+     * @return this comm
+     */
+    public Comm describedBy(Supplier<Map<String, Object>> current) {
+        state = current;
+        return this;
+    }
+
+    /**
+     * What a page must know that was loaded after the comm was opened.
+     *
+     * @return empty where nobody said what describes it
+     */
+    public Map<String, Object> state() {
+        return state.get();
     }
 
     /**

@@ -1,6 +1,8 @@
 package org.shotledger.comm;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -15,7 +17,10 @@ public final class Comms {
 
     private final Map<String, BiConsumer<Comm, CommMessage>> targets = new ConcurrentHashMap<>();
     private final Map<String, Comm> open = new ConcurrentHashMap<>();
+    private final Map<Object, Runnable> later = new LinkedHashMap<>();
+    private final Map<String, List<Runnable>> cells = new ConcurrentHashMap<>();
     private final CommWay way;
+    private volatile String cell = "";
 
     /**
      * No comms yet.
@@ -123,6 +128,58 @@ public final class Comms {
                 .filter(comm -> target.isEmpty() || comm.target().equals(target))
                 .forEach(comm -> found.put(comm.id(), comm.target()));
         return found;
+    }
+
+    /**
+     * The open comms themselves.
+     *
+     * @param target what they are for
+     * @return those for this target
+     */
+    public List<Comm> all(String target) {
+        return open.values().stream()
+                .filter(comm -> comm.target().equals(target))
+                .toList();
+    }
+
+    /**
+     * Puts a task off until every message that has already arrived is taken in: what a page has changed meanwhile outdates what it asked
+     * before. Called from the thread that takes messages.
+     *
+     * @param key what the task is about; an older task about the same is dropped
+     * @param task run by {@link #settle}; it catches what goes wrong in it
+     */
+    public void later(Object key, Runnable task) {
+        later.put(key, task);
+    }
+
+    /** Runs what was put off; a kernel calls it when no further message waits. */
+    public void settle() {
+        List<Runnable> due = new ArrayList<>(later.values());
+        later.clear();
+        due.forEach(Runnable::run);
+    }
+
+    /**
+     * A kernel is about to run a cell: what the same cell left behind for its next run is done now.
+     *
+     * @param id what the front end calls the cell, the same each time it is run
+     */
+    public void beginCell(String id) {
+        cell = id;
+        List<Runnable> left = cells.remove(id);
+        if (left != null) {
+            left.forEach(Runnable::run);
+        }
+    }
+
+    /**
+     * Leaves a task for the next run of the running cell, which replaces what this run shows.
+     *
+     * @param task run once, before the cell
+     */
+    public void whenRunAgain(Runnable task) {
+        cells.computeIfAbsent(cell, id -> new ArrayList<>()).add(task);
     }
 
     void send(String type, Comm comm, CommMessage message) {

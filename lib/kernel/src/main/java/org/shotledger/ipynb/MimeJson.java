@@ -1,6 +1,9 @@
 package org.shotledger.ipynb;
 
+import com.google.gson.Gson;
+import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
+import com.google.gson.JsonPrimitive;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.Map;
@@ -11,6 +14,8 @@ public final class MimeJson {
 
     /** Text longer than this is cut in the plain-text form, which nobody reads to the end. */
     private static final int TEXT_LIMIT = 200_000;
+
+    private static final Gson GSON = new Gson();
 
     private MimeJson() {}
 
@@ -37,13 +42,17 @@ public final class MimeJson {
     /**
      * A bundle as JSON.
      *
-     * @param bundle MIME type to content, text as {@code String} and binary content as {@code byte[]}
+     * @param bundle MIME type to content: text as {@code String}, binary content as {@code byte[]}, JSON as a map
      * @return the same, binary content in base 64
      */
     public static JsonObject of(Map<String, Object> bundle) {
         JsonObject data = new JsonObject();
-        bundle.forEach((type, content) -> data.addProperty(type, encode(content)));
+        bundle.forEach((type, content) -> data.add(type, element(content)));
         return data;
+    }
+
+    private static JsonElement element(Object content) {
+        return content instanceof Map<?, ?> json ? GSON.toJsonTree(json) : new JsonPrimitive(encode(content));
     }
 
     private static String encode(Object content) {

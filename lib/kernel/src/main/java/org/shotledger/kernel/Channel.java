@@ -32,8 +32,17 @@ final class Channel {
     }
 
     /** The next message, if one comes in time. */
-    synchronized Optional<Message> receive() {
-        byte[] first = socket.recv();
+    Optional<Message> receive() {
+        return receive(0);
+    }
+
+    /** A message that has already come. */
+    Optional<Message> receiveWaiting() {
+        return receive(ZMQ.DONTWAIT);
+    }
+
+    private synchronized Optional<Message> receive(int flags) {
+        byte[] first = socket.recv(flags);
         if (first == null) {
             return Optional.empty();
         }

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.Map;
+import org.shotledger.comm.Comms;
 import org.shotledger.ipynb.MimeJson;
 import org.shotledger.snippet.CellResult;
 import org.shotledger.snippet.JavaSession;
@@ -19,15 +20,17 @@ final class Executor {
     private final IoPub iopub;
     private final OutputRouter router;
     private final FrontEnd frontEnd;
+    private final Comms comms;
     private final History history = new History();
     private int count;
     private Instant failedAt = Instant.MIN;
 
-    Executor(JavaSession session, IoPub iopub, OutputRouter router, FrontEnd frontEnd) {
+    Executor(JavaSession session, IoPub iopub, OutputRouter router, FrontEnd frontEnd, Comms comms) {
         this.session = session;
         this.iopub = iopub;
         this.router = router;
         this.frontEnd = frontEnd;
+        this.comms = comms;
     }
 
     FrontEnd frontEnd() {
@@ -67,6 +70,9 @@ final class Executor {
 
     private CellResult run(Message request, String code, boolean silent) {
         frontEnd.serve(request);
+        if (!silent) {
+            comms.beginCell(cell(request, code));
+        }
         JsonObject parent = request.header();
         router.begin((stream, text) -> {
             if (!silent) {
@@ -78,6 +84,12 @@ final class Executor {
         } finally {
             router.flush();
         }
+    }
+
+    /** Front ends name the cell since JupyterLab 3; of others a cell is known by what stands in it. */
+    private static String cell(Message request, String code) {
+        JsonElement id = request.metadata().get("cellId");
+        return id != null && id.isJsonPrimitive() ? id.getAsString() : code;
     }
 
     private String show(CellResult result, boolean silent, JsonObject parent) {

@@ -2,12 +2,15 @@ package org.shotledger.kernel;
 
 import com.google.gson.JsonObject;
 import java.nio.channels.ClosedSelectorException;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.shotledger.comm.Comms;
+import org.shotledger.controls.ControlTarget;
 import org.shotledger.display.Display;
 import org.shotledger.snippet.Assistant;
 import org.shotledger.snippet.JavaSession;
@@ -205,38 +208,63 @@ public final class Kernel {
                     .orElse(null);
         }
         session = starting.join();
-        Executor executor = new Executor(session, iopub, router, frontEnd);
         Comms comms = new Comms((type, comm, message) -> iopub.comm(type, comm, message, frontEnd.parent()));
+        comms.register(ControlTarget.NAME, ControlTarget.of(comms));
         Comms.install(comms);
+        Executor executor = new Executor(session, iopub, router, frontEnd, comms);
         Requests requests = new Requests(new Assistant(session, words), comms);
+        Deque<Message> arrived = new ArrayDeque<>();
         if (pending != null) {
-            handle(channel, iopub, pending, executor, requests);
+            arrived.add(pending);
         }
         while (end.getCount() > 0) {
-            channel.receive().ifPresent(message -> handle(channel, iopub, message, executor, requests));
+            if (arrived.isEmpty()) {
+                channel.receive().ifPresent(arrived::add);
+                takeWaiting(channel, arrived);
+            }
+            Message message = arrived.poll();
+            if (message != null) {
+                boolean settles = isComm(message) && (arrived.isEmpty() || !isComm(arrived.peek()));
+                handle(channel, iopub, message, executor, requests, settles ? comms::settle : () -> {});
+            }
         }
+    }
+
+    /** What has already come is taken in at once, so that a control which moved on meanwhile is answered for its newest value alone. */
+    private static void takeWaiting(Channel channel, Deque<Message> arrived) {
+        Optional<Message> next = channel.receiveWaiting();
+        while (next.isPresent()) {
+            arrived.add(next.get());
+            next = channel.receiveWaiting();
+        }
+    }
+
+    private static boolean isComm(Message message) {
+        return message.type().startsWith("comm_") && !message.type().endsWith("_request");
     }
 
     private boolean answeredInfo(Channel channel, IoPub iopub, Message message) {
         boolean info = message.type().equals("kernel_info_request");
         if (info) {
-            handle(channel, iopub, message, null, null);
+            handle(channel, iopub, message, null, null, () -> {});
         }
         return info;
     }
 
-    private void handle(Channel channel, IoPub iopub, Message message, Executor executor, Requests requests) {
+    private void handle(
+            Channel channel, IoPub iopub, Message message, Executor executor, Requests requests, Runnable afterwards) {
         guarded(() -> {
             iopub.status("busy", message.header());
             try {
-                answer(channel, iopub, message, executor, requests);
+                answer(channel, iopub, message, executor, requests, afterwards);
             } finally {
                 iopub.status("idle", message.header());
             }
         });
     }
 
-    private void answer(Channel channel, IoPub iopub, Message message, Executor executor, Requests requests) {
+    private void answer(
+            Channel channel, IoPub iopub, Message message, Executor executor, Requests requests, Runnable afterwards) {
         switch (message.type()) {
             case "kernel_info_request" -> reply(channel, message, Requests.kernelInfo());
             case "execute_request" -> reply(channel, message, executor.execute(message));
@@ -246,7 +274,7 @@ public final class Kernel {
             case "history_request" -> reply(channel, message, executor.history().reply(message));
             case "comm_info_request" -> reply(channel, message, requests.commInfo(message));
             case "comm_open", "comm_msg", "comm_close" ->
-                executor.frontEnd().during(message, () -> requests.comm(message));
+                executor.frontEnd().during(message, () -> requests.comm(message, afterwards));
             case "shutdown_request" -> shutdown(channel, iopub, message);
             default -> {
                 // not spoken here: the protocol says to ignore what is unknown

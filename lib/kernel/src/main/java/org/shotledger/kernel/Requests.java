@@ -86,17 +86,24 @@ final class Requests {
         return content;
     }
 
-    /** Takes a message of a comm; what its receiver throws is the receiver's affair. */
-    void comm(Message message) {
+    /** Takes a message of a comm, and does what was put off if no other waits; what its receiver throws is the receiver's affair. */
+    void comm(Message message, Runnable afterwards) {
         String id = message.text("comm_id", "");
         CommMessage inner = new CommMessage(
                 Json.map(message.content().get("data")), Json.map(message.metadata()), message.buffers());
-        try {
+        guarded(() -> {
             switch (message.type()) {
                 case "comm_open" -> comms.opened(id, message.text("target_name", ""), inner);
                 case "comm_close" -> comms.closed(id);
                 default -> comms.received(id, inner);
             }
+        });
+        guarded(afterwards);
+    }
+
+    private static void guarded(Runnable task) {
+        try {
+            task.run();
         } catch (RuntimeException | Error e) {
             System.err.println("A control could not be answered: " + e);
         }

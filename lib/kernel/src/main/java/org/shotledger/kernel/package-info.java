@@ -5,6 +5,6 @@
  * of {@code silent}, {@code stop_on_error} and interrupts in classes that cannot be replaced, so that little of them could be
  * used.
  *
- * <p>Allowed imports: the JDK, {@code comm}, {@code display}, {@code snippet}, {@code ipynb}, {@code com.google.gson}, {@code org.zeromq}.
+ * <p>Allowed imports: the JDK, {@code comm}, {@code controls}, {@code display}, {@code snippet}, {@code ipynb}, {@code com.google.gson}, {@code org.zeromq}.
  */
 package org.shotledger.kernel;

@@ -77,7 +77,14 @@ public record MarginChart(List<Limit> limits) {
         return Double.isNaN(margin) ? SHOWN_AT_LEAST : margin;
     }
 
-    private static String words(Limit limit, UnitSystem system) {
+    /**
+     * A limit in one line: shape and word of its verdict, what is limited, value and bound.
+     *
+     * @param limit the limit
+     * @param system the units
+     * @return the line
+     */
+    public static String words(Limit limit, UnitSystem system) {
         String side = limit.side() == Side.AT_MOST ? " of at most " : ", at least ";
         return shape(limit.verdict()) + " " + limit.verdict().word() + ":  " + limit.name() + ", "
                 + limit.kind().number(limit.value(), system) + side

@@ -24,6 +24,17 @@ public record PassChart(String title, double[] time, double[] bottlePressure, do
      * @return the picture
      */
     public ChartPicture picture(UnitSystem system) {
+        return picture(system, XySheet.WIDTH);
+    }
+
+    /**
+     * The same in another width.
+     *
+     * @param system the units shown
+     * @param width width of the drawing, pixels
+     * @return the picture
+     */
+    public ChartPicture picture(UnitSystem system, int width) {
         int last = time.length - 1;
         QuantityKind pressure = QuantityKind.ABSOLUTE_PRESSURE;
         String alt = "The bottle falls from " + pressure.text(bottlePressure[0], system) + " to "
@@ -43,6 +54,6 @@ public record PassChart(String title, double[] time, double[] bottlePressure, do
         if (Double.isFinite(leastPressure)) {
             plot.limit("bottle at least " + pressure.text(leastPressure, system), leastPressure, Side.AT_LEAST);
         }
-        return plot.picture();
+        return plot.width(width).picture();
     }
 }

@@ -1,5 +1,6 @@
 package org.shotledger.chart;
 
+import java.util.Arrays;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -50,6 +51,17 @@ public record PowerChart(Curve alone, Curve nitrous, double[] least, double[] mo
      * @return the picture
      */
     public ChartPicture picture(UnitSystem system) {
+        return picture(system, XySheet.WIDTH);
+    }
+
+    /**
+     * The same in another width.
+     *
+     * @param system the units shown
+     * @param width width of the drawing, pixels
+     * @return the picture
+     */
+    public ChartPicture picture(UnitSystem system, int width) {
         Plot plot = Plot.of(
                         "power",
                         nitrous.isEmpty() ? "Power on boost alone" : "Power on boost alone, and with nitrous oxide",
@@ -57,10 +69,13 @@ public record PowerChart(Curve alone, Curve nitrous, double[] least, double[] mo
                         new Scale("Engine speed", QuantityKind.ROTATION, system),
                         new Scale("Power at the wheels", QuantityKind.POWER, system))
                 .height(height)
+                .width(width)
                 .reach(Double.NaN, 0);
         plot.line("boost alone", alone.rpm, alone.power);
         if (!nitrous.isEmpty()) {
-            plot.band("over all cases", nitrous.rpm, least, most, Look.SECOND, true);
+            if (!Arrays.equals(least, most)) { // of one case there is no range
+                plot.band("over all cases", nitrous.rpm, least, most, Look.SECOND, true);
+            }
             plot.total("with nitrous oxide", nitrous.rpm, nitrous.power);
             plot.strongLabel(
                     QuantityKind.POWER.text(nitrous.power[nitrous.best()], system),

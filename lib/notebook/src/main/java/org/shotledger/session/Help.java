@@ -41,6 +41,12 @@ public final class Help implements Displayable {
                             + "Plan.of(job.with(job.car().with(job.car().nitrous().withFlowLaw(OrificeLaw.EQUILIBRIUM))), plan.setup())",
                     "which part chokes with each jet and what a filter, a hose or a missed purge moves, which flow test to make first and what it is worth, what those in the sheet told, the same plan by another law"),
             new Topic(
+                    "Move things by hand",
+                    "explore(plan)\nexplore(job)\nvar boost = slider(\"boost\", psi(10), psi(30));\n"
+                            + "controls(boost, menu(\"fuel\", \"E30\", \"E85\")).show(v -> v.of(boost).gauge())",
+                    "a plan under sliders, with verdict, power and limits at each move; sliders, menus, boxes and fields for a function of"
+                            + " your own"),
+            new Topic(
                     "Ask why",
                     "why(plan, \"nitrous-flow\")",
                     "the figure, its equation and source, and everything it rests on, down to the inputs"),

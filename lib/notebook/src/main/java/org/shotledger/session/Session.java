@@ -5,6 +5,7 @@ import java.util.List;
 import org.shotledger.display.Displayable;
 import org.shotledger.document.CustomerDocument;
 import org.shotledger.evaluate.Outcome;
+import org.shotledger.explore.Explorer;
 import org.shotledger.job.Job;
 import org.shotledger.ledger.Ledgers;
 import org.shotledger.plan.Plan;
@@ -32,6 +33,7 @@ public final class Session {
             "org.shotledger.causes.*",
             "org.shotledger.commission.*",
             "org.shotledger.confidence.*",
+            "org.shotledger.controls.*",
             "org.shotledger.delivery.*",
             "org.shotledger.document.*",
             "org.shotledger.evaluate.*",
@@ -62,6 +64,8 @@ public final class Session {
             "org.shotledger.workshop.*",
             "org.shotledger.evaluate.Outcome", // two rooms may know one word; these are the ones a cell means
             "org.shotledger.plan.Plan",
+            "static org.shotledger.controls.Controls.*",
+            "static org.shotledger.explore.Sliders.*",
             "static org.shotledger.session.Session.*",
             "static org.shotledger.table.Column.*",
             "static org.shotledger.units.Quantities.*",
@@ -167,6 +171,25 @@ public final class Session {
      */
     public static Displayable feed(Plan plan) {
         return FeedView.of(plan, Viewing.units());
+    }
+
+    /**
+     * A plan under sliders: target power, boost, jets, fuel pressure, bottle, fuel, weather and spark, with verdict, power, the closest
+     * limits and the pass, worked out at each move.
+     *
+     * @param plan the plan to begin with
+     */
+    public static void explore(Plan plan) {
+        Explorer.show(plan);
+    }
+
+    /**
+     * The plan for a job under sliders.
+     *
+     * @param job the job, which is planned first
+     */
+    public static void explore(Job job) {
+        Explorer.show(Plan.find(job));
     }
 
     /**

@@ -29,6 +29,7 @@ import org.shotledger.units.UnitSystem;
 /** Results as charts. */
 public final class Charts {
     private static final int HEIGHT = 430;
+    private static final int NARROW_HEIGHT = 330;
 
     private Charts() {}
 
@@ -52,6 +53,19 @@ public final class Charts {
      */
     public static ChartPicture of(Outcome outcome, UnitSystem system) {
         return power(List.of(outcome), Double.NaN, HEIGHT).picture(system);
+    }
+
+    /**
+     * Power over engine speed in one case, and the power that is asked for.
+     *
+     * @param outcome the outcome
+     * @param target power asked for, W
+     * @param system the units
+     * @param width width of the drawing, pixels
+     * @return the picture
+     */
+    public static ChartPicture of(Outcome outcome, double target, UnitSystem system, int width) {
+        return power(List.of(outcome), target, NARROW_HEIGHT).picture(system, width);
     }
 
     /** The first outcome is drawn, all of them make the band. */
@@ -119,14 +133,30 @@ public final class Charts {
      * @return the picture
      */
     public static ChartPicture of(PassOutcome pass, double leastPressure, UnitSystem system) {
+        return chart(pass, leastPressure).picture(system);
+    }
+
+    /**
+     * Bottle pressure and power over the seconds of a pass.
+     *
+     * @param pass the pass
+     * @param leastPressure lowest bottle pressure the builder allows, Pa
+     * @param system the units
+     * @param width width of the drawing, pixels
+     * @return the picture
+     */
+    public static ChartPicture of(PassOutcome pass, double leastPressure, UnitSystem system, int width) {
+        return chart(pass, leastPressure).picture(system, width);
+    }
+
+    private static PassChart chart(PassOutcome pass, double leastPressure) {
         var moments = pass.moments();
         return new PassChart(
-                        "Bottle and power over pass " + pass.number(),
-                        column(moments, PassOutcome.Moment::time),
-                        column(moments, PassOutcome.Moment::pressure),
-                        column(moments, PassOutcome.Moment::wheelPower),
-                        leastPressure)
-                .picture(system);
+                "Bottle and power over pass " + pass.number(),
+                column(moments, PassOutcome.Moment::time),
+                column(moments, PassOutcome.Moment::pressure),
+                column(moments, PassOutcome.Moment::wheelPower),
+                leastPressure);
     }
 
     /**

@@ -41,7 +41,8 @@ class SessionTest {
     @Test
     void helpShowsWhatToTypeForEveryStaticOfTheSession() {
         String help = Session.help().toText();
-        for (String name : new String[] {"units(", "file(", "why(", "document(", "analyse(", "feed("}) {
+        for (String name :
+                new String[] {"units(", "file(", "why(", "document(", "analyse(", "feed(", "explore(", "controls("}) {
             assertTrue(help.contains(name), name);
         }
         assertTrue(Session.help().toHtml().contains("plan.setup()"));

@@ -45,6 +45,19 @@ public final class StandardAtmosphere {
     }
 
     /**
+     * The altitude at which a pressure is the standard one, the inverse of {@link #pressure}.
+     *
+     * @param pressure Pa, 22700 to 113900
+     * @return geometric altitude, m, -1000 to 11000
+     */
+    public static double altitude(double pressure) {
+        Require.within("pressure of the standard atmosphere", pressure, 22_700, 113_900, "Pa");
+        double temperature = SEA_LEVEL_TEMPERATURE * Math.pow(pressure / SEA_LEVEL_PRESSURE, 1 / EXPONENT);
+        double geopotential = (SEA_LEVEL_TEMPERATURE - temperature) / LAPSE;
+        return EARTH_RADIUS * geopotential / (EARTH_RADIUS - geopotential);
+    }
+
+    /**
      * Density.
      *
      * @param altitude geometric altitude, m, -1000 to 11000

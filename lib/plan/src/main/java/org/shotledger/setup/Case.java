@@ -2,6 +2,7 @@ package org.shotledger.setup;
 
 import java.util.OptionalDouble;
 import org.shotledger.engine.MoistAir;
+import org.shotledger.units.Amount;
 import org.shotledger.units.Require;
 
 /**
@@ -53,6 +54,26 @@ public record Case(
      */
     public Case withAir(MoistAir other) {
         return new Case(name, other, ethanol, bottle, voltage, factors);
+    }
+
+    /**
+     * The same in warmer or colder air.
+     *
+     * @param temperature for example {@code degF(95)}
+     * @return the changed case
+     */
+    public Case withAirTemperature(Amount temperature) {
+        return withAir(new MoistAir(air.pressure(), temperature.value(), air.relativeHumidity()));
+    }
+
+    /**
+     * The same at another altitude, with the standard pressure there; temperature and humidity stay.
+     *
+     * @param altitude for example {@code feet(4000)}
+     * @return the changed case
+     */
+    public Case withAltitude(Amount altitude) {
+        return withAir(MoistAir.atAltitude(altitude.value(), air.temperature(), air.relativeHumidity()));
     }
 
     /**

@@ -70,6 +70,24 @@ public record Setup(
     }
 
     /**
+     * The same with the boost it is run with scaled at every engine speed, so that the turbocharger is still asked for none where it can
+     * give none: the table for the armed nitrous, or both tables where the nitrous is not used.
+     *
+     * @param highest pressure above ambient at the speed of most boost
+     * @return the changed setup
+     */
+    public Setup withHighestBoost(GaugePressure highest) {
+        double now = boost.armed().highest();
+        if (!(now > 0)) {
+            return withBoost(highest);
+        }
+        double factor = highest.pascals() / now;
+        BoostTable armed = boost.armed().map(gauge -> gauge * factor);
+        BoostTable off = jets.isPresent() ? boost.off() : boost.off().map(gauge -> gauge * factor);
+        return withBoost(new BoostTarget(off, armed, boost.tolerance()));
+    }
+
+    /**
      * The same with other jets.
      *
      * @param pair the jets of every nozzle
@@ -134,6 +152,19 @@ public record Setup(
     }
 
     /**
+     * The same with another fuel pressure before the nitrous system's fuel jets; where they draw from the main rail, it is the pressure of
+     * that.
+     *
+     * @param base with the engine off, above ambient
+     * @return the changed setup
+     */
+    public Setup withNitrousFuelPressure(GaugePressure base) {
+        Regulator now = nitrousRegulator();
+        Regulator other = new Regulator(now.name(), base.pascals(), now.boostReference());
+        return ownRegulator.isPresent() ? withNitrousRegulator(other) : withMainRegulator(other);
+    }
+
+    /**
      * The same with another mixture of the main fuel.
      *
      * @param lambda on the air alone, 0.5 to 1.3
@@ -171,6 +202,16 @@ public record Setup(
      */
     public Setup withBottle(BottleFill fill) {
         return new Setup(boost, jets, mainRegulator, ownRegulator, mixture, retard, arming, fill, passes);
+    }
+
+    /**
+     * The same with a bottle of another warmth.
+     *
+     * @param start temperature at the start of a pass, for example {@code degF(86)}
+     * @return the changed setup
+     */
+    public Setup withBottleTemperature(Amount start) {
+        return withBottle(new BottleFill(bottle.charge(), start.value()));
     }
 
     /**
