@@ -48,7 +48,7 @@ public final class Control<T> {
                     + "; give a step above 0 to a slider over numbers.");
         }
         return new Control<>(
-                name, new SliderLook<>(slider.low(), slider.high(), step, slider.scale()), start, whileMoving);
+                name, new SliderLook<>(slider.low(), slider.high(), step, slider.readout()), start, whileMoving);
     }
 
     /**

@@ -30,7 +30,7 @@ public final class Controls {
      * @throws IllegalArgumentException when the ends are not in order
      */
     public static Control<Double> slider(String name, double low, double high) {
-        return slider(name, low, high, Scale.NUMBERS);
+        return slider(name, low, high, Readout.NUMBERS);
     }
 
     /**
@@ -40,18 +40,18 @@ public final class Controls {
      * @param name what it sets, unique in its panel
      * @param low lowest value
      * @param high highest value, above {@code low}
-     * @param scale how a value becomes the number on the slider, and back
+     * @param readout how a value becomes the number on the slider, and back
      * @return the slider; it starts in the middle
      * @throws IllegalArgumentException when the ends are not in order
      */
-    public static <T> Control<T> slider(String name, T low, T high, Scale<T> scale) {
-        double from = scale.shown(low);
-        double to = scale.shown(high);
+    public static <T> Control<T> slider(String name, T low, T high, Readout<T> readout) {
+        double from = readout.shown(low);
+        double to = readout.shown(high);
         if (!(from < to) || Double.isInfinite(from) || Double.isInfinite(to)) {
-            throw new IllegalArgumentException("The slider '" + name + "' goes from " + scale.words(low) + " to "
-                    + scale.words(high) + "; give two finite values, the lower one first.");
+            throw new IllegalArgumentException("The slider '" + name + "' goes from " + readout.words(low) + " to "
+                    + readout.words(high) + "; give two finite values, the lower one first.");
         }
-        return Control.of(name, new SliderLook<>(from, to, scale), scale.value((from + to) / 2));
+        return Control.of(name, new SliderLook<>(from, to, readout), readout.value((from + to) / 2));
     }
 
     /**
@@ -113,7 +113,7 @@ public final class Controls {
      * @return the field
      */
     public static Control<Double> number(String name, double start) {
-        return Control.of(name, new FieldLook<>(Scale.NUMBERS), start);
+        return Control.of(name, new FieldLook<>(Readout.NUMBERS), start);
     }
 
     private static <T> Map<String, T> named(String name, Map<String, T> choices) {

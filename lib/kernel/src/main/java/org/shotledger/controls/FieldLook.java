@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A field for a number. */
-record FieldLook<T>(Scale<T> scale) implements Look<T> {
+record FieldLook<T>(Readout<T> readout) implements Look<T> {
 
     @Override
     public Map<String, Object> state() {
@@ -13,19 +13,19 @@ record FieldLook<T>(Scale<T> scale) implements Look<T> {
 
     @Override
     public Object toPage(T value) {
-        return scale.shown(value);
+        return readout.shown(value);
     }
 
     @Override
     public T fromPage(Object sent, T held) {
         return sent instanceof Number number && Double.isFinite(number.doubleValue())
-                ? scale.value(number.doubleValue())
+                ? readout.value(number.doubleValue())
                 : held;
     }
 
     @Override
     public String words(T value) {
-        return scale.words(value);
+        return readout.words(value);
     }
 
     @Override
@@ -35,6 +35,6 @@ record FieldLook<T>(Scale<T> scale) implements Look<T> {
 
     @Override
     public String unit() {
-        return scale.unit();
+        return readout.unit();
     }
 }

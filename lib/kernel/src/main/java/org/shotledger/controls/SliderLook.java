@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /** A slider between two numbers. */
-record SliderLook<T>(double low, double high, double step, Scale<T> scale) implements Look<T> {
+record SliderLook<T>(double low, double high, double step, Readout<T> readout) implements Look<T> {
     private static final double STEPS = 100;
 
-    SliderLook(double low, double high, Scale<T> scale) {
-        this(low, high, (high - low) / STEPS, scale);
+    SliderLook(double low, double high, Readout<T> readout) {
+        this(low, high, (high - low) / STEPS, readout);
     }
 
     @Override
@@ -19,14 +19,14 @@ record SliderLook<T>(double low, double high, double step, Scale<T> scale) imple
         state.put("min", low);
         state.put("max", high);
         state.put("step", step);
-        state.put("readout_format", "." + scale.digits() + "f");
+        state.put("readout_format", "." + readout.digits() + "f");
         return state;
     }
 
     /** Where a slider stands between its steps, a page moves it to the nearest and says so; it is told that place from the first. */
     @Override
     public Object toPage(T value) {
-        return onStep((scale.shown(value) - low) / step);
+        return onStep((readout.shown(value) - low) / step);
     }
 
     private double onStep(double steps) {
@@ -36,7 +36,7 @@ record SliderLook<T>(double low, double high, double step, Scale<T> scale) imple
     @Override
     public T fromPage(Object sent, T held) {
         return sent instanceof Number number && number.doubleValue() >= low && number.doubleValue() <= high
-                ? scale.value(rounded(number.doubleValue()))
+                ? readout.value(rounded(number.doubleValue()))
                 : held;
     }
 
@@ -47,18 +47,18 @@ record SliderLook<T>(double low, double high, double step, Scale<T> scale) imple
 
     @Override
     public String words(T value) {
-        return scale.words(value);
+        return readout.words(value);
     }
 
     @Override
     public List<T> some(int count) {
         return IntStream.range(0, count)
-                .mapToObj(i -> scale.value(onStep((high - low) / step * (count == 1 ? 0.5 : i / (count - 1.0)))))
+                .mapToObj(i -> readout.value(onStep((high - low) / step * (count == 1 ? 0.5 : i / (count - 1.0)))))
                 .toList();
     }
 
     @Override
     public String unit() {
-        return scale.unit();
+        return readout.unit();
     }
 }

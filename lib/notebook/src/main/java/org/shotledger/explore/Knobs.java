@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.shotledger.controls.Control;
 import org.shotledger.controls.Controls;
-import org.shotledger.controls.Scale;
+import org.shotledger.controls.Readout;
 import org.shotledger.controls.Values;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.plan.Plan;
@@ -91,7 +91,7 @@ final class Knobs {
     }
 
     private static Control<Amount> over(String name, Written.Unit<Amount> unit, double low, double high) {
-        return over(name, unit.scale(), new Amount(unit.kind(), low), new Amount(unit.kind(), high));
+        return over(name, unit.readout(), new Amount(unit.kind(), low), new Amount(unit.kind(), high));
     }
 
     private static Control<GaugePressure> overGauge(String name, double low, double high, UnitSystem system) {
@@ -99,18 +99,18 @@ final class Knobs {
     }
 
     /** In steps of the last digit that is shown, so that what stands beside a slider is what is run. */
-    private static <T> Control<T> over(String name, Scale<T> scale, T low, T high) {
-        double step = Math.pow(10, -scale.digits());
+    private static <T> Control<T> over(String name, Readout<T> readout, T low, T high) {
+        double step = Math.pow(10, -readout.digits());
         return Controls.slider(
                         name,
-                        scale.value(Math.ceil(scale.shown(low) / step) * step),
-                        scale.value(Math.floor(scale.shown(high) / step) * step),
-                        scale)
+                        readout.value(Math.ceil(readout.shown(low) / step) * step),
+                        readout.value(Math.floor(readout.shown(high) / step) * step),
+                        readout)
                 .step(step);
     }
 
-    private static Scale<Double> number(String unit, double factor, int digits) {
-        return new Scale<>() {
+    private static Readout<Double> number(String unit, double factor, int digits) {
+        return new Readout<>() {
             @Override
             public double shown(Double value) {
                 return factor * value;

@@ -4,7 +4,7 @@ import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import org.shotledger.controls.Control;
 import org.shotledger.controls.Controls;
-import org.shotledger.controls.Scale;
+import org.shotledger.controls.Readout;
 import org.shotledger.units.AbsolutePressure;
 import org.shotledger.units.Amount;
 import org.shotledger.units.GaugePressure;
@@ -58,10 +58,10 @@ public final class Sliders {
      * @throws IllegalArgumentException when the ends are not in order
      */
     public static Control<AbsolutePressure> slider(String name, AbsolutePressure low, AbsolutePressure high) {
-        Scale<AbsolutePressure> scale = system() == UnitSystem.SI
-                ? scale(QuantityKind.ABSOLUTE_PRESSURE, UnitSystem.SI, AbsolutePressure::pascals, Quantities::barAbs)
-                : scale(QuantityKind.ABSOLUTE_PRESSURE, UnitSystem.US, AbsolutePressure::pascals, Quantities::psiAbs);
-        return Controls.slider(name, low, high, scale);
+        Readout<AbsolutePressure> readout = system() == UnitSystem.SI
+                ? readout(QuantityKind.ABSOLUTE_PRESSURE, UnitSystem.SI, AbsolutePressure::pascals, Quantities::barAbs)
+                : readout(QuantityKind.ABSOLUTE_PRESSURE, UnitSystem.US, AbsolutePressure::pascals, Quantities::psiAbs);
+        return Controls.slider(name, low, high, readout);
     }
 
     /**
@@ -74,37 +74,37 @@ public final class Sliders {
      * @throws IllegalArgumentException when the ends are not in order
      */
     public static Control<StatedPressure> slider(String name, StatedPressure low, StatedPressure high) {
-        Scale<StatedPressure> scale = system() == UnitSystem.SI
-                ? scale(QuantityKind.PRESSURE_DIFFERENCE, UnitSystem.SI, StatedPressure::pascals, Quantities::bar)
-                : scale(QuantityKind.PRESSURE_DIFFERENCE, UnitSystem.US, StatedPressure::pascals, Quantities::psi);
-        return Controls.slider(name, low, high, scale);
+        Readout<StatedPressure> readout = system() == UnitSystem.SI
+                ? readout(QuantityKind.PRESSURE_DIFFERENCE, UnitSystem.SI, StatedPressure::pascals, Quantities::bar)
+                : readout(QuantityKind.PRESSURE_DIFFERENCE, UnitSystem.US, StatedPressure::pascals, Quantities::psi);
+        return Controls.slider(name, low, high, readout);
     }
 
     private static UnitSystem system() {
         return Viewing.units().first();
     }
 
-    static Scale<GaugePressure> gauges(UnitSystem system) {
+    static Readout<GaugePressure> gauges(UnitSystem system) {
         return system == UnitSystem.SI
-                ? scale(QuantityKind.GAUGE_PRESSURE, system, GaugePressure::pascals, Quantities::barGauge)
-                : scale(QuantityKind.GAUGE_PRESSURE, system, GaugePressure::pascals, Quantities::psiGauge);
+                ? readout(QuantityKind.GAUGE_PRESSURE, system, GaugePressure::pascals, Quantities::barGauge)
+                : readout(QuantityKind.GAUGE_PRESSURE, system, GaugePressure::pascals, Quantities::psiGauge);
     }
 
     /** Any kind of amount: what is shown is a straight line of the SI value. */
-    static Scale<Amount> amounts(QuantityKind kind, UnitSystem system) {
+    static Readout<Amount> amounts(QuantityKind kind, UnitSystem system) {
         double zero = kind.shown(0, system);
         double one = kind.shown(1, system) - zero;
-        return scale(kind, system, Amount::value, shown -> new Amount(kind, (shown - zero) / one));
+        return readout(kind, system, Amount::value, shown -> new Amount(kind, (shown - zero) / one));
     }
 
     /** Amounts that are written with a short name in a cell, so that a cell gives the very same figure. */
-    static Scale<Amount> amounts(QuantityKind kind, UnitSystem system, DoubleFunction<Amount> written) {
-        return scale(kind, system, Amount::value, written);
+    static Readout<Amount> amounts(QuantityKind kind, UnitSystem system, DoubleFunction<Amount> written) {
+        return readout(kind, system, Amount::value, written);
     }
 
-    private static <T> Scale<T> scale(
+    private static <T> Readout<T> readout(
             QuantityKind kind, UnitSystem system, ToDoubleFunction<T> si, DoubleFunction<T> value) {
-        return new Scale<>() {
+        return new Readout<>() {
             @Override
             public double shown(T quantity) {
                 return kind.shown(si.applyAsDouble(quantity), system);

@@ -3,7 +3,7 @@ package org.shotledger.explore;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.function.DoubleFunction;
-import org.shotledger.controls.Scale;
+import org.shotledger.controls.Readout;
 import org.shotledger.units.Amount;
 import org.shotledger.units.GaugePressure;
 import org.shotledger.units.Quantities;
@@ -19,11 +19,11 @@ final class Written {
      *
      * @param word the function of a cell that makes such an amount
      * @param kind what is measured
-     * @param scale from amounts to numbers of the unit and back
+     * @param readout from amounts to numbers of the unit and back
      */
-    record Unit<T>(String word, QuantityKind kind, Scale<T> scale) {
+    record Unit<T>(String word, QuantityKind kind, Readout<T> readout) {
         String code(T value) {
-            return word + "(" + Written.number(scale.shown(value)) + ")";
+            return word + "(" + Written.number(readout.shown(value)) + ")";
         }
     }
 

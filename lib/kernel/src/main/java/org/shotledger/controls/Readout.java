@@ -7,10 +7,10 @@ import java.util.Locale;
  *
  * @param <T> the values
  */
-public interface Scale<T> {
+public interface Readout<T> {
 
     /** Plain numbers, without a unit, three digits behind the point. */
-    Scale<Double> NUMBERS = new Scale<>() {
+    Readout<Double> NUMBERS = new Readout<>() {
         @Override
         public double shown(Double value) {
             return value;
