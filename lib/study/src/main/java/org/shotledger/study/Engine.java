@@ -76,8 +76,7 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
                     .flatMap(outcome -> outcome.withNitrous().stream())
                     .findFirst()
                     .orElseThrow();
-            double rail =
-                    setup.nitrousRegulator().railPressure(site.at().air().pressure(), site.plenum(setup));
+            double rail = setup.nitrousRegulator().railPressure(site.at().air().pressure(), site.plenum(setup));
             for (int n = 0; n < nitrous.count(); n++) {
                 FeedFlow feed =
                         like.nitrous().times(nitrous.value(n) / like.nitrous().massFlow());
