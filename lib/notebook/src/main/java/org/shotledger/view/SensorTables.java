@@ -1,8 +1,13 @@
 package org.shotledger.view;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.shotledger.display.Units;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
 import org.shotledger.wiring.ErrorBar;
 import org.shotledger.wiring.Sensor;
 import org.shotledger.wiring.SensorInput;
@@ -10,6 +15,9 @@ import org.shotledger.wiring.Wiring;
 
 /** Sensors as tables: what to enter, and how far a shown value may lie off. */
 public final class SensorTables {
+    /** Points that stand beside each other on a page in letters of nine points. */
+    private static final int WIDE = 11;
+
     private SensorTables() {}
 
     /**
@@ -28,6 +36,32 @@ public final class SensorTables {
             rows.row(point.value(), WiringTables.output(sensor, point.output()));
         }
         return rows.build();
+    }
+
+    /** The same figures across the page, for a document that holds the tables of many sensors. */
+    static List<Listing> across(SensorInput input, UnitSystem system) {
+        Sensor sensor = input.sensor();
+        List<Sensor.Point> points = input.table().points();
+        List<Listing> tables = new ArrayList<>();
+        for (int from = 0; from < points.size(); from += WIDE) {
+            List<Sensor.Point> some = points.subList(from, Math.min(points.size(), from + WIDE));
+            Listing.Builder rows = Listing.titled(
+                    from > 0
+                            ? sensor.name() + ", further"
+                            : "To enter: " + sensor.name() + ", " + spacing(input) + ", at most "
+                                    + Both.of(
+                                            difference(sensor.kind()),
+                                            input.table().error()) + " off between them");
+            String unit = sensor.kind().unit(system);
+            rows.words(measured(sensor.kind()) + (unit.isEmpty() ? "" : ", " + Units.printed(unit)));
+            some.forEach(point -> rows.words(sensor.kind().number(point.value(), system)));
+            rows.row(Stream.concat(
+                            Stream.of("output"),
+                            some.stream().map(point -> WiringTables.output(sensor, point.output())))
+                    .toArray());
+            tables.add(rows.build());
+        }
+        return tables;
     }
 
     private static String spacing(SensorInput input) {
