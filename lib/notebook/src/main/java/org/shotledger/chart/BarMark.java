@@ -8,7 +8,7 @@ import java.util.List;
 /** A lying bar with its words written above it, so that a long name needs no room at the side. */
 final class BarMark extends Mark {
     /** Height of one row of bars, pixels. */
-    static final int ROW = 34;
+    static final int ROW = 31;
 
     /** Room above the first row for the words of lines that cross all rows, pixels. */
     static final int HEAD = 16;

@@ -29,7 +29,7 @@ record XySheet(
     static final int WIDTH = 680;
 
     private static final int KEY_LINE = 30;
-    private static final int KEY_HEIGHT = 18;
+    private static final int KEY_HEIGHT = 13;
 
     XYChart draw(List<Mark> marks) {
         boolean beside = beside();

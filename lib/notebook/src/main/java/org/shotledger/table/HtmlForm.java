@@ -6,7 +6,7 @@ import org.shotledger.display.Display;
 /** A listing as an HTML table: a caption, header cells with their scope, everything escaped. */
 final class HtmlForm {
     /** A table of no more lines is kept on one page. */
-    private static final int SHORT = 18;
+    private static final int SHORT = 12;
 
     /** Letters that a column of words has room for, about. */
     private static final int LINE = 26;

@@ -1,7 +1,6 @@
 package org.shotledger.table;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -17,6 +16,9 @@ final class Widths {
     /** Letters that a column of one mean letter is wide: by eye, on the project's own pages. */
     private static final double ROOT = 4.5;
 
+    /** Letters that a page is wide, about: what fits sets itself well. */
+    private static final int LINE = 118;
+
     /** Tables whose words are all shorter set themselves well. */
     private static final double SHORT = 14;
 
@@ -25,8 +27,11 @@ final class Widths {
     /** A group of columns with their shares; nothing where no column holds sentences. */
     static String of(Flat flat) {
         int columns = flat.heads().size();
+        int line = IntStream.range(0, columns)
+                .map(i -> AROUND + widest(flat, i))
+                .sum();
         double[] mean = IntStream.range(0, columns).mapToDouble(i -> mean(flat, i)).toArray();
-        if (Arrays.stream(mean).noneMatch(letters -> letters > SHORT)) {
+        if (line <= LINE || Arrays.stream(mean).noneMatch(letters -> letters > SHORT)) {
             return "";
         }
         double[] wide = IntStream.range(0, columns)
@@ -41,19 +46,22 @@ final class Widths {
     }
 
     private static double mean(Flat flat, int column) {
-        return cells(flat, column).mapToInt(String::length).average().orElse(0);
+        return cells(flat, column).mapToInt(value -> value.words().length()).average().orElse(0);
+    }
+
+    private static int widest(Flat flat, int column) {
+        return cells(flat, column).mapToInt(value -> value.words().length()).max().orElse(0);
     }
 
     private static int longest(Flat flat, int column) {
-        boolean figures = flat.heads().get(column).figures();
         Stream<String> words = Stream.concat(
                 Arrays.stream(flat.heads().get(column).words().split(" ")),
-                cells(flat, column).flatMap(cell -> Arrays.stream(cell.split(figures ? " (?=\\()" : " "))));
+                cells(flat, column).flatMap(value -> Arrays.stream(value.words()
+                        .split(value.cell() instanceof Cell.Figure ? " (?=\\()" : " "))));
         return words.mapToInt(String::length).max().orElse(0);
     }
 
-    private static Stream<String> cells(Flat flat, int column) {
-        List<List<Flat.Value>> rows = flat.rows();
-        return rows.stream().map(row -> row.get(column).words());
+    private static Stream<Flat.Value> cells(Flat flat, int column) {
+        return flat.rows().stream().map(row -> row.get(column));
     }
 }

@@ -29,7 +29,7 @@ import org.shotledger.units.UnitSystem;
 
 /** Results as charts. */
 public final class Charts {
-    private static final int HEIGHT = 290;
+    private static final int HEIGHT = 250;
 
     private Charts() {}
 

@@ -23,7 +23,7 @@ import org.shotledger.units.UnitSystem;
 /** The first page of the customer's document: what is asked and proposed, how sure it is, what it needs, the next step. */
 final class DecisionPage {
     /** A picture of this height leaves the page room for the rest, pixels. */
-    private static final int HEIGHT = 200;
+    private static final int HEIGHT = 152;
 
     private static final int CLOSEST = 3;
     private static final int MEASURED = 4;
@@ -121,8 +121,7 @@ final class DecisionPage {
                             + " to keep every limit); the power lies between "
                             + QuantityKind.POWER.number(stated.power().quantile(0.05), UnitSystem.US) + " and "
                             + QuantityKind.POWER.text(stated.power().quantile(0.95), UnitSystem.US)
-                            + " nine times out of ten. The verdict above is that of the best figures; what would narrow it stands"
-                            + " under what is to be measured.";
+                            + " nine times out of ten. The verdict above is that of the best figures.";
                 })
                 .orElse("not told: at the ends of what is not known the models have no answer for this car.");
     }

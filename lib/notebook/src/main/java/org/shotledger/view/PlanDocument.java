@@ -160,8 +160,10 @@ public final class PlanDocument {
 
     private static void limits(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
         builder.say(Section.LIMITS, plan.verdictLine());
-        builder.picture(Section.LIMITS, Charts.of(plan.limits(), charts));
+        ChartPicture margins = Charts.of(plan.limits(), charts);
+        builder.say(Section.LIMITS, "The closest limits as bars: " + Reference.to(margins) + ".");
         builder.rows(Section.LIMITS, LimitTables.of(plan.limits()));
+        builder.picture(Section.LIMITS, margins);
         builder.rows(Section.LIMITS, LimitTables.reasons(plan.limits()));
         builder.points(Section.LIMITS, LimitTables.hard(plan.limits()));
         List<String> risks = plan.limits().all().stream()
@@ -180,12 +182,12 @@ public final class PlanDocument {
                 "One setup, " + plan.outcomes().size()
                         + " cases; the first is that of the target, and the verdict is the worst.");
         builder.rows(Section.OUTCOMES, OutcomeTables.outcomes(plan.outcomes()));
+        builder.picture(Section.OUTCOMES, Charts.map(plan.stated(), charts));
         builder.rows(Section.OUTCOMES, OutcomeTables.of(plan.stated()));
         String cold = ColdChargeNotes.of(plan.outcomes());
         if (!cold.isEmpty()) {
             builder.say(Section.OUTCOMES, cold);
         }
-        builder.picture(Section.OUTCOMES, Charts.map(plan.stated(), charts));
         if (plan.setup().jets().isPresent()) {
             builder.picture(Section.OUTCOMES, EngineCharts.cylinder(plan.stated(), charts));
         }
@@ -198,12 +200,12 @@ public final class PlanDocument {
         PassOutcome pass = plan.stated().pass().get();
         builder.say(Section.PASS, passes(plan, pass));
         builder.picture(Section.PASS, Charts.of(pass, plan.car().limits().bottlePressureLow(), charts));
+        builder.rows(Section.PASS, OutcomeTables.of(pass));
         builder.picture(Section.PASS, Charts.mixture(plan, charts));
+        builder.rows(Section.PASS, BottleViews.filling(plan));
         List<PassOutcome> passes = plan.passes();
         builder.picture(Section.PASS, DayCharts.mixture(passes, charts));
         builder.picture(Section.PASS, DayCharts.power(passes, charts));
-        builder.rows(Section.PASS, OutcomeTables.of(pass));
-        builder.rows(Section.PASS, BottleViews.filling(plan));
         builder.points(Section.PASS, BottleViews.warnings(plan));
         plan.day().ifPresent(day -> day(builder, plan, day));
     }
@@ -234,7 +236,7 @@ public final class PlanDocument {
         if (plan.alternatives().isEmpty()) {
             return;
         }
-        builder.picture(Section.ALTERNATIVES, Charts.alternatives(plan, charts));
         builder.rows(Section.ALTERNATIVES, PlanTables.alternatives(plan.alternatives()));
+        builder.picture(Section.ALTERNATIVES, Charts.alternatives(plan, charts));
     }
 }

@@ -16,7 +16,7 @@ import org.shotledger.wiring.Wiring;
 /** Sensors as tables: what to enter, and how far a shown value may lie off. */
 public final class SensorTables {
     /** Points that stand beside each other on a page in letters of nine points. */
-    private static final int WIDE = 11;
+    private static final int WIDE = 13;
 
     private SensorTables() {}
 
@@ -55,13 +55,26 @@ public final class SensorTables {
             String unit = sensor.kind().unit(system);
             rows.words(measured(sensor.kind()) + (unit.isEmpty() ? "" : ", " + Units.printed(unit)));
             some.forEach(point -> rows.words(sensor.kind().number(point.value(), system)));
-            rows.row(Stream.concat(
-                            Stream.of("output"),
-                            some.stream().map(point -> WiringTables.output(sensor, point.output())))
-                    .toArray());
+            rows.row(outputs(sensor, some));
             tables.add(rows.build());
         }
         return tables;
+    }
+
+    /** The outputs with their unit in front where they all have the same. */
+    private static Object[] outputs(Sensor sensor, List<Sensor.Point> points) {
+        List<String> full = points.stream()
+                .map(point -> WiringTables.output(sensor, point.output()))
+                .toList();
+        List<String> units = full.stream()
+                .map(one -> one.substring(one.indexOf(' ') + 1))
+                .distinct()
+                .toList();
+        boolean same = units.size() == 1;
+        return Stream.concat(
+                        Stream.of(same ? "Output, " + units.get(0) : "Output"),
+                        full.stream().map(one -> same ? one.substring(0, one.indexOf(' ')) : one))
+                .toArray();
     }
 
     private static String spacing(SensorInput input) {

@@ -22,9 +22,9 @@ final class StepUpSection {
     }
 
     static void write(DocumentContent.Builder builder, StepUp plan, UnitSystem charts) {
-        builder.picture(Section.STEP_UP, DeliveryCharts.of(plan, charts));
         builder.rows(Section.STEP_UP, StepUpTables.of(plan));
         builder.rows(Section.STEP_UP, StepUpTables.sparks(plan));
+        builder.picture(Section.STEP_UP, DeliveryCharts.of(plan, charts));
         plan.shots().stream().limit(1).forEach(shot -> builder.rows(Section.STEP_UP, StepUpTables.of(shot)));
         if (plan.shots().size() > 1) {
             builder.rows(Section.STEP_UP, StepUpTables.changes(plan, charts));
