@@ -27,8 +27,9 @@ import picocli.CommandLine.Spec;
 /** Writes the customer's document of a job sheet. */
 @Command(
         name = "document",
-        description = "Plans a job and writes its document as a page of HTML and as PDF: a page to decide on, a card each for tuner,"
-                + " mechanic and track, the reasons, the ledger.")
+        description =
+                "Plans a job and writes its document as a page of HTML and as PDF: a page to decide on, a card each for tuner,"
+                        + " mechanic and track, the reasons, the ledger.")
 final class DocumentCommand implements Callable<Integer> {
 
     @Spec
@@ -40,20 +41,37 @@ final class DocumentCommand implements Callable<Integer> {
     @Option(
             names = "--pages",
             paramLabel = "PAGES",
-            description = "Which pages, with commas between them: decision, tuner, mechanic, track, reasons, ledger; all if nothing"
-                    + " is said.")
+            description =
+                    "Which pages, with commas between them: decision, tuner, mechanic, track, reasons, ledger; all if nothing"
+                            + " is said.")
     private String pages;
 
-    @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "a4", description = "a4 or letter; a4 if nothing is said.")
+    @Option(
+            names = "--paper",
+            paramLabel = "PAPER",
+            defaultValue = "a4",
+            description = "a4 or letter; a4 if nothing is said.")
     private String paper;
 
-    @Option(names = "--units", paramLabel = "UNITS", defaultValue = "us", description = "us or si; us if nothing is said.")
+    @Option(
+            names = "--units",
+            paramLabel = "UNITS",
+            defaultValue = "us",
+            description = "us or si; us if nothing is said.")
     private String units;
 
-    @Option(names = "--out", paramLabel = "DIR", defaultValue = "out", description = "Where to; out if nothing is said.")
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            defaultValue = "out",
+            description = "Where to; out if nothing is said.")
     private Path out;
 
-    @Option(names = "--revision", paramLabel = "NAME", defaultValue = "A", description = "Number or letter; A if nothing is said.")
+    @Option(
+            names = "--revision",
+            paramLabel = "NAME",
+            defaultValue = "A",
+            description = "Number or letter; A if nothing is said.")
     private String revision;
 
     @Option(names = "--date", paramLabel = "DATE", description = "As it is to be printed; today if nothing is said.")
@@ -105,12 +123,14 @@ final class DocumentCommand implements Callable<Integer> {
                 .orElseThrow(() -> new IllegalArgumentException(option + " is \"" + word + "\"; choose "
                         + Arrays.stream(kind.getEnumConstants())
                                 .map(value -> value.name().toLowerCase(Locale.ROOT))
-                                .collect(Collectors.joining(" or ")) + "."));
+                                .collect(Collectors.joining(" or "))
+                        + "."));
     }
 
     /** A file's name of a job's: letters and digits, hyphens between. */
     private static String name(String job) {
-        String plain = job.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String plain =
+                job.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         return plain.isEmpty() ? "plan" : plain;
     }
 }

@@ -57,6 +57,7 @@ public record FeedFlowChart(
     private static String flow(double value, UnitSystem system) {
         double shown = QuantityKind.MASS_FLOW.shown(value, system);
         int decimals = (int) Math.max(0, 2 - Math.floor(Math.log10(shown)));
-        return String.format(java.util.Locale.ROOT, "%." + decimals + "f %s", shown, QuantityKind.MASS_FLOW.unit(system));
+        return String.format(
+                java.util.Locale.ROOT, "%." + decimals + "f %s", shown, QuantityKind.MASS_FLOW.unit(system));
     }
 }

@@ -97,7 +97,9 @@ record XySheet(
         FontRenderContext letters = new FontRenderContext(null, true, true);
         double total = named().mapToDouble(curve -> KEY_LINE
                         + 20
-                        + Letters.regular(12).getStringBounds(curve.name(), letters).getWidth())
+                        + Letters.regular(12)
+                                .getStringBounds(curve.name(), letters)
+                                .getWidth())
                 .sum();
         return total < width - 30;
     }

@@ -54,8 +54,9 @@ public enum Part {
         return Arrays.stream(values())
                 .filter(part -> part.word().equals(word))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("The document has no page \"" + word + "\"; choose from "
-                        + Arrays.stream(values()).map(Part::word).collect(Collectors.joining(", "))
-                        + ", with commas between them, or leave the choice out for all of them."));
+                .orElseThrow(
+                        () -> new IllegalArgumentException("The document has no page \"" + word + "\"; choose from "
+                                + Arrays.stream(values()).map(Part::word).collect(Collectors.joining(", "))
+                                + ", with commas between them, or leave the choice out for all of them."));
     }
 }

@@ -27,8 +27,8 @@ public interface Progress {
      */
     default void next(String what, int done, int of) {
         if (Thread.currentThread().isInterrupted()) {
-            throw new CancellationException("The document was stopped before \"" + what + "\" (step " + (done + 1) + " of " + of
-                    + "); no file was changed. Write it again when you want it.");
+            throw new CancellationException("The document was stopped before \"" + what + "\" (step " + (done + 1)
+                    + " of " + of + "); no file was changed. Write it again when you want it.");
         }
         begins(what, done, of);
     }

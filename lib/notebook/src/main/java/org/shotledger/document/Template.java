@@ -51,8 +51,10 @@ final class Template {
             return Arrays.stream(Section.values())
                     .filter(this::prints)
                     .filter(section -> !blocks(section).isEmpty()
-                            || section == Section.DECISION && !content.signatures().isEmpty()
-                            || section == Section.REVISIONS && !content.revisions().isEmpty())
+                            || section == Section.DECISION
+                                    && !content.signatures().isEmpty()
+                            || section == Section.REVISIONS
+                                    && !content.revisions().isEmpty())
                     .toList();
         }
 

@@ -27,10 +27,10 @@ final class Widths {
     /** A group of columns with their shares; nothing where no column holds sentences. */
     static String of(Flat flat) {
         int columns = flat.heads().size();
-        int line = IntStream.range(0, columns)
-                .map(i -> AROUND + widest(flat, i))
-                .sum();
-        double[] mean = IntStream.range(0, columns).mapToDouble(i -> mean(flat, i)).toArray();
+        int line =
+                IntStream.range(0, columns).map(i -> AROUND + widest(flat, i)).sum();
+        double[] mean =
+                IntStream.range(0, columns).mapToDouble(i -> mean(flat, i)).toArray();
         if (line <= LINE || Arrays.stream(mean).noneMatch(letters -> letters > SHORT)) {
             return "";
         }
@@ -46,18 +46,25 @@ final class Widths {
     }
 
     private static double mean(Flat flat, int column) {
-        return cells(flat, column).mapToInt(value -> value.words().length()).average().orElse(0);
+        return cells(flat, column)
+                .mapToInt(value -> value.words().length())
+                .average()
+                .orElse(0);
     }
 
     private static int widest(Flat flat, int column) {
-        return cells(flat, column).mapToInt(value -> value.words().length()).max().orElse(0);
+        return cells(flat, column)
+                .mapToInt(value -> value.words().length())
+                .max()
+                .orElse(0);
     }
 
     private static int longest(Flat flat, int column) {
         Stream<String> words = Stream.concat(
                 Arrays.stream(flat.heads().get(column).words().split(" ")),
-                cells(flat, column).flatMap(value -> Arrays.stream(value.words()
-                        .split(value.cell() instanceof Cell.Figure ? " (?=\\()" : " "))));
+                cells(flat, column)
+                        .flatMap(value -> Arrays.stream(
+                                value.words().split(value.cell() instanceof Cell.Figure ? " (?=\\()" : " "))));
         return words.mapToInt(String::length).max().orElse(0);
     }
 

@@ -69,11 +69,13 @@ final class Cards {
                 .mixed("Size")
                 .words("Amount")
                 .words("Fitted");
-        circuits(jobs).filter(item -> !Double.isNaN(item.size())).forEach(item -> rows.row(
-                item.what(),
-                new Cell.Figure(item.size(), item.sizeKind()),
-                CommissionTables.amount(item),
-                fitted(item)));
+        circuits(jobs)
+                .filter(item -> !Double.isNaN(item.size()))
+                .forEach(item -> rows.row(
+                        item.what(),
+                        new Cell.Figure(item.size(), item.sizeKind()),
+                        CommissionTables.amount(item),
+                        fitted(item)));
         return rows.build();
     }
 
@@ -119,14 +121,17 @@ final class Cards {
                 .orElse("");
         builder.say(
                 Section.MECHANIC,
-                (broken.isEmpty() ? "" : "Mend the safety chain before anything else; it does not hold: " + broken + ". ")
+                (broken.isEmpty()
+                                ? ""
+                                : "Mend the safety chain before anything else; it does not hold: " + broken + ". ")
                         + "Pins, sensors and their check values: " + Reference.to(Section.WIRING) + ".");
     }
 
     /** Leaks and flow, on both sides: what is looked for before the first shot. */
     private static Listing checks(Plan plan) {
-        Listing.Builder rows =
-                Listing.titled("Checks before the first shot, in this order").words("Do").words("Must be seen");
+        Listing.Builder rows = Listing.titled("Checks before the first shot, in this order")
+                .words("Do")
+                .words("Must be seen");
         StartList.of(plan).lines().stream()
                 .filter(line -> !line.expected().isEmpty() && !line.action().startsWith("Read "))
                 .filter(line -> line.stage() == StartLine.Stage.PRIME

@@ -78,8 +78,9 @@ public final class Charts {
      */
     static ChartPicture budget(Plan plan, int height, UnitSystem system) {
         Setup setup = plan.setup();
-        List<OperatingPoint> speeds =
-                plan.stated().armed().isEmpty() ? plan.stated().off() : plan.stated().armed();
+        List<OperatingPoint> speeds = plan.stated().armed().isEmpty()
+                ? plan.stated().off()
+                : plan.stated().armed();
         double torque = plan.car().limits().crankTorque();
         return new BudgetChart(
                         power(plan.outcomes(), plan.target().wheelPower(), height),

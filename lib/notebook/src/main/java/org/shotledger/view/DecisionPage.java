@@ -116,7 +116,8 @@ final class DecisionPage {
                 .map(sure -> {
                     Chances stated = sure.stated();
                     return share(stated.both()) + " that the power is reached inside every limit in all "
-                            + found.plan().outcomes().size() + " cases, with everything that is not known drawn from its band ("
+                            + found.plan().outcomes().size()
+                            + " cases, with everything that is not known drawn from its band ("
                             + share(stated.reach()) + " to reach it, " + share(stated.keep())
                             + " to keep every limit); the power lies between "
                             + QuantityKind.POWER.number(stated.power().quantile(0.05), UnitSystem.US) + " and "
@@ -129,7 +130,9 @@ final class DecisionPage {
     /** Whole per cent: the draws carry no more. */
     private static String share(Chance chance) {
         double percent = 100 * chance.probability();
-        return percent < 1 ? "less than 1 %" : percent > 99 ? "more than 99 %" : String.format(Locale.ROOT, "%.0f %%", percent);
+        return percent < 1
+                ? "less than 1 %"
+                : percent > 99 ? "more than 99 %" : String.format(Locale.ROOT, "%.0f %%", percent);
     }
 
     static List<String> needs(Plan plan) {
@@ -161,9 +164,12 @@ final class DecisionPage {
             return "Every part of the job list is fitted.";
         }
         double cost = found.jobs().cost(open);
-        String money = cost > 0 ? ", " + Math.round(cost) + " " + found.jobs().currency() + " where the sheet gives a price (" + found.jobs().unpriced(open) + " have none)" : "";
-        return "Of the job list " + open.size() + (open.size() == 1 ? " item is" : " items are") + " open" + money + ": "
-                + Reference.to(Section.MECHANIC) + ".";
+        String money = cost > 0
+                ? ", " + Math.round(cost) + " " + found.jobs().currency() + " where the sheet gives a price ("
+                        + found.jobs().unpriced(open) + " have none)"
+                : "";
+        return "Of the job list " + open.size() + (open.size() == 1 ? " item is" : " items are") + " open" + money
+                + ": " + Reference.to(Section.MECHANIC) + ".";
     }
 
     /** A figure to be measured, and how much less the power is open afterwards, W. */
@@ -173,8 +179,8 @@ final class DecisionPage {
         List<Worth> worth = new ArrayList<>();
         found.advice().tests().stream()
                 .filter(test -> test.seconds() > 0)
-                .forEach(test -> worth.add(new Worth(
-                        "flow test of the " + test.side().words(), test.powerNow() - test.powerAfter())));
+                .forEach(test -> worth.add(
+                        new Worth("flow test of the " + test.side().words(), test.powerNow() - test.powerAfter())));
         found.plan()
                 .estimates()
                 .forEach(one -> worth.add(new Worth(
@@ -186,9 +192,8 @@ final class DecisionPage {
         }
         String first = worth.stream()
                 .limit(MEASURED)
-                .map(one -> one.what() + (Double.isNaN(one.power())
-                        ? ""
-                        : " (" + QuantityKind.POWER.text(one.power(), units) + ")"))
+                .map(one -> one.what()
+                        + (Double.isNaN(one.power()) ? "" : " (" + QuantityKind.POWER.text(one.power(), units) + ")"))
                 .collect(Collectors.joining(", "));
         return first + (worth.size() > MEASURED ? " and " + (worth.size() - MEASURED) + " more" : "")
                 + "; in brackets how much one standard step of it moves the power. How: "

@@ -82,7 +82,8 @@ public final class LedgerTables {
                 .words("Basis")
                 .words("Known as, source");
         for (Entry entry : ledger.entries()) {
-            String on = entry.inputs().stream().map(key -> "" + numbers.get(key)).collect(Collectors.joining(", "));
+            String on =
+                    entry.inputs().stream().map(key -> "" + numbers.get(key)).collect(Collectors.joining(", "));
             rows.row(
                     numbers.get(entry.key()) + " " + name(entry),
                     new Cell.Figure(entry.value(), entry.kind(), false, entry.uncertainty()),
@@ -100,7 +101,8 @@ public final class LedgerTables {
      */
     static Listing letters(Ledger ledger) {
         List<String> repeated = repeated(ledger);
-        Listing.Builder rows = Listing.titled("Sources named by a letter").words("Letter").words("Source");
+        Listing.Builder rows =
+                Listing.titled("Sources named by a letter").words("Letter").words("Source");
         repeated.forEach(source -> rows.row(letter(repeated.indexOf(source)), source));
         return rows.build();
     }

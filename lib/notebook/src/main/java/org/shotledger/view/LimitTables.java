@@ -62,9 +62,7 @@ public final class LimitTables {
                 "Where the bounds come from, and what happens beyond them",
                 closestFirst(limits),
                 words("Limit", Limit::name),
-                words(
-                        "Bound known as, and why",
-                        limit -> limit.provenance().words() + ": " + limit.reason()),
+                words("Bound known as, and why", limit -> limit.provenance().words() + ": " + limit.reason()),
                 words("Beyond it", Limit::consequence),
                 words("Moved by", LimitTables::moved));
     }

@@ -32,9 +32,10 @@ public final class PinTables {
     static Listing changes(PinPlan before, PinPlan after) {
         List<PinPlacement> moved = after.placements().stream()
                 .filter(one -> before.placements().stream()
-                        .noneMatch(was -> was.signal().name().equals(one.signal().name())
-                                && where(was).equals(where(one))
-                                && was.why().equals(one.why())))
+                        .noneMatch(
+                                was -> was.signal().name().equals(one.signal().name())
+                                        && where(was).equals(where(one))
+                                        && was.why().equals(one.why())))
                 .toList();
         return listing(after, moved, "; what is not listed stays as above");
     }

@@ -95,7 +95,8 @@ public final class PlanDocument {
         pass(builder, plan, units);
         alternatives(builder, plan, units);
         found.faults()
-                .ifPresent(faults -> RiskSection.write(builder, faults, found.drift().orElseThrow(), units));
+                .ifPresent(faults ->
+                        RiskSection.write(builder, faults, found.drift().orElseThrow(), units));
         found.stepUp().ifPresent(steps -> {
             StepUpSection.flowTests(builder, found.advice());
             StepUpSection.write(builder, steps, units);
@@ -125,7 +126,8 @@ public final class PlanDocument {
         ChartPicture boost = Charts.boost(plan, charts);
         builder.say(
                 Section.SETUP,
-                "Everything that is set by hand stands on the cards, in both units: " + Reference.to(Section.TUNER) + ", "
+                "Everything that is set by hand stands on the cards, in both units: " + Reference.to(Section.TUNER)
+                        + ", "
                         + Reference.to(Section.MECHANIC) + ", " + Reference.to(Section.TRACK)
                         + ". Every figure that follows is worked out for it; " + Reference.to(boost)
                         + " shows the boost table.");

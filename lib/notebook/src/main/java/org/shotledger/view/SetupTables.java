@@ -145,9 +145,10 @@ public final class SetupTables {
     }
 
     private static Listing across(Setup setup, List<Double> speeds, boolean further) {
-        Listing.Builder rows = Listing.titled(further
-                        ? "Boost over engine speed, further"
-                        : "Boost over engine speed (rpm); between two of them in a straight line")
+        Listing.Builder rows = Listing.titled(
+                        further
+                                ? "Boost over engine speed, further"
+                                : "Boost over engine speed (rpm); between two of them in a straight line")
                 .words("Nitrous");
         speeds.forEach(rpm -> rows.words(ROTATION.number(rpm, UnitSystem.US)));
         for (UnitSystem system : List.of(UnitSystem.US, UnitSystem.SI)) {

@@ -128,12 +128,15 @@ public final class StepUpTables {
      */
     static Listing changes(StepUp plan, UnitSystem system) {
         List<Shot> shots = plan.shots();
-        Listing.Builder rows = Listing.titled("Later steps: what is expected, and in brackets from where to where to go on;"
-                        + " what is not listed stays as in the step before")
+        Listing.Builder rows = Listing.titled(
+                        "Later steps: what is expected, and in brackets from where to where to go on;"
+                                + " what is not listed stays as in the step before")
                 .words("Read");
         shots.stream().skip(1).forEach(shot -> rows.words("Step " + shot.step()));
         for (Checkpoint first : shots.get(0).checkpoints()) {
-            List<String> told = shots.stream().map(shot -> told(shot, first.figure(), system)).toList();
+            List<String> told = shots.stream()
+                    .map(shot -> told(shot, first.figure(), system))
+                    .toList();
             if (told.stream().distinct().count() > 1) {
                 List<Object> row = new ArrayList<>(List.of(first.what()));
                 for (int i = 1; i < told.size(); i++) {
@@ -161,7 +164,9 @@ public final class StepUpTables {
     }
 
     private static Optional<Checkpoint> at(Shot shot, Checkpoint.Figure figure) {
-        return shot.checkpoints().stream().filter(point -> point.figure() == figure).findFirst();
+        return shot.checkpoints().stream()
+                .filter(point -> point.figure() == figure)
+                .findFirst();
     }
 
     private static String told(Shot shot, Checkpoint.Figure figure, UnitSystem system) {
@@ -170,8 +175,10 @@ public final class StepUpTables {
 
     private static String told(Checkpoint point, UnitSystem system) {
         String expected = Double.isNaN(point.expected()) ? "" : point.kind().text(point.expected(), system);
-        String low = Double.isInfinite(point.low()) ? "" : "from " + point.kind().number(point.low(), system);
-        String high = Double.isInfinite(point.high()) ? "" : "to " + point.kind().number(point.high(), system);
+        String low =
+                Double.isInfinite(point.low()) ? "" : "from " + point.kind().number(point.low(), system);
+        String high =
+                Double.isInfinite(point.high()) ? "" : "to " + point.kind().number(point.high(), system);
         return (expected + " (" + (low + " " + high).strip() + ")").strip();
     }
 

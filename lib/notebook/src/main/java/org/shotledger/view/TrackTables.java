@@ -222,7 +222,8 @@ public final class TrackTables {
     public static String hotter(TrackCard card) {
         var limits = card.hotter().limits();
         var first = limits.first();
-        return "Hotter by 10 \u00b0C the same setup " + (limits.verdict() == Verdict.HOLDS ? "" : "is ") + limits.verdict().word()
+        return "Hotter by 10 \u00b0C the same setup " + (limits.verdict() == Verdict.HOLDS ? "" : "is ")
+                + limits.verdict().word()
                 + first.map(l -> ", the closest is " + l.name()
                                 + String.format(Locale.ROOT, " with %.1f %% ", Math.abs(100 * l.relativeMargin()))
                                 + (l.relativeMargin() >= 0 ? "left" : "beyond its bound") + ".")

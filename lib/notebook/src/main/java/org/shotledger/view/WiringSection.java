@@ -53,7 +53,9 @@ final class WiringSection {
         Listing remedies = PinTables.remedies(wiring.pinTask());
         if (!remedies.isEmpty()) {
             builder.rows(Section.WIRING, remedies);
-            builder.rows(Section.WIRING, PinTables.changes(wiring.pins(), wiring.pinTask().cheapest(Importance.COULD)));
+            builder.rows(
+                    Section.WIRING,
+                    PinTables.changes(wiring.pins(), wiring.pinTask().cheapest(Importance.COULD)));
         }
         wiring.safety().ifPresent(chain -> builder.rows(Section.WIRING, PinTables.of(chain)));
         builder.rows(Section.WIRING, WiringTables.checks(wiring));

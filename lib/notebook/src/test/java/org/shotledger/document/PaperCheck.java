@@ -135,7 +135,11 @@ public final class PaperCheck {
                 String foot = "Estimates, to be proven in small steps" + "page " + page + " of "
                         + document.getNumberOfPages();
                 // what stands above every sheet is set first
-                String beyond = letters.beyond.toString().replaceFirst("(?s)^.*?(?=" + foot + ")", "").replace(foot, "").strip();
+                String beyond = letters.beyond
+                        .toString()
+                        .replaceFirst("(?s)^.*?(?=" + foot + ")", "")
+                        .replace(foot, "")
+                        .strip();
                 if (!beyond.isEmpty()) {
                     found.add("page " + page + ": " + beyond.substring(0, Math.min(60, beyond.length())));
                 }

@@ -57,7 +57,9 @@ class PlanDocumentTest {
         String page = text(Section.DECISION);
         assertTrue(
                 page.contains(String.format(
-                        Locale.ROOT, "%.0f %% that the power is reached", 100 * sure.stated().both().probability())),
+                        Locale.ROOT,
+                        "%.0f %% that the power is reached",
+                        100 * sure.stated().both().probability())),
                 page);
     }
 

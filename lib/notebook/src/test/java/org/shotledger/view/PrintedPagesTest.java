@@ -112,7 +112,8 @@ class PrintedPagesTest {
                 Part.MECHANIC, "Liquid burns skin by cold",
                 Part.TRACK, "suffocate without warning");
         for (Part part : SHEETS) {
-            String page = PaperCheck.page(Demo.Written.DOCUMENT.pages(EnumSet.of(part)).pdf(Paper.A4), 0);
+            String page = PaperCheck.page(
+                    Demo.Written.DOCUMENT.pages(EnumSet.of(part)).pdf(Paper.A4), 0);
             assertTrue(page.contains(said.get(part)), page);
         }
     }
@@ -145,7 +146,9 @@ class PrintedPagesTest {
     private static CustomerDocument document(Plan plan, UnitSystem system) {
         return PlanDocument.of(
                 plan,
-                Issue.first("A", "2026-06-20").between("the owner of the car", "its engine builder").in(system));
+                Issue.first("A", "2026-06-20")
+                        .between("the owner of the car", "its engine builder")
+                        .in(system));
     }
 
     private static int count(byte[] pdf) throws Exception {
