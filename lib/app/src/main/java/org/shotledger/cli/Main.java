@@ -26,6 +26,7 @@ import picocli.CommandLine.Command;
             ExplainCommand.class,
             MapCommand.class,
             DiffCommand.class,
+            DocumentCommand.class,
             DoctorCommand.class
         },
         footer = {

@@ -3,7 +3,7 @@
  * codes: 0 done, 1 the notebook or check failed, 2 the command was wrong.
  *
  * <p>Allowed imports: the JDK, {@code display}, {@code snippet}, {@code ipynb}, {@code kernel}, {@code runner},
- * {@code files}, {@code job}, {@code logs}, {@code sheet}, {@code units}, {@code session}, {@code com.google.gson},
- * {@code picocli}.
+ * {@code files}, {@code job}, {@code plan}, {@code logs}, {@code sheet}, {@code units}, {@code document}, {@code view},
+ * {@code session}, {@code com.google.gson}, {@code picocli}.
  */
 package org.shotledger.cli;

@@ -8,7 +8,7 @@ import java.util.List;
 /** A lying bar with its words written above it, so that a long name needs no room at the side. */
 final class BarMark extends Mark {
     /** Height of one row of bars, pixels. */
-    static final int ROW = 44;
+    static final int ROW = 31;
 
     /** Room above the first row for the words of lines that cross all rows, pixels. */
     static final int HEAD = 16;
@@ -50,7 +50,7 @@ final class BarMark extends Mark {
     @Override
     void draw(Graphics2D g) {
         Rectangle2D plot = plot();
-        double top = plot.getMinY() + HEAD + row * (plot.getHeight() - HEAD) / rows + 22;
+        double top = plot.getMinY() + HEAD + row * (plot.getHeight() - HEAD) / rows + 18;
         double left = clamped(x(Math.min(from, to)), plot);
         double right = clamped(x(Math.max(from, to)), plot);
         Rectangle2D bar = new Rectangle2D.Double(left, top, Math.max(right - left, 1.5), THICKNESS);

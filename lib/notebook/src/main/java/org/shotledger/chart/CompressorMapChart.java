@@ -86,7 +86,7 @@ public record CompressorMapChart(
                         alt(system),
                         new Scale("Corrected air flow", QuantityKind.MASS_FLOW, system),
                         new Scale("Pressure ratio, total to total", QuantityKind.RATIO, system))
-                .height(480);
+                .height(300);
         double widest = 0;
         for (SpeedLine line : speedLines) {
             int end = line.flow.length - 1;

@@ -43,7 +43,7 @@ final class ContourMark extends Mark {
         if (words.isEmpty() || length() < SHORT) {
             return;
         }
-        var font = strong ? Letters.bold(11) : Letters.regular(11);
+        var font = strong ? Letters.bold(12) : Letters.regular(12);
         write(g, words, font, Look.INK, strong ? beside(width(g, words, font)) : on(width(g, words, font)));
     }
 

@@ -62,7 +62,7 @@ public record DriftMapChart(
     public ChartPicture picture(UnitSystem system) {
         Scale x = new Scale("Bottle pressure", QuantityKind.ABSOLUTE_PRESSURE, system);
         Scale y = new Scale("Pressure of the nitrous fuel", QuantityKind.GAUGE_PRESSURE, system);
-        Plot plot = Plot.of("drift-map", field.title, alt(system), x, y).height(480);
+        Plot plot = Plot.of("drift-map", field.title, alt(system), x, y).height(350);
         limits().draw(plot, x, y, level -> field.symbol + words(level, system));
         if (bandBottlePressure > 0) {
             plot.mark(new ContourMark("", frame(x, y), false));

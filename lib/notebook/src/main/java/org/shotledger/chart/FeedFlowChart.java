@@ -37,10 +37,8 @@ public record FeedFlowChart(
     public ChartPicture picture(UnitSystem system) {
         int mid = at.length / 2;
         String alt = "At " + kind.text(at[mid], system) + " nitrous oxide flows at "
-                + QuantityKind.MASS_FLOW.text(nitrous[mid], system) + " (between "
-                + QuantityKind.MASS_FLOW.text(nitrousLow[mid], system) + " and "
-                + QuantityKind.MASS_FLOW.text(nitrousHigh[mid], system) + "), its fuel at "
-                + QuantityKind.MASS_FLOW.text(fuel[mid], system) + ".";
+                + flow(nitrous[mid], system) + " (between " + flow(nitrousLow[mid], system) + " and "
+                + flow(nitrousHigh[mid], system) + "), its fuel at " + flow(fuel[mid], system) + ".";
         Plot plot = Plot.of(
                 "feed-flow",
                 "Flow through the jets, with its band",
@@ -53,5 +51,13 @@ public record FeedFlowChart(
         plot.line("nitrous fuel, expected", at, fuel);
         return plot.band("within tolerance", at, fuelLow, fuelHigh, Look.SECOND, true)
                 .picture();
+    }
+
+    /** Three digits: the band is a tenth of the flow or more. */
+    private static String flow(double value, UnitSystem system) {
+        double shown = QuantityKind.MASS_FLOW.shown(value, system);
+        int decimals = (int) Math.max(0, 2 - Math.floor(Math.log10(shown)));
+        return String.format(
+                java.util.Locale.ROOT, "%." + decimals + "f %s", shown, QuantityKind.MASS_FLOW.unit(system));
     }
 }

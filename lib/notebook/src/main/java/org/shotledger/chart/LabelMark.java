@@ -21,7 +21,7 @@ final class LabelMark extends Mark {
 
     @Override
     void draw(Graphics2D g) {
-        Font font = strong ? Letters.bold(11) : Letters.regular(11);
+        Font font = strong ? Letters.bold(12) : Letters.regular(12);
         double width = width(g, words, font);
         double x = x(atX);
         double y = y(atY);

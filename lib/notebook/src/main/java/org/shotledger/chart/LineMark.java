@@ -57,7 +57,7 @@ final class LineMark extends Mark {
         if (words.isEmpty()) {
             return;
         }
-        Font font = Letters.bold(11);
+        Font font = Letters.bold(12);
         write(g, words, font, Look.INK, vertical ? beside(g, font, plot, p) : along(g, font, plot, p));
     }
 

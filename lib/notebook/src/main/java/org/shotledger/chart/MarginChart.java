@@ -16,8 +16,8 @@ import org.shotledger.units.UnitSystem;
  */
 public record MarginChart(List<Limit> limits) {
     private static final double SHOWN_AT_MOST = 1.0;
-    /** More bars do not fit on a sheet of paper. */
-    private static final int MOST_ROWS = 16;
+    /** More bars leave no room on a sheet of paper for what is said of them. */
+    private static final int MOST_ROWS = 10;
 
     private static final double SHOWN_AT_LEAST = -0.5;
 

@@ -9,7 +9,7 @@ import org.shotledger.limits.Side;
  * which units they are shown. Every method gives the same object back, so that calls can be chained.
  */
 public final class Plot {
-    private static final int HEIGHT = 430;
+    private static final int HEIGHT = 250;
 
     private final Frame frame;
     private final List<Curved> curves = new ArrayList<>();

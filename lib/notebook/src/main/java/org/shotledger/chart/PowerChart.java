@@ -88,7 +88,7 @@ public record PowerChart(Curve alone, Curve nitrous, double[] least, double[] mo
         return plot.picture();
     }
 
-    private String alt(UnitSystem system) {
+    String alt(UnitSystem system) {
         String asked = Double.isFinite(target) ? "; asked for: " + QuantityKind.POWER.text(target, system) + "." : ".";
         return "Boost alone gives at most " + alone.words(system)
                 + (nitrous.isEmpty() ? "" : ", with nitrous oxide " + nitrous.words(system)) + asked;

@@ -3,6 +3,7 @@ package org.shotledger.chart;
 import java.awt.Color;
 import java.awt.font.FontRenderContext;
 import java.util.List;
+import java.util.stream.Stream;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
@@ -25,19 +26,21 @@ record XySheet(
         int width,
         int height) {
     /** Width of a chart unless it is made for a narrow place, pixels. */
-    static final int WIDTH = 760;
+    static final int WIDTH = 680;
 
-    private static final int KEY_LINE = 34;
+    private static final int KEY_LINE = 30;
+    private static final int KEY_HEIGHT = 13;
 
     XYChart draw(List<Mark> marks) {
+        boolean beside = beside();
         XYChart chart = new XYChartBuilder()
                 .width(width)
-                .height(height)
+                .height(beside ? height : height + (int) (KEY_HEIGHT * (named().count() - 1)))
                 .title(frame.title())
                 .xAxisTitle(frame.x().title())
                 .yAxisTitle(frame.y().title())
                 .build();
-        style(chart.getStyler());
+        style(chart.getStyler(), beside);
         ranges(chart);
         curves.forEach(curve -> add(chart, curve));
         breakSpacing(chart);
@@ -48,12 +51,12 @@ record XySheet(
         return chart;
     }
 
-    private void style(XYStyler s) {
+    private void style(XYStyler s, boolean beside) {
         s.setAntiAlias(true);
         s.setBaseFont(Letters.regular(12));
         s.setChartTitleFont(Letters.bold(15));
         s.setAxisTitleFont(Letters.regular(12));
-        s.setAxisTickLabelsFont(Letters.regular(11));
+        s.setAxisTickLabelsFont(Letters.regular(12));
         s.setLegendFont(Letters.regular(12));
         s.setChartBackgroundColor(Color.WHITE);
         s.setPlotBackgroundColor(Color.WHITE);
@@ -72,27 +75,33 @@ record XySheet(
         s.setXAxisTickMarkSpacingHint(84);
         s.setxAxisTickLabelsFormattingFunction(TickText::of);
         s.setyAxisTickLabelsFormattingFunction(TickText::of);
-        legend(s);
+        legend(s, beside);
     }
 
-    private void legend(XYStyler s) {
+    private void legend(XYStyler s, boolean beside) {
         s.setLegendPosition(Styler.LegendPosition.OutsideS);
         s.setLegendBorderColor(Color.WHITE);
         s.setLegendSeriesLineLength(KEY_LINE);
         s.setLegendPadding(6);
-        double total = 0;
-        for (Plot.Curved curve : curves) {
-            if (curve.name().startsWith("_")) {
-                continue;
-            }
-            total += KEY_LINE
-                    + 26
-                    + Letters.regular(12)
-                            .getStringBounds(curve.name(), new FontRenderContext(null, true, true))
-                            .getWidth();
-        }
-        s.setLegendLayout(total < width - 40 ? Styler.LegendLayout.Horizontal : Styler.LegendLayout.Vertical);
-        s.setLegendVisible(curves.stream().anyMatch(curve -> !curve.name().startsWith("_")));
+        s.setLegendLayout(beside ? Styler.LegendLayout.Horizontal : Styler.LegendLayout.Vertical);
+        s.setLegendVisible(named().findAny().isPresent());
+    }
+
+    /** Curves that stand in the legend. */
+    private Stream<Plot.Curved> named() {
+        return curves.stream().filter(curve -> !curve.name().startsWith("_"));
+    }
+
+    /** Whether the legend fits into one line; where it does not, the drawing grows by its lines. */
+    private boolean beside() {
+        FontRenderContext letters = new FontRenderContext(null, true, true);
+        double total = named().mapToDouble(curve -> KEY_LINE
+                        + 20
+                        + Letters.regular(12)
+                                .getStringBounds(curve.name(), letters)
+                                .getWidth())
+                .sum();
+        return total < width - 30;
     }
 
     private void ranges(XYChart chart) {

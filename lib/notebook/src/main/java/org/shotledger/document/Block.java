@@ -27,7 +27,15 @@ public sealed interface Block {
     }
 
     /**
-     * A table, shown in US and SI units side by side.
+     * A sentence or two under a name of their own, the shortest form there is.
+     *
+     * @param name a word or two
+     * @param words plain text, unescaped
+     */
+    record Fact(String name, String words) implements Block {}
+
+    /**
+     * A table, in the units it was handed over in.
      *
      * @param listing the table
      */

@@ -25,6 +25,33 @@ public final class Cautions {
                     + " without its switch. Filling and transport fall under the law on cylinders and dangerous goods:"
                     + " licensed practice decides.";
 
+    /** What belongs to the controller's tables and to a dynamometer. */
+    public static final List<String> TUNER = List.of(
+            "Bottle closed until the boost table is proven. Smallest jets first; one step, one log read, then the next; stop at the first"
+                    + " figure outside its band.",
+            "The nitrous must be cut on low fuel pressure, a lean reading, over-boost, a closing throttle and outside its engine speeds;"
+                    + " try each cut with the bottle closed. A lean engine under nitrous oxide is destroyed within a second.",
+            "Never open it below its engine speed or into a stopped engine: what lies in the intake backfires at the next spark.",
+            "Nobody in line with wheels, shafts or turbocharger; extinguisher at hand; exhaust and what is purged led outdoors.");
+
+    /** What belongs to lines, bottle and wires. */
+    public static final List<String> MECHANIC = List.of(
+            "Bottle valve closed and its hose off while lines, jets or wires are worked on; bleed the lines outdoors first. Liquid burns"
+                    + " skin by cold: gloves and glasses.",
+            "No oil, grease, sealing tape or swarf in any nitrous fitting: they may ignite under pressure. Keep its lines away from fuel,"
+                    + " heat and moving parts.",
+            "Nitrous and fuel jets exchanged destroy the engine: two people read each by pin gauge and side.",
+            "The disc vents outside the car through a pipe of its own; a second nitrous valve in series, or a hard-wired switch within the"
+                    + " driver's reach, cuts without the controller. Battery off while wires are worked on.",
+            "Cylinders, their tests and discs fall under the law on pressure vessels: local codes and licensed practice decide.");
+
+    /** What belongs to a day at the track. */
+    public static final List<String> TRACK = List.of(
+            "Closed courses only; somebody stands by with an extinguisher. Belts, gloves and glasses on before the bottle is opened.",
+            "Never sit in a closed car with a bottle that leaks. Purge away from people and from the intake.",
+            "No pass with a figure outside its band, a new noise, a wet joint or a bottle above its pressure: close the bottle, bleed the"
+                    + " lines, find it.");
+
     /** What to mind when jets are flow-tested; stands wherever such a test is shown. */
     private static final List<String> FLOW_TEST = List.of(
             "Outdoors, with the wind from behind, away from flames, sparks, fuel and people: what comes out is cold, fills pits and closed"

@@ -6,17 +6,24 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.shotledger.display.Display;
 import org.shotledger.display.Displayable;
 import org.shotledger.display.HasVerdict;
 
 /** A document for the customer, as HTML and as PDF. */
 public final class CustomerDocument implements Displayable, HasVerdict {
-    private final DocumentContent content;
+    private static final int STEPS = 3;
 
-    private CustomerDocument(DocumentContent content) {
+    private final DocumentContent content;
+    private final Set<Part> parts;
+
+    private CustomerDocument(DocumentContent content, Set<Part> parts) {
         this.content = content;
+        this.parts = parts;
     }
 
     /**
@@ -26,7 +33,32 @@ public final class CustomerDocument implements Displayable, HasVerdict {
      * @return the document
      */
     public static CustomerDocument of(DocumentContent content) {
-        return new CustomerDocument(content);
+        return new CustomerDocument(content, EnumSet.allOf(Part.class));
+    }
+
+    /**
+     * The same document with some of its pages only.
+     *
+     * @param chosen the words of {@link Part#word()}, with commas between them
+     * @return the document; its content stays whole
+     * @throws IllegalArgumentException when a word is not known; the message lists them
+     */
+    public CustomerDocument pages(String chosen) {
+        return pages(Part.read(chosen));
+    }
+
+    /**
+     * The same document with some of its parts only.
+     *
+     * @param chosen the parts, at least one
+     * @return the document; its content stays whole
+     * @throws IllegalArgumentException when none is chosen
+     */
+    public CustomerDocument pages(Set<Part> chosen) {
+        if (chosen.isEmpty()) {
+            throw new IllegalArgumentException("No page of the document is chosen; choose at least one.");
+        }
+        return new CustomerDocument(content, Collections.unmodifiableSet(EnumSet.copyOf(chosen)));
     }
 
     /**
@@ -44,7 +76,7 @@ public final class CustomerDocument implements Displayable, HasVerdict {
      * @return a whole HTML5 page
      */
     public String html() {
-        return Template.set(content, "");
+        return Template.page(content, parts);
     }
 
     /**
@@ -54,7 +86,9 @@ public final class CustomerDocument implements Displayable, HasVerdict {
      * @return the bytes of the file
      */
     public byte[] pdf(Paper paper) {
-        return Pdf.of(Template.set(content, paper.css()));
+        return Pdf.of(
+                contents -> Template.print(content, parts, paper, contents),
+                parts.contains(Part.REASONS) || parts.contains(Part.LEDGER));
     }
 
     /**
@@ -67,11 +101,29 @@ public final class CustomerDocument implements Displayable, HasVerdict {
      * @throws UncheckedIOException when a file cannot be written
      */
     public List<Path> write(Path folder, String name, Paper paper) {
+        return write(folder, name, paper, Progress.NONE);
+    }
+
+    /**
+     * Writes both files as {@link #write(Path, String, Paper)} does, tells how far it is, and stops when the thread is interrupted.
+     *
+     * @param folder where; made when it is missing
+     * @param name the files' name without an ending
+     * @param paper the paper of the PDF
+     * @param progress hears what begins
+     * @return both files
+     * @throws UncheckedIOException when a file cannot be written
+     * @throws java.util.concurrent.CancellationException when the thread was interrupted; no file was changed
+     */
+    public List<Path> write(Path folder, String name, Paper paper, Progress progress) {
         try {
+            progress.next("the page", 0, STEPS);
+            byte[] page = html().getBytes(StandardCharsets.UTF_8);
+            progress.next("the sheets of paper", 1, STEPS);
+            byte[] sheets = pdf(paper);
+            progress.next("both files", 2, STEPS);
             Files.createDirectories(folder);
-            return List.of(
-                    put(folder.resolve(name + ".html"), html().getBytes(StandardCharsets.UTF_8)),
-                    put(folder.resolve(name + ".pdf"), pdf(paper)));
+            return List.of(put(folder.resolve(name + ".html"), page), put(folder.resolve(name + ".pdf"), sheets));
         } catch (IOException e) {
             throw new UncheckedIOException(
                     "The document '" + name + "' cannot be written to " + folder + ": " + e.getMessage(), e);

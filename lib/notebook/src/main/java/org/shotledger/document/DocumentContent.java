@@ -7,6 +7,7 @@ import java.util.Map;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.limits.Verdict;
 import org.shotledger.table.Listing;
+import org.shotledger.table.Shown;
 
 /**
  * What a customer document says. Sections without content are left out, except the cautions, which every document has.
@@ -68,6 +69,7 @@ public record DocumentContent(
         private String customer = "";
         private String author = "";
         private String notice = "";
+        private Shown units = Shown.BOTH;
 
         private Builder(String title, Verdict verdict, String summary) {
             this.title = title;
@@ -100,6 +102,29 @@ public record DocumentContent(
         }
 
         /**
+         * Chooses the units of the tables that follow.
+         *
+         * @param shown the units; both systems until others are chosen
+         * @return this builder
+         */
+        public Builder in(Shown shown) {
+            units = shown;
+            return this;
+        }
+
+        /**
+         * Adds a sentence or two under a name of their own.
+         *
+         * @param section where
+         * @param name a word or two
+         * @param words plain text
+         * @return this builder
+         */
+        public Builder fact(Section section, String name, String words) {
+            return add(section, new Block.Fact(name, words));
+        }
+
+        /**
          * Adds a paragraph.
          *
          * @param section where
@@ -122,13 +147,24 @@ public record DocumentContent(
         }
 
         /**
-         * Adds a table.
+         * Adds a table in the units of the document.
          *
          * @param section where
          * @param listing the table; one without rows is left out
          * @return this builder
          */
         public Builder rows(Section section, Listing listing) {
+            return inBoth(section, listing.in(units));
+        }
+
+        /**
+         * Adds a table in the units it has, for what is set by hand with whatever gauge there is.
+         *
+         * @param section where
+         * @param listing the table; one without rows is left out
+         * @return this builder
+         */
+        public Builder inBoth(Section section, Listing listing) {
             return listing.isEmpty() ? this : add(section, new Block.Rows(listing));
         }
 

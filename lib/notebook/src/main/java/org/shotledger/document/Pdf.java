@@ -18,6 +18,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.function.Function;
 import java.util.logging.Level;
 import org.apache.batik.bridge.DefaultFontFamilyResolver;
 import org.apache.batik.bridge.FontFace;
@@ -31,7 +32,30 @@ final class Pdf {
 
     private Pdf() {}
 
+    /** A longer document has a page of contents. */
+    private static final int WITHOUT_CONTENTS = 6;
+
+    /**
+     * Sets a document with a page of contents if it is longer than six pages without.
+     *
+     * @param pages gives the HTML, with or without contents
+     * @param likely whether it is likely to be that long: a wrong guess costs time and nothing else
+     */
+    static byte[] of(Function<Boolean, String> pages, boolean likely) {
+        Setting first = set(pages.apply(likely));
+        boolean contents = first.pages - (likely ? 1 : 0) > WITHOUT_CONTENTS;
+        return contents == likely ? first.bytes : set(pages.apply(contents)).bytes;
+    }
+
     static byte[] of(String html) {
+        return set(html).bytes;
+    }
+
+    /** A file and how many pages it has. */
+    @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
+    private record Setting(byte[] bytes, int pages) {}
+
+    private static Setting set(String html) {
         quiet();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (BatikSVGDrawer drawings = new Drawings()) {
@@ -53,12 +77,12 @@ final class Pdf {
                 try (PDDocument document = renderer.createPDFKeepOpen()) {
                     timeless(document, html);
                     document.save(out);
+                    return new Setting(out.toByteArray(), document.getNumberOfPages());
                 }
             }
         } catch (IOException e) {
             throw new UncheckedIOException("The document cannot be set as PDF.", e);
         }
-        return out.toByteArray();
     }
 
     /** The same page gives the same bytes: no time of making, and an identity that follows from the page. */

@@ -8,10 +8,13 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.display.Display;
@@ -22,20 +25,73 @@ final class Template {
 
     private Template() {}
 
-    /** Paper of the PDF, or none for a page that prints on either. */
-    static String set(DocumentContent content, String paper) {
+    /** One page for a screen, which prints on any paper. */
+    static String page(DocumentContent content, Set<Part> parts) {
+        return set(new Copy(content, parts, "", false));
+    }
+
+    /** Sheets of paper. */
+    static String print(DocumentContent content, Set<Part> parts, Paper paper, boolean contents) {
+        return set(new Copy(content, parts, paper.css(), contents));
+    }
+
+    /** What is to be set: no paper stands for a screen. */
+    private record Copy(DocumentContent content, Set<Part> parts, String paper, boolean contents) {
+        boolean pdf() {
+            return !paper.isEmpty();
+        }
+
+        /** The full list of cautions goes with whatever has none of its own. */
+        boolean prints(Section section) {
+            return parts.contains(section.part()) || section == Section.CAUTIONS && parts.contains(Part.LEDGER);
+        }
+
+        /** The sections that have something to print, in the order of reading. */
+        List<Section> sections() {
+            return Arrays.stream(Section.values())
+                    .filter(this::prints)
+                    .filter(section -> !blocks(section).isEmpty()
+                            || section == Section.DECISION
+                                    && !content.signatures().isEmpty()
+                            || section == Section.REVISIONS
+                                    && !content.revisions().isEmpty())
+                    .toList();
+        }
+
+        List<Block> blocks(Section section) {
+            return content.sections().getOrDefault(section, List.of());
+        }
+
+        /** Pictures by their keys, numbered as they are read. */
+        Map<String, Integer> figures() {
+            Map<String, Integer> numbers = new LinkedHashMap<>();
+            for (Section section : sections()) {
+                for (Block block : blocks(section)) {
+                    if (block instanceof Block.Picture picture) {
+                        numbers.put(picture.chart().key(), numbers.size() + 1);
+                    }
+                }
+            }
+            return numbers;
+        }
+    }
+
+    private static String set(Copy copy) {
         StringWriter out = new StringWriter();
         try {
-            Engine.IT.getTemplate(NAME).process(model(content, paper), out);
+            Engine.IT.getTemplate(NAME).process(model(copy), out);
         } catch (IOException e) {
             throw new UncheckedIOException("The document template cannot be read from the class path.", e);
         } catch (TemplateException e) {
             throw new IllegalStateException("The document cannot be set: " + e.getMessageWithoutStackTop(), e);
         }
-        return out.toString();
+        Map<String, String> headings = new LinkedHashMap<>();
+        copy.sections().forEach(section -> headings.put(section.anchor(), section.heading()));
+        return Reference.linked(out.toString(), headings, copy.figures());
     }
 
-    private static Map<String, Object> model(DocumentContent content, String paper) {
+    private static Map<String, Object> model(Copy copy) {
+        DocumentContent content = copy.content();
         Map<String, Object> model = new HashMap<>();
         model.put("title", content.title());
         model.put("customer", content.customer());
@@ -43,33 +99,50 @@ final class Template {
         model.put("notice", content.notice());
         model.put("summary", content.summary());
         model.put("verdict", content.verdict().word());
-        model.put("paper", paper);
-        model.put("sections", sections(content, !paper.isEmpty()));
+        model.put("paper", copy.paper());
+        model.put("running", running(content));
+        model.put("contents", copy.contents());
+        model.put("whole", copy.parts().contains(Part.DECISION));
+        model.put("sections", sections(copy));
         model.put("signatures", content.signatures());
         model.put("revisions", revisions(content));
         return model;
     }
 
-    private static List<Map<String, Object>> sections(DocumentContent content, boolean pdf) {
+    /** What stands above every sheet, so that a card that lies about by itself says whose it is; in the quotes of a style sheet. */
+    private static String running(DocumentContent content) {
+        String revision = content.revisions().stream()
+                .findFirst()
+                .map(newest -> ", revision " + newest.number() + ", " + newest.date())
+                .orElse("");
+        return (content.title() + revision).replaceAll("[\\\\\"<>&\n\r]", " ");
+    }
+
+    private static List<Map<String, Object>> sections(Copy copy) {
+        Map<String, Integer> figures = copy.figures();
         List<Map<String, Object>> sections = new ArrayList<>();
-        for (Section section : Section.values()) {
-            List<Block> blocks = content.sections().getOrDefault(section, List.of());
-            boolean own = (section == Section.SIGN_OFF && !content.signatures().isEmpty())
-                    || (section == Section.REVISIONS && !content.revisions().isEmpty());
-            if (!blocks.isEmpty() || own) {
-                sections.add(Map.of(
-                        "anchor", section.anchor(),
-                        "heading", section.heading(),
-                        "blocks",
-                                blocks.stream().map(block -> block(block, pdf)).toList()));
-            }
+        for (Section section : copy.sections()) {
+            sections.add(Map.of(
+                    "anchor",
+                    section.anchor(),
+                    "heading",
+                    section.heading(),
+                    "sheet",
+                    section.part().page(),
+                    "blocks",
+                    copy.blocks(section).stream()
+                            .map(block -> block(block, copy, figures))
+                            .toList()));
         }
         return sections;
     }
 
-    private static Map<String, Object> block(Block block, boolean pdf) {
+    private static Map<String, Object> block(Block block, Copy copy, Map<String, Integer> figures) {
         if (block instanceof Block.Paragraph paragraph) {
             return Map.of("kind", "paragraph", "words", paragraph.words());
+        }
+        if (block instanceof Block.Fact fact) {
+            return Map.of("kind", "fact", "name", fact.name(), "words", fact.words());
         }
         if (block instanceof Block.Points points) {
             return Map.of("kind", "points", "points", points.points());
@@ -78,13 +151,20 @@ final class Template {
             return Map.of("kind", "markup", "markup", rows.listing().toHtml());
         }
         ChartPicture chart = ((Block.Picture) block).chart();
-        return Map.of("kind", "picture", "markup", pdf ? told(chart) : chart.toHtml());
+        String figure = numbered(chart, figures.get(chart.key()));
+        return Map.of("kind", "picture", "markup", copy.pdf() ? told(figure, chart) : figure);
+    }
+
+    private static String numbered(ChartPicture chart, int number) {
+        return chart.toHtml()
+                .replaceFirst("<figure ", "<figure id=\"" + chart.key() + "-figure\" ")
+                .replaceFirst("<figcaption>", "<figcaption><strong>Figure " + number + ".</strong> ");
     }
 
     /** The PDF's tag of a picture takes its words from an attribute that a page may give to images only. */
-    private static String told(ChartPicture chart) {
+    private static String told(String figure, ChartPicture chart) {
         String words = Display.escapeHtml(chart.title() + ". " + chart.alt());
-        return chart.toHtml().replaceFirst("<svg ", Matcher.quoteReplacement("<svg alt=\"" + words + "\" "));
+        return figure.replaceFirst("<svg ", Matcher.quoteReplacement("<svg alt=\"" + words + "\" "));
     }
 
     private static List<Map<String, Object>> revisions(DocumentContent content) {

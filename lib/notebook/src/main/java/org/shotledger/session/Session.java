@@ -2,8 +2,10 @@ package org.shotledger.session;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import org.shotledger.display.Displayable;
 import org.shotledger.document.CustomerDocument;
+import org.shotledger.document.Part;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.explore.Explorer;
 import org.shotledger.job.Job;
@@ -211,5 +213,19 @@ public final class Session {
      */
     public static CustomerDocument document(Plan plan, Issue issue) {
         return PlanDocument.of(plan, issue);
+    }
+
+    /**
+     * Some pages of the customer document of a plan.
+     *
+     * @param plan the plan
+     * @param issue for whom, which revision, in which units, and what came before
+     * @param pages which pages, with commas between them: decision, tuner, mechanic, track, reasons, ledger
+     * @return the document
+     * @throws IllegalArgumentException when a page is not known; the message lists them
+     */
+    public static CustomerDocument document(Plan plan, Issue issue, String pages) {
+        Set<Part> chosen = Part.read(pages);
+        return PlanDocument.of(plan, issue).pages(chosen);
     }
 }

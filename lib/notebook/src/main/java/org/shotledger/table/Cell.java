@@ -22,8 +22,10 @@ public sealed interface Cell {
      * @param value the value, SI; not-a-number is shown as a dash
      * @param kind what it measures
      * @param change whether it is a change, which is shown with its sign
+     * @param band how far it is known, SI, of either side; not-a-number where that is not told. No digit is shown that the band
+     *     leaves open: the band itself keeps two (JCGM 100, 7.2.6)
      */
-    record Figure(double value, QuantityKind kind, boolean change) implements Cell {
+    record Figure(double value, QuantityKind kind, boolean change, double band) implements Cell {
         /** Digits that may be added to those the trade reads, for figures that would else be shown as nothing. */
         private static final int MORE_DIGITS = 4;
 
@@ -38,6 +40,46 @@ public sealed interface Cell {
         }
 
         /**
+         * A quantity whose band is not told.
+         *
+         * @param value the value, SI; not-a-number is shown as a dash
+         * @param kind what it measures
+         * @param change whether it is a change, which is shown with its sign
+         */
+        public Figure(double value, QuantityKind kind, boolean change) {
+            this(value, kind, change, Double.NaN);
+        }
+
+        /** The number alone, for a column whose head has the unit. */
+        String number(UnitSystem system) {
+            return coarse(system) ? rounded(kind.shown(value, system), needed(system)) : kind.number(value, system);
+        }
+
+        private boolean banded() {
+            return Double.isFinite(band) && band > 0 && Double.isFinite(value);
+        }
+
+        /** Whether the band leaves open digits that the trade reads. */
+        private boolean coarse(UnitSystem system) {
+            String usual = kind.number(value, system);
+            int most = usual.indexOf('.') < 0 ? 0 : usual.length() - 1 - usual.indexOf('.');
+            return banded() && needed(system) < most;
+        }
+
+        /** Decimals that the two digits of the band need. */
+        private int needed(UnitSystem system) {
+            return Math.max(0, (int) (1 - Math.floor(Math.log10(shownBand(system)))));
+        }
+
+        private double shownBand(UnitSystem system) {
+            return Math.abs(kind.shown(value + band, system) - kind.shown(value, system));
+        }
+
+        private static String rounded(double value, int decimals) {
+            return String.format(Locale.ROOT, "%." + decimals + "f", value);
+        }
+
+        /**
          * The number with its unit.
          *
          * @param system the unit system
@@ -47,7 +89,9 @@ public sealed interface Cell {
             if (Double.isNaN(value)) {
                 return "-";
             }
-            String number = (change && value > 0 ? "+" : "") + digits(system);
+            String number = (change && value > 0 ? "+" : "")
+                    + (coarse(system) ? number(system) : digits(system))
+                    + (banded() ? " \u00b1 " + rounded(shownBand(system), needed(system)) : "");
             String unit = kind.unit(system);
             return unit.isEmpty() ? number : number + " " + Units.printed(unit);
         }

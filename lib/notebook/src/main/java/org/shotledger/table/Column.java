@@ -33,6 +33,23 @@ public final class Column<T> {
     }
 
     /**
+     * A column of quantities of one kind, none with a digit that its band leaves open.
+     *
+     * @param <T> what a row shows
+     * @param header what it holds, without the unit
+     * @param kind what it measures
+     * @param value the quantity, SI; not-a-number is shown as a dash
+     * @param band how far it is known, SI
+     * @return the column
+     */
+    public static <T> Column<T> column(
+            String header, QuantityKind kind, ToDoubleFunction<? super T> value, ToDoubleFunction<? super T> band) {
+        return new Column<>(
+                new Heading(header, kind, true),
+                row -> new Cell.Figure(value.applyAsDouble(row), kind, false, band.applyAsDouble(row)));
+    }
+
+    /**
      * A column of quantities of several kinds; each shows its own unit.
      *
      * @param <T> what a row shows

@@ -84,7 +84,7 @@ record Flat(List<Head> heads, List<List<Value>> rows) {
         }
         Cell.Figure figure = (Cell.Figure) cell;
         if (column.kind() != null) {
-            return figure.kind().number(figure.value(), system);
+            return figure.number(system);
         }
         String first = figure.full(systems.get(0));
         String second = figure.full(systems.get(systems.size() - 1));

@@ -6,12 +6,15 @@ import org.shotledger.display.Display;
 /** A listing as an HTML table: a caption, header cells with their scope, everything escaped. */
 final class HtmlForm {
     /** A table of no more lines is kept on one page. */
-    private static final int SHORT = 18;
+    private static final int SHORT = 12;
 
     /** Letters that a column of words has room for, about. */
     private static final int LINE = 26;
 
-    /** A table of more columns is set smaller, to fit the paper. */
+    /** Words of no more letters are not broken. */
+    private static final int UNBROKEN = 12;
+
+    /** A table of more columns is set closer, to fit the paper. */
     private static final int MANY = 6;
 
     private HtmlForm() {}
@@ -23,7 +26,9 @@ final class HtmlForm {
                 .append(flat.heads().size() > MANY ? " many" : "")
                 .append("\"><caption>")
                 .append(Display.escapeHtml(listing.caption()))
-                .append("</caption><thead><tr>");
+                .append("</caption>")
+                .append(Widths.of(flat))
+                .append("<thead><tr>");
         for (Flat.Head head : flat.heads()) {
             out.append("<th scope=\"col\"")
                     .append(align(head.figures()))
@@ -67,6 +72,10 @@ final class HtmlForm {
                         .append(Display.escapeHtml(part))
                         .append("</span> ");
             }
+        } else if (value.words().length() <= UNBROKEN) {
+            out.append("<span style=\"white-space:nowrap\">")
+                    .append(Display.escapeHtml(value.words()))
+                    .append("</span>");
         } else {
             out.append(Display.escapeHtml(value.words()));
         }

@@ -9,6 +9,7 @@ import java.util.stream.DoubleStream;
 import org.shotledger.boost.CompressorMap;
 import org.shotledger.boost.MapPoint;
 import org.shotledger.chart.BoostChart;
+import org.shotledger.chart.BudgetChart;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.CompressorMapChart;
 import org.shotledger.chart.MarginChart;
@@ -28,7 +29,7 @@ import org.shotledger.units.UnitSystem;
 
 /** Results as charts. */
 public final class Charts {
-    private static final int HEIGHT = 430;
+    private static final int HEIGHT = 250;
     private static final int NARROW_HEIGHT = 330;
 
     private Charts() {}
@@ -79,6 +80,32 @@ public final class Charts {
                 column(on, point -> powers(outcomes, point.rpm()).max().orElse(Double.NaN)),
                 target,
                 height);
+    }
+
+    /**
+     * The whole proposal in one picture.
+     *
+     * @param plan the plan
+     * @param height height of the drawing, pixels
+     * @param system the units
+     * @return the picture
+     */
+    static ChartPicture budget(Plan plan, int height, UnitSystem system) {
+        Setup setup = plan.setup();
+        List<OperatingPoint> speeds = plan.stated().armed().isEmpty()
+                ? plan.stated().off()
+                : plan.stated().armed();
+        double torque = plan.car().limits().crankTorque();
+        return new BudgetChart(
+                        power(plan.outcomes(), plan.target().wheelPower(), height),
+                        new PowerChart.Curve(
+                                column(speeds, OperatingPoint::rpm),
+                                column(speeds, at -> at.wheelPower() / at.crankTorque() * torque)),
+                        new PowerChart.Curve(
+                                column(speeds, OperatingPoint::rpm), column(speeds, OperatingPoint::gaugePressure)),
+                        setup.arming().rpmLow(),
+                        setup.arming().rpmHigh())
+                .picture(system);
     }
 
     private static DoubleStream powers(List<Outcome> outcomes, double rpm) {

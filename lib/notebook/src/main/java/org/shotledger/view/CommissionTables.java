@@ -110,11 +110,16 @@ public final class CommissionTables {
                     String.valueOf(++number),
                     line.stage().words(),
                     line.action(),
-                    line.expected().stream().map(CommissionTables::words).collect(Collectors.joining("; ")),
+                    expected(line),
                     line.stop(),
                     line.caution());
         }
         return rows.build();
+    }
+
+    /** Everything that must be seen after a line. */
+    static String expected(StartLine line) {
+        return line.expected().stream().map(CommissionTables::words).collect(Collectors.joining("; "));
     }
 
     private static String words(StartLine.Expected expected) {
@@ -240,7 +245,7 @@ public final class CommissionTables {
     }
 
     /** Lengths to a tenth: a hose that is rounded down is too short. */
-    private static String amount(JobItem item) {
+    static String amount(JobItem item) {
         return item.amountKind() == QuantityKind.ALTITUDE
                 ? WireList.length(item.amount())
                 : Both.of(item.amountKind(), item.amount());

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.shotledger.bottle.HeatedRest;
 import org.shotledger.bottle.HeaterTime;
 import org.shotledger.bottle.Passes.ScaleRow;
@@ -89,11 +90,21 @@ public final class DayViews {
      * @return one row a weight, from the full charge down
      */
     public static Listing scale(DayOutcome day) {
+        return scale(day, Integer.MAX_VALUE);
+    }
+
+    /** The same with so many rows at most, spread over all weights. */
+    static Listing scale(DayOutcome day, int most) {
+        int every = Math.max(1, (day.scale().size() + most - 1) / most);
+        List<ScaleRow> rows = IntStream.range(0, day.scale().size())
+                .filter(i -> i % every == 0)
+                .mapToObj(day.scale()::get)
+                .toList();
         double shell = day.runs().get(0).pass().start().bottle().wallMass();
         return Listing.of(
                 "From the scale to passes left, each begun at the start temperature; the shell is taken as "
                         + Both.of(MASS, shell) + ", weigh the empty bottle with its valve",
-                day.scale(),
+                rows,
                 column("On the scale", MASS, row -> shell + row.charge()),
                 column("Charge", MASS, ScaleRow::charge),
                 column("Whole passes left", COUNT, ScaleRow::passes),

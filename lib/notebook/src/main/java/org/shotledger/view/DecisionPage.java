@@ -1,61 +1,80 @@
 package org.shotledger.view;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.Locale;
 import java.util.stream.Collectors;
+import org.shotledger.confidence.Chance;
+import org.shotledger.confidence.Chances;
 import org.shotledger.document.Cautions;
 import org.shotledger.document.DocumentContent;
+import org.shotledger.document.Reference;
 import org.shotledger.document.Section;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.plan.Plan;
-import org.shotledger.risk.Faults;
 import org.shotledger.setup.Setup;
 import org.shotledger.sheet.Problem;
-import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
-/** The first page of the customer's document: what is asked and proposed, the closest limits, what it needs, the next step. */
+/** The first page of the customer's document: what is asked and proposed, how sure it is, what it needs, the next step. */
 final class DecisionPage {
-    /** A picture of this height leaves the page room for the rest. */
-    private static final int HEIGHT = 190;
+    /** A picture of this height leaves the page room for the rest, pixels. */
+    private static final int HEIGHT = 152;
 
     private static final int CLOSEST = 3;
+    private static final int MEASURED = 4;
+    private static final int UNUSUAL = 2;
 
     private DecisionPage() {}
 
-    static void write(DocumentContent.Builder builder, Plan plan, Optional<Faults> faults, UnitSystem charts) {
-        Listing.Builder rows = Listing.titled("In short").words("Point").words("What there is to say");
-        rows.row("Asked", asked(plan));
-        rows.row("Proposed", proposed(plan));
+    static void write(DocumentContent.Builder builder, Evidence found, UnitSystem units) {
+        Plan plan = found.plan();
+        builder.fact(Section.DECISION, "Asked", asked(plan));
+        builder.fact(Section.DECISION, "Proposed", proposed(plan));
+        builder.fact(Section.DECISION, "Chance", chance(found));
         List<Problem> unusual = plan.job().unusual();
         if (!unusual.isEmpty()) {
-            rows.row("Unusual in the sheet", said(unusual));
+            builder.fact(Section.DECISION, "Unusual in the sheet", said(unusual));
         }
-        rows.row("It needs", String.join("; ", needs(plan)) + ".");
-        rows.row("Next step", next(plan));
-        builder.rows(Section.DECISION, rows.build());
-        builder.picture(
+        var picture = Charts.budget(plan, HEIGHT, units);
+        builder.picture(Section.DECISION, picture);
+        builder.rows(
                 Section.DECISION,
-                Charts.power(plan.outcomes(), plan.target().wheelPower(), HEIGHT)
-                        .picture(charts));
-        builder.rows(Section.DECISION, LimitTables.rows("The " + CLOSEST + " closest limits", plan.closest(CLOSEST)));
-        faults.ifPresent(all -> builder.rows(Section.DECISION, FaultAdvice.uncaught(all)));
+                LimitTables.brief("The " + CLOSEST + " closest limits", plan.closest(CLOSEST), units));
+        builder.fact(Section.DECISION, "It needs", String.join("; ", needs(plan)) + ". " + parts(found));
+        builder.fact(Section.DECISION, "Still to be measured, the most worth first", toMeasure(found, units));
+        found.faults()
+                .map(FaultAdvice::sentences)
+                .filter(points -> !points.isEmpty())
+                .ifPresent(points -> {
+                    builder.fact(
+                            Section.DECISION,
+                            "What can still go wrong, and no fitted sensor ends in time",
+                            "all faults in " + Reference.to(Section.RISKS) + ".");
+                    builder.points(Section.DECISION, points);
+                });
+        builder.fact(Section.DECISION, "Cautions", cautions(plan));
+        builder.fact(Section.DECISION, "Next step", next(plan));
         if (burnsMethanol(plan)) {
             builder.points(Section.CAUTIONS, List.of(Cautions.METHANOL));
         }
     }
 
+    private static String cautions(Plan plan) {
+        return Cautions.SHORT + (burnsMethanol(plan) ? " " + Cautions.METHANOL : "");
+    }
+
     /** The unusual figures with their sentences; a page has room for a few. */
     private static String said(List<Problem> unusual) {
-        String some = unusual.stream().limit(CLOSEST).map(Problem::sentence).collect(Collectors.joining(" "));
-        return unusual.size() <= CLOSEST
+        String some = unusual.stream().limit(UNUSUAL).map(Problem::sentence).collect(Collectors.joining(" "));
+        return unusual.size() <= UNUSUAL
                 ? some
-                : some + " And " + (unusual.size() - CLOSEST) + " more: "
-                        + unusual.stream().skip(CLOSEST).map(Problem::field).collect(Collectors.joining(", ")) + ".";
+                : some + " And " + (unusual.size() - UNUSUAL) + " more: "
+                        + unusual.stream().skip(UNUSUAL).map(Problem::field).collect(Collectors.joining(", ")) + ".";
     }
 
     /** What is asked, in one sentence. */
@@ -91,7 +110,31 @@ final class DecisionPage {
                 + " for nitrous oxide and " + Both.of(QuantityKind.BORE, pair.fuelBore()) + " for its fuel";
     }
 
-    /** What must be there before this setup is run. */
+    /** How likely it is, with the bands of all that is not known; the verdict alone says what happens at the best figures. */
+    private static String chance(Evidence found) {
+        return found.chances()
+                .map(sure -> {
+                    Chances stated = sure.stated();
+                    return share(stated.both()) + " that the power is reached inside every limit in all "
+                            + found.plan().outcomes().size()
+                            + " cases, with everything that is not known drawn from its band ("
+                            + share(stated.reach()) + " to reach it, " + share(stated.keep())
+                            + " to keep every limit); the power lies between "
+                            + QuantityKind.POWER.number(stated.power().quantile(0.05), UnitSystem.US) + " and "
+                            + QuantityKind.POWER.text(stated.power().quantile(0.95), UnitSystem.US)
+                            + " nine times out of ten. The verdict above is that of the best figures.";
+                })
+                .orElse("not told: at the ends of what is not known the models have no answer for this car.");
+    }
+
+    /** Whole per cent: the draws carry no more. */
+    private static String share(Chance chance) {
+        double percent = 100 * chance.probability();
+        return percent < 1
+                ? "less than 1 %"
+                : percent > 99 ? "more than 99 %" : String.format(Locale.ROOT, "%.0f %%", percent);
+    }
+
     static List<String> needs(Plan plan) {
         List<String> needs = new ArrayList<>();
         Setup setup = plan.setup();
@@ -112,6 +155,49 @@ final class DecisionPage {
     private static String figures(Limit limit) {
         return Both.of(limit.kind(), limit.value()) + " against " + Both.of(limit.kind(), limit.bound())
                 + (limit.hard() ? "; " + limit.remedy() : "");
+    }
+
+    /** How much is to be bought, with the money where the sheet gives prices. */
+    private static String parts(Evidence found) {
+        var open = found.jobs().open();
+        if (open.isEmpty()) {
+            return "Every part of the job list is fitted.";
+        }
+        double cost = found.jobs().cost(open);
+        String money = cost > 0
+                ? ", " + Math.round(cost) + " " + found.jobs().currency() + " where the sheet gives a price ("
+                        + found.jobs().unpriced(open) + " have none)"
+                : "";
+        return "Of the job list " + open.size() + (open.size() == 1 ? " item is" : " items are") + " open" + money
+                + ": " + Reference.to(Section.MECHANIC) + ".";
+    }
+
+    /** A figure to be measured, and how much less the power is open afterwards, W. */
+    private record Worth(String what, double power) {}
+
+    private static String toMeasure(Evidence found, UnitSystem units) {
+        List<Worth> worth = new ArrayList<>();
+        found.advice().tests().stream()
+                .filter(test -> test.seconds() > 0)
+                .forEach(test -> worth.add(
+                        new Worth("flow test of the " + test.side().words(), test.powerNow() - test.powerAfter())));
+        found.plan()
+                .estimates()
+                .forEach(one -> worth.add(new Worth(
+                        one.path().replace('.', ' ').replace('-', ' '),
+                        Math.abs(one.power()) * found.plan().stated().power())));
+        worth.sort(Comparator.comparingDouble(Worth::power).reversed());
+        if (worth.isEmpty()) {
+            return "nothing that the sheet marks as estimated.";
+        }
+        String first = worth.stream()
+                .limit(MEASURED)
+                .map(one -> one.what()
+                        + (Double.isNaN(one.power()) ? "" : " (" + QuantityKind.POWER.text(one.power(), units) + ")"))
+                .collect(Collectors.joining(", "));
+        return first + (worth.size() > MEASURED ? " and " + (worth.size() - MEASURED) + " more" : "")
+                + "; in brackets how much one standard step of it moves the power. How: "
+                + Reference.to(Section.STEP_UP) + ".";
     }
 
     /** What to do now; a setup that breaks a limit is not run. */

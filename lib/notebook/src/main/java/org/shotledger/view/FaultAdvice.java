@@ -24,14 +24,27 @@ public final class FaultAdvice {
      * @return one row an answer; no row when everything is borne or caught
      */
     public static Listing uncaught(Faults faults) {
-        Map<String, List<FaultEffect>> byAdvice = faults.uncaught().stream()
-                .collect(Collectors.groupingBy(FaultAdvice::advice, LinkedHashMap::new, Collectors.toList()));
         Listing.Builder rows = Listing.titled("What no fitted sensor ends in time, and what to do")
                 .words("Fault")
                 .words("What to do");
-        byAdvice.forEach((advice, effects) ->
-                rows.row(effects.stream().map(e -> e.fault().name()).collect(Collectors.joining("; ")), advice));
+        byAdvice(faults).forEach((advice, effects) -> rows.row(names(effects), advice));
         return rows.build();
+    }
+
+    /** The same in sentences, for a page without room for a table. */
+    static List<String> sentences(Faults faults) {
+        return byAdvice(faults).entrySet().stream()
+                .map(one -> names(one.getValue()) + ": " + one.getKey())
+                .toList();
+    }
+
+    private static Map<String, List<FaultEffect>> byAdvice(Faults faults) {
+        return faults.uncaught().stream()
+                .collect(Collectors.groupingBy(FaultAdvice::advice, LinkedHashMap::new, Collectors.toList()));
+    }
+
+    private static String names(List<FaultEffect> effects) {
+        return effects.stream().map(effect -> effect.fault().name()).collect(Collectors.joining("; "));
     }
 
     /** What to do about one. */

@@ -48,17 +48,22 @@ public final class FlowTables {
                 rungs,
                 column("Jet", QuantityKind.BORE, FeedStudy.Rung::bore),
                 words("Chokes", rung -> choked(rung.limit())),
-                column("Flow", QuantityKind.MASS_FLOW, rung -> rung.flow().best()),
+                column("Flow", QuantityKind.MASS_FLOW, rung -> rung.flow().best(), FlowTables::band),
                 column(
                         "nine times out of ten from",
                         QuantityKind.MASS_FLOW,
-                        rung -> rung.flow().low()),
-                column("to", QuantityKind.MASS_FLOW, rung -> rung.flow().high()),
+                        rung -> rung.flow().low(),
+                        FlowTables::band),
+                column("to", QuantityKind.MASS_FLOW, rung -> rung.flow().high(), FlowTables::band),
                 words("Chokes at the ends of the band", rung -> {
                     boolean same = rung.limitLow().equals(rung.limit())
                             && rung.limitHigh().equals(rung.limit());
                     return same ? "the same" : choked(rung.limitLow()) + " to " + choked(rung.limitHigh());
                 }));
+    }
+
+    private static double band(FeedStudy.Rung rung) {
+        return (rung.flow().high() - rung.flow().low()) / 2;
     }
 
     private static String choked(String limit) {

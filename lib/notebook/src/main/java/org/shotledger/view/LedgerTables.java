@@ -4,13 +4,22 @@ import static org.shotledger.table.Column.column;
 import static org.shotledger.table.Column.words;
 
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.shotledger.ledger.Entry;
 import org.shotledger.ledger.Ledger;
+import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
 
 /** The ledger as tables. */
 public final class LedgerTables {
+    private static final int LONG = 40;
+    private static final int LETTERS = 26;
+
     private LedgerTables() {}
 
     /**
@@ -54,6 +63,70 @@ public final class LedgerTables {
                 words("Basis", Entry::basis),
                 words("Source", Entry::source),
                 words("Rests on", entry -> String.join(", ", entry.inputs())));
+    }
+
+    /**
+     * The ledger as an appendix on paper: fewer columns than {@link #of}, entries and repeated sources by number.
+     *
+     * @param ledger the ledger
+     * @return one row an entry
+     */
+    static Listing appendix(Ledger ledger) {
+        Map<String, Integer> numbers = new HashMap<>();
+        ledger.entries().forEach(entry -> numbers.put(entry.key(), numbers.size() + 1));
+        List<String> repeated = repeated(ledger);
+        Listing.Builder rows = Listing.titled("Every figure and where it comes from; numbers in the third column are"
+                        + " those of the rows it rests on")
+                .words("No. and figure")
+                .mixed("Value, standard uncertainty")
+                .words("Basis")
+                .words("Known as, source");
+        for (Entry entry : ledger.entries()) {
+            String on =
+                    entry.inputs().stream().map(key -> "" + numbers.get(key)).collect(Collectors.joining(", "));
+            rows.row(
+                    numbers.get(entry.key()) + " " + name(entry),
+                    new Cell.Figure(entry.value(), entry.kind(), false, entry.uncertainty()),
+                    entry.basis() + (on.isEmpty() ? "" : " [" + on + "]"),
+                    entry.provenance().words() + "; " + named(entry.source(), repeated));
+        }
+        return rows.build();
+    }
+
+    /**
+     * The sources that {@link #appendix} names by a letter.
+     *
+     * @param ledger the ledger
+     * @return one row a source; none when none stands there twice
+     */
+    static Listing letters(Ledger ledger) {
+        List<String> repeated = repeated(ledger);
+        Listing.Builder rows =
+                Listing.titled("Sources named by a letter").words("Letter").words("Source");
+        repeated.forEach(source -> rows.row(letter(repeated.indexOf(source)), source));
+        return rows.build();
+    }
+
+    /** Sources that are long enough and stand there often enough that a letter saves the reader something. */
+    private static List<String> repeated(Ledger ledger) {
+        return ledger.entries().stream()
+                .map(Entry::source)
+                .filter(source -> source.length() > LONG)
+                .collect(Collectors.groupingBy(source -> source, LinkedHashMap::new, Collectors.counting()))
+                .entrySet()
+                .stream()
+                .filter(source -> source.getValue() > 1)
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    private static String named(String source, List<String> repeated) {
+        return repeated.contains(source) ? "source " + letter(repeated.indexOf(source)) : source;
+    }
+
+    /** A to Z, then AA, AB and so on. */
+    private static String letter(int index) {
+        return (index < LETTERS ? "" : letter(index / LETTERS - 1)) + (char) ('A' + index % LETTERS);
     }
 
     private static String name(Entry entry) {

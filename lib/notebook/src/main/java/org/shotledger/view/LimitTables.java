@@ -5,12 +5,16 @@ import static org.shotledger.table.Column.verdict;
 import static org.shotledger.table.Column.words;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
 import org.shotledger.limits.Side;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
 
 /** Limits as tables. */
 public final class LimitTables {
@@ -58,14 +62,46 @@ public final class LimitTables {
                 "Where the bounds come from, and what happens beyond them",
                 closestFirst(limits),
                 words("Limit", Limit::name),
-                words("Bound known as", limit -> limit.provenance().words()),
-                words("Reason", Limit::reason),
+                words("Bound known as, and why", limit -> limit.provenance().words() + ": " + limit.reason()),
                 words("Beyond it", Limit::consequence),
-                words("Bound moved by", LimitTables::moved));
+                words("Moved by", LimitTables::moved));
     }
 
     private static String moved(Limit limit) {
-        return limit.hard() ? "nobody: " + limit.remedy() : "the builder";
+        return limit.hard() ? "nobody" : "the builder";
+    }
+
+    /**
+     * What to do about the limits that are not to be moved.
+     *
+     * @param limits the limits
+     * @return one sentence for each remedy, with the limits it belongs to; none when the builder set every bound
+     */
+    static List<String> hard(Limits limits) {
+        Map<String, List<String>> byRemedy = limits.all().stream()
+                .filter(Limit::hard)
+                .collect(Collectors.groupingBy(
+                        Limit::remedy, LinkedHashMap::new, Collectors.mapping(Limit::name, Collectors.toList())));
+        return byRemedy.entrySet().stream()
+                .map(one -> "Moved by nobody (" + one.getKey() + "): "
+                        + one.getValue().stream().distinct().collect(Collectors.joining(", ")) + ".")
+                .toList();
+    }
+
+    /** Limits in as few columns as a page of facts has room for. */
+    static Listing brief(String caption, List<Limit> limits, UnitSystem system) {
+        return Listing.of(
+                caption,
+                limits,
+                words("Limit", Limit::name),
+                words("Stands at", limit -> limit.kind().text(limit.value(), system)),
+                words(
+                        "Must be",
+                        limit -> (limit.side() == Side.AT_MOST ? "at most " : "at least ")
+                                + limit.kind().text(limit.bound(), system)),
+                column("Left", QuantityKind.FRACTION, Limit::relativeMargin),
+                verdict("Verdict", Limit::verdict),
+                words("Case and place", limit -> limit.caseName() + ": " + limit.place()));
     }
 
     private static List<Limit> closestFirst(Limits limits) {

@@ -1,5 +1,6 @@
 package org.shotledger.view;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.shotledger.table.Listing;
@@ -24,6 +25,22 @@ public final class PinTables {
      * @return one row a signal, in the order of the sheet
      */
     public static Listing of(PinPlan plan) {
+        return listing(plan, plan.placements(), "");
+    }
+
+    /** What purchases change, told from the plan without them. */
+    static Listing changes(PinPlan before, PinPlan after) {
+        List<PinPlacement> moved = after.placements().stream()
+                .filter(one -> before.placements().stream()
+                        .noneMatch(
+                                was -> was.signal().name().equals(one.signal().name())
+                                        && where(was).equals(where(one))
+                                        && was.why().equals(one.why())))
+                .toList();
+        return listing(after, moved, "; what is not listed stays as above");
+    }
+
+    private static Listing listing(PinPlan plan, List<PinPlacement> placements, String besides) {
         String bought = plan.price() > 0
                         || plan.placements().stream().anyMatch(p -> p.option().isPresent())
                 ? ", with the cheapest purchases (" + price(plan.price()) + ")"
@@ -31,13 +48,14 @@ public final class PinTables {
         Listing.Builder rows = Listing.titled("Signals on the controller's free pins" + bought
                         + (plan.proven()
                                 ? "; every way was weighed, none is better"
-                                : "; the search was cut off, not proven best"))
+                                : "; the search was cut off, not proven best")
+                        + besides)
                 .words("Signal")
                 .words("Need")
                 .words("Asks for")
                 .words("Pin")
                 .words("Why");
-        for (PinPlacement one : plan.placements()) {
+        for (PinPlacement one : placements) {
             rows.row(
                     one.signal().name(), one.signal().importance().words(), kinds(one.signal()), where(one), one.why());
         }

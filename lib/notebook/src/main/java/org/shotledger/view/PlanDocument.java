@@ -2,10 +2,12 @@ package org.shotledger.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import org.shotledger.chart.ChartPicture;
 import org.shotledger.document.Cautions;
 import org.shotledger.document.CustomerDocument;
 import org.shotledger.document.DocumentContent;
+import org.shotledger.document.Progress;
+import org.shotledger.document.Reference;
 import org.shotledger.document.Revision;
 import org.shotledger.document.Section;
 import org.shotledger.evaluate.DayOutcome;
@@ -13,11 +15,8 @@ import org.shotledger.evaluate.PassOutcome;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
 import org.shotledger.plan.Plan;
-import org.shotledger.risk.Drift;
-import org.shotledger.risk.Faults;
-import org.shotledger.risk.TimeToDamage;
 import org.shotledger.spread.Supply;
-import org.shotledger.stepup.StepUp;
+import org.shotledger.table.Shown;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
@@ -26,13 +25,13 @@ public final class PlanDocument {
     private PlanDocument() {}
 
     /**
-     * The document of a plan, with charts in US units and without a revision.
+     * The document of a plan, in US units and without a revision.
      *
      * @param plan the plan
      * @return the document
      */
     public static CustomerDocument of(Plan plan) {
-        return CustomerDocument.of(content(plan, UnitSystem.US).build());
+        return CustomerDocument.of(content(plan, UnitSystem.US, Progress.NONE).build());
     }
 
     /**
@@ -43,7 +42,21 @@ public final class PlanDocument {
      * @return the document
      */
     public static CustomerDocument of(Plan plan, Issue issue) {
-        DocumentContent.Builder builder = content(plan, issue.charts()).between(issue.customer(), issue.author());
+        return of(plan, issue, Progress.NONE);
+    }
+
+    /**
+     * An issue of the document of a plan, with word of how far it is.
+     *
+     * @param plan the plan
+     * @param issue for whom, which revision, in which units, and what came before
+     * @param progress hears what begins
+     * @return the document
+     * @throws java.util.concurrent.CancellationException when the thread was interrupted
+     */
+    public static CustomerDocument of(Plan plan, Issue issue, Progress progress) {
+        DocumentContent.Builder builder =
+                content(plan, issue.charts(), progress).between(issue.customer(), issue.author());
         List<String> told = new ArrayList<>(issue.reasons());
         issue.previous().ifPresent(before -> {
             told.addAll(Changes.sentences(before, plan));
@@ -59,32 +72,38 @@ public final class PlanDocument {
      * The content of that document, for those who want to add to it.
      *
      * @param plan the plan
-     * @param charts units of the charts; tables show both systems
+     * @param units units of charts and tables; what is set by hand shows both
+     * @param progress hears what begins
      * @return a builder that already holds every section the plan can fill
+     * @throws java.util.concurrent.CancellationException when the thread was interrupted
      */
-    public static DocumentContent.Builder content(Plan plan, UnitSystem charts) {
-        DocumentContent.Builder builder =
-                DocumentContent.titled("A power plan for " + plan.job().name(), plan.verdict(), summary(plan));
+    public static DocumentContent.Builder content(Plan plan, UnitSystem units, Progress progress) {
+        DocumentContent.Builder builder = DocumentContent.titled(
+                        "A power plan for " + plan.job().name(), plan.verdict(), summary(plan))
+                .in(units == UnitSystem.US ? Shown.US : Shown.SI);
         if (plan.car().invented()) {
             builder.notice("Invented data for a demonstration; not a real car or part.");
         }
-        Optional<Drift> drift = plan.setup().jets().map(jets -> Drift.of(plan));
-        Optional<Faults> faults = drift.map(d -> Faults.of(plan, d, TimeToDamage.USUAL));
-        DecisionPage.write(builder, plan, faults, charts);
+        Evidence found = Evidence.of(plan, progress);
+        DecisionPage.write(builder, found, units);
+        Cards.write(builder, found, units);
         builder.say(Section.TARGET, DecisionPage.asked(plan));
         builder.rows(Section.TARGET, OutcomeTables.cases(plan.job().cases()));
-        setup(builder, plan, charts);
-        limits(builder, plan, charts);
-        outcomes(builder, plan, charts);
-        pass(builder, plan, charts);
-        alternatives(builder, plan, charts);
-        if (faults.isPresent()) {
-            RiskSection.write(builder, faults.get(), drift.get(), charts);
-            StepUpSection.flowTests(builder, plan);
-            StepUpSection.write(builder, StepUp.of(plan), charts);
-        }
-        WiringSection.write(builder, plan);
-        builder.rows(Section.REASONING, LedgerTables.of(plan.ledger()));
+        setup(builder, plan, units);
+        limits(builder, plan, units);
+        outcomes(builder, plan, units);
+        pass(builder, plan, units);
+        alternatives(builder, plan, units);
+        found.faults()
+                .ifPresent(faults ->
+                        RiskSection.write(builder, faults, found.drift().orElseThrow(), units));
+        found.stepUp().ifPresent(steps -> {
+            StepUpSection.flowTests(builder, found.advice());
+            StepUpSection.write(builder, steps, units);
+        });
+        WiringSection.write(builder, plan, units);
+        builder.rows(Section.REASONING, LedgerTables.appendix(plan.ledger()));
+        builder.rows(Section.REASONING, LedgerTables.letters(plan.ledger()));
         Sources.write(builder, plan);
         return builder.signedBy("engine builder", "customer");
     }
@@ -104,13 +123,15 @@ public final class PlanDocument {
     }
 
     private static void setup(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
+        ChartPicture boost = Charts.boost(plan, charts);
         builder.say(
                 Section.SETUP,
-                "Everything that is set by hand, and nothing that is calculated; every figure that follows is worked"
-                        + " out for it.");
-        builder.rows(Section.SETUP, SetupTables.of(plan.setup()));
-        builder.rows(Section.SETUP, SetupTables.boost(plan.setup()));
-        builder.picture(Section.SETUP, Charts.boost(plan, charts));
+                "Everything that is set by hand stands on the cards, in both units: " + Reference.to(Section.TUNER)
+                        + ", "
+                        + Reference.to(Section.MECHANIC) + ", " + Reference.to(Section.TRACK)
+                        + ". Every figure that follows is worked out for it; " + Reference.to(boost)
+                        + " shows the boost table.");
+        builder.picture(Section.SETUP, boost);
         if (plan.setup().jets().isPresent()) {
             builder.picture(Section.SETUP, FlowCharts.overBottlePressure(plan.stated(), charts));
             builder.say(
@@ -141,9 +162,12 @@ public final class PlanDocument {
 
     private static void limits(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
         builder.say(Section.LIMITS, plan.verdictLine());
-        builder.picture(Section.LIMITS, Charts.of(plan.limits(), charts));
+        ChartPicture margins = Charts.of(plan.limits(), charts);
+        builder.say(Section.LIMITS, "The closest limits as bars: " + Reference.to(margins) + ".");
         builder.rows(Section.LIMITS, LimitTables.of(plan.limits()));
+        builder.picture(Section.LIMITS, margins);
         builder.rows(Section.LIMITS, LimitTables.reasons(plan.limits()));
+        builder.points(Section.LIMITS, LimitTables.hard(plan.limits()));
         List<String> risks = plan.limits().all().stream()
                 .filter(limit -> limit.verdict() != Verdict.HOLDS)
                 .map(limit -> limit.name() + " is " + limit.verdict().word() + " in the case '" + limit.caseName()
@@ -160,12 +184,12 @@ public final class PlanDocument {
                 "One setup, " + plan.outcomes().size()
                         + " cases; the first is that of the target, and the verdict is the worst.");
         builder.rows(Section.OUTCOMES, OutcomeTables.outcomes(plan.outcomes()));
+        builder.picture(Section.OUTCOMES, Charts.map(plan.stated(), charts));
         builder.rows(Section.OUTCOMES, OutcomeTables.of(plan.stated()));
         String cold = ColdChargeNotes.of(plan.outcomes());
         if (!cold.isEmpty()) {
             builder.say(Section.OUTCOMES, cold);
         }
-        builder.picture(Section.OUTCOMES, Charts.map(plan.stated(), charts));
         if (plan.setup().jets().isPresent()) {
             builder.picture(Section.OUTCOMES, EngineCharts.cylinder(plan.stated(), charts));
         }
@@ -178,12 +202,12 @@ public final class PlanDocument {
         PassOutcome pass = plan.stated().pass().get();
         builder.say(Section.PASS, passes(plan, pass));
         builder.picture(Section.PASS, Charts.of(pass, plan.car().limits().bottlePressureLow(), charts));
+        builder.rows(Section.PASS, OutcomeTables.of(pass));
         builder.picture(Section.PASS, Charts.mixture(plan, charts));
+        builder.rows(Section.PASS, BottleViews.filling(plan));
         List<PassOutcome> passes = plan.passes();
         builder.picture(Section.PASS, DayCharts.mixture(passes, charts));
         builder.picture(Section.PASS, DayCharts.power(passes, charts));
-        builder.rows(Section.PASS, OutcomeTables.of(pass));
-        builder.rows(Section.PASS, BottleViews.filling(plan));
         builder.points(Section.PASS, BottleViews.warnings(plan));
         plan.day().ifPresent(day -> day(builder, plan, day));
     }
@@ -214,7 +238,7 @@ public final class PlanDocument {
         if (plan.alternatives().isEmpty()) {
             return;
         }
-        builder.picture(Section.ALTERNATIVES, Charts.alternatives(plan, charts));
         builder.rows(Section.ALTERNATIVES, PlanTables.alternatives(plan.alternatives()));
+        builder.picture(Section.ALTERNATIVES, Charts.alternatives(plan, charts));
     }
 }

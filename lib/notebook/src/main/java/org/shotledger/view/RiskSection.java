@@ -16,9 +16,9 @@ final class RiskSection {
                 Section.RISKS,
                 "Each fault changes one thing of this car or setup and evaluates it anew. How long an engine bears a"
                         + " broken limit is common practice, no source: treat every such time as a guess.");
-        builder.picture(Section.RISKS, RiskCharts.of(faults, charts));
         builder.rows(Section.RISKS, RiskTables.effects(faults));
         builder.rows(Section.RISKS, RiskTables.catches(faults));
+        builder.picture(Section.RISKS, RiskCharts.of(faults, charts));
         builder.rows(Section.RISKS, RiskTables.of(faults.leak()));
         builder.rows(Section.RISKS, RiskTables.of(faults.arming()));
         builder.rows(Section.RISKS, RiskTables.reasons(faults.arming()));

@@ -1,8 +1,13 @@
 package org.shotledger.view;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.shotledger.display.Units;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
 import org.shotledger.wiring.ErrorBar;
 import org.shotledger.wiring.Sensor;
 import org.shotledger.wiring.SensorInput;
@@ -10,6 +15,9 @@ import org.shotledger.wiring.Wiring;
 
 /** Sensors as tables: what to enter, and how far a shown value may lie off. */
 public final class SensorTables {
+    /** Points that stand beside each other on a page in letters of nine points. */
+    private static final int WIDE = 13;
+
     private SensorTables() {}
 
     /**
@@ -28,6 +36,45 @@ public final class SensorTables {
             rows.row(point.value(), WiringTables.output(sensor, point.output()));
         }
         return rows.build();
+    }
+
+    /** The same figures across the page, for a document that holds the tables of many sensors. */
+    static List<Listing> across(SensorInput input, UnitSystem system) {
+        Sensor sensor = input.sensor();
+        List<Sensor.Point> points = input.table().points();
+        List<Listing> tables = new ArrayList<>();
+        for (int from = 0; from < points.size(); from += WIDE) {
+            List<Sensor.Point> some = points.subList(from, Math.min(points.size(), from + WIDE));
+            Listing.Builder rows = Listing.titled(
+                    from > 0
+                            ? sensor.name() + ", further"
+                            : "To enter: " + sensor.name() + ", " + spacing(input) + ", at most "
+                                    + Both.of(
+                                            difference(sensor.kind()),
+                                            input.table().error()) + " off between them");
+            String unit = sensor.kind().unit(system);
+            rows.words(measured(sensor.kind()) + (unit.isEmpty() ? "" : ", " + Units.printed(unit)));
+            some.forEach(point -> rows.words(sensor.kind().number(point.value(), system)));
+            rows.row(outputs(sensor, some));
+            tables.add(rows.build());
+        }
+        return tables;
+    }
+
+    /** The outputs with their unit in front where they all have the same. */
+    private static Object[] outputs(Sensor sensor, List<Sensor.Point> points) {
+        List<String> full = points.stream()
+                .map(point -> WiringTables.output(sensor, point.output()))
+                .toList();
+        List<String> units = full.stream()
+                .map(one -> one.substring(one.indexOf(' ') + 1))
+                .distinct()
+                .toList();
+        boolean same = units.size() == 1;
+        return Stream.concat(
+                        Stream.of(same ? "Output, " + units.get(0) : "Output"),
+                        full.stream().map(one -> same ? one.substring(0, one.indexOf(' ')) : one))
+                .toArray();
     }
 
     private static String spacing(SensorInput input) {

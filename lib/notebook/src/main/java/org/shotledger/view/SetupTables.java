@@ -12,19 +12,25 @@ import static org.shotledger.units.QuantityKind.ROTATION;
 import static org.shotledger.units.QuantityKind.TEMPERATURE;
 import static org.shotledger.units.QuantityKind.TIME;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.shotledger.display.Units;
 import org.shotledger.setup.BoostTable;
 import org.shotledger.setup.Setup;
 import org.shotledger.supply.Regulator;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitSystem;
 
 /** Everything that is set by hand before a pass. */
 public final class SetupTables {
+    /** Engine speeds that stand beside each other on a page in letters of nine points. */
+    private static final int WIDE = 16;
+
     private SetupTables() {}
 
     /**
@@ -34,7 +40,35 @@ public final class SetupTables {
      * @return one row a setting
      */
     public static Listing of(Setup setup) {
-        Rows rows = new Rows();
+        Rows rows = new Rows("Settings");
+        fitted(rows, setup);
+        entered(rows, setup);
+        filled(rows, setup);
+        return rows.listing.build();
+    }
+
+    /** What is fitted and set with a wrench. */
+    static Listing fitted(Setup setup) {
+        Rows rows = new Rows("Jets and fuel pressures");
+        fitted(rows, setup);
+        return rows.listing.build();
+    }
+
+    /** What is entered into the controller. */
+    static Listing entered(Setup setup) {
+        Rows rows = new Rows("Entered into the controller");
+        entered(rows, setup);
+        return rows.listing.build();
+    }
+
+    /** What is filled and warmed. */
+    static Listing filled(Setup setup) {
+        Rows rows = new Rows("Bottle and passes");
+        filled(rows, setup);
+        return rows.listing.build();
+    }
+
+    private static void fitted(Rows rows, Setup setup) {
         setup.jets()
                 .ifPresentOrElse(
                         jets -> rows.add(
@@ -55,8 +89,11 @@ public final class SetupTables {
                                 "nitrous fuel",
                                 "from the main rail",
                                 "its pressure is the main fuel's: one regulator for both"));
-        rows.regulator("main fuel pressure", setup.mainRegulator())
-                .add("mixture of the main fuel", setup.mixture(), RATIO, "lambda on the air alone, nitrous on or off")
+        rows.regulator("main fuel pressure", setup.mainRegulator());
+    }
+
+    private static void entered(Rows rows, Setup setup) {
+        rows.add("mixture of the main fuel", setup.mixture(), RATIO, "lambda on the air alone, nitrous on or off")
                 .add(
                         "spark retard while the nitrous flows",
                         setup.retard(),
@@ -76,8 +113,11 @@ public final class SetupTables {
                         "boost allowed above its target at opening",
                         setup.boost().tolerance(),
                         PRESSURE_DIFFERENCE,
-                        "more is a reason not to open")
-                .add("bottle charge, by mass", setup.bottle().charge(), MASS, "on a scale, never by pressure")
+                        "more is a reason not to open");
+    }
+
+    private static void filled(Rows rows, Setup setup) {
+        rows.add("bottle charge, by mass", setup.bottle().charge(), MASS, "on a scale, never by pressure")
                 .add(
                         "bottle temperature at the start",
                         setup.bottle().startTemperature(),
@@ -85,7 +125,45 @@ public final class SetupTables {
                         "heater with a thermostat; never a flame")
                 .add("passes on one filling", setup.passes().count(), COUNT, "")
                 .add("time under nitrous in each", setup.passes().seconds(), TIME, "");
-        return rows.listing.build();
+    }
+
+    /**
+     * Boost over engine speed across the page, in both units: the same figures as {@link #boost}.
+     *
+     * @param setup what is set
+     * @return one table for each so many engine speeds as a page is wide
+     */
+    static List<Listing> across(Setup setup) {
+        List<Double> speeds = speeds(setup);
+        int tables = (speeds.size() + WIDE - 1) / WIDE;
+        int each = (speeds.size() + tables - 1) / tables;
+        List<Listing> across = new ArrayList<>();
+        for (int from = 0; from < speeds.size(); from += each) {
+            across.add(across(setup, speeds.subList(from, Math.min(speeds.size(), from + each)), from > 0));
+        }
+        return across;
+    }
+
+    private static Listing across(Setup setup, List<Double> speeds, boolean further) {
+        Listing.Builder rows = Listing.titled(
+                        further
+                                ? "Boost over engine speed, further"
+                                : "Boost over engine speed (rpm); between two of them in a straight line")
+                .words("Nitrous");
+        speeds.forEach(rpm -> rows.words(ROTATION.number(rpm, UnitSystem.US)));
+        for (UnitSystem system : List.of(UnitSystem.US, UnitSystem.SI)) {
+            rows.row(line("off", setup.boost().off(), speeds, system));
+            rows.row(line("armed", setup.boost().armed(), speeds, system));
+        }
+        return rows.build();
+    }
+
+    private static Object[] line(String name, BoostTable table, List<Double> speeds, UnitSystem system) {
+        String unit = Units.printed(GAUGE_PRESSURE.unit(system)).replace(" gauge", "");
+        return Stream.concat(
+                        Stream.of(name + ", " + unit),
+                        speeds.stream().map(rpm -> GAUGE_PRESSURE.number(table.at(rpm), system)))
+                .toArray();
     }
 
     /**
@@ -115,8 +193,11 @@ public final class SetupTables {
 
     /** Collects rows of several kinds. */
     private static final class Rows {
-        private final Listing.Builder listing =
-                Listing.titled("Settings").words("Setting").mixed("Value").words("Mind");
+        private final Listing.Builder listing;
+
+        Rows(String caption) {
+            listing = Listing.titled(caption).words("Setting").mixed("Value").words("Mind");
+        }
 
         Rows add(String name, double value, QuantityKind kind, String mind) {
             listing.row(name, new Cell.Figure(value, kind), mind);

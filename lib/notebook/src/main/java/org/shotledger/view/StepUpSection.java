@@ -4,8 +4,6 @@ import org.shotledger.confidence.FlowTestAdvice;
 import org.shotledger.document.Cautions;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
-import org.shotledger.plan.Plan;
-import org.shotledger.stepup.Shot;
 import org.shotledger.stepup.StepUp;
 import org.shotledger.units.UnitSystem;
 
@@ -14,8 +12,7 @@ final class StepUpSection {
     private StepUpSection() {}
 
     /** Before the first shot: the flow tests that would tell most, with their cautions. */
-    static void flowTests(DocumentContent.Builder builder, Plan plan) {
-        FlowTestAdvice advice = FlowTestAdvice.of(plan);
+    static void flowTests(DocumentContent.Builder builder, FlowTestAdvice advice) {
         if (advice.tests().isEmpty()) {
             return;
         }
@@ -25,11 +22,13 @@ final class StepUpSection {
     }
 
     static void write(DocumentContent.Builder builder, StepUp plan, UnitSystem charts) {
-        builder.picture(Section.STEP_UP, DeliveryCharts.of(plan, charts));
         builder.rows(Section.STEP_UP, StepUpTables.of(plan));
         builder.rows(Section.STEP_UP, StepUpTables.sparks(plan));
-        for (Shot shot : plan.shots()) {
-            builder.rows(Section.STEP_UP, StepUpTables.of(shot));
+        builder.picture(Section.STEP_UP, DeliveryCharts.of(plan, charts));
+        plan.shots().stream().limit(1).forEach(shot -> builder.rows(Section.STEP_UP, StepUpTables.of(shot)));
+        if (plan.shots().size() > 1) {
+            builder.rows(Section.STEP_UP, StepUpTables.changes(plan, charts));
+            builder.points(Section.STEP_UP, StepUpTables.otherwise(plan));
         }
         builder.say(Section.STEP_UP, Cautions.SHORT);
         builder.points(Section.STEP_UP, StepUp.CHECKS);

@@ -3,6 +3,7 @@ package org.shotledger.view;
 import java.util.Locale;
 import java.util.Optional;
 import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.limits.Verdict;
 import org.shotledger.pass.PassMark;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
@@ -140,7 +141,24 @@ public final class TrackTables {
      * @return one row a line
      */
     public static Listing of(TrackCard card) {
-        Listing.Builder rows = Listing.titled("Track card")
+        Listing.Builder rows = day("Track card", card);
+        for (TrackCard.Left left : card.left()) {
+            rows.row(
+                    "passes left with " + Both.of(QuantityKind.MASS, left.charge()) + " on the scale",
+                    new Cell.Figure(left.passes(), QuantityKind.RATIO),
+                    new Cell.Text(""),
+                    "tare off");
+        }
+        return rows.build();
+    }
+
+    /** The day alone, where the scale has a table of its own. */
+    static Listing weather(TrackCard card) {
+        return day("The day, and an hour hotter", card).build();
+    }
+
+    private static Listing.Builder day(String caption, TrackCard card) {
+        Listing.Builder rows = Listing.titled(caption)
                 .words("What")
                 .mixed("Now")
                 .mixed("Hotter by 10 \u00b0C (18 \u00b0F)")
@@ -183,14 +201,7 @@ public final class TrackTables {
                 lambda(hot.strongest()),
                 QuantityKind.RATIO,
                 "at the speed of most power");
-        for (TrackCard.Left left : card.left()) {
-            rows.row(
-                    "passes left with " + Both.of(QuantityKind.MASS, left.charge()) + " on the scale",
-                    new Cell.Figure(left.passes(), QuantityKind.RATIO),
-                    new Cell.Text(""),
-                    "tare off");
-        }
-        return rows.build();
+        return rows;
     }
 
     private static double lambda(Optional<OperatingPoint> point) {
@@ -211,7 +222,8 @@ public final class TrackTables {
     public static String hotter(TrackCard card) {
         var limits = card.hotter().limits();
         var first = limits.first();
-        return "Hotter by 10 \u00b0C the same setup " + limits.verdict().word()
+        return "Hotter by 10 \u00b0C the same setup " + (limits.verdict() == Verdict.HOLDS ? "" : "is ")
+                + limits.verdict().word()
                 + first.map(l -> ", the closest is " + l.name()
                                 + String.format(Locale.ROOT, " with %.1f %% ", Math.abs(100 * l.relativeMargin()))
                                 + (l.relativeMargin() >= 0 ? "left" : "beyond its bound") + ".")

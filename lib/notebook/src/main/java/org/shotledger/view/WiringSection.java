@@ -18,7 +18,7 @@ final class WiringSection {
 
     private WiringSection() {}
 
-    static void write(DocumentContent.Builder builder, Plan plan) {
+    static void write(DocumentContent.Builder builder, Plan plan, UnitSystem units) {
         if (plan.car().wiring().isEmpty()) {
             builder.say(
                     Section.WIRING,
@@ -53,13 +53,15 @@ final class WiringSection {
         Listing remedies = PinTables.remedies(wiring.pinTask());
         if (!remedies.isEmpty()) {
             builder.rows(Section.WIRING, remedies);
-            builder.rows(Section.WIRING, PinTables.of(wiring.pinTask().cheapest(Importance.COULD)));
+            builder.rows(
+                    Section.WIRING,
+                    PinTables.changes(wiring.pins(), wiring.pinTask().cheapest(Importance.COULD)));
         }
         wiring.safety().ifPresent(chain -> builder.rows(Section.WIRING, PinTables.of(chain)));
         builder.rows(Section.WIRING, WiringTables.checks(wiring));
         builder.rows(Section.WIRING, SensorTables.errors(wiring));
         for (SensorInput input : wiring.inputs()) {
-            builder.rows(Section.WIRING, SensorTables.of(input));
+            SensorTables.across(input, units).forEach(table -> builder.rows(Section.WIRING, table));
             builder.say(
                     Section.WIRING,
                     "Law: " + input.sensor().law() + ". " + input.sensor().faults());

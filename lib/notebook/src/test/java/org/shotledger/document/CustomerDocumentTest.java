@@ -56,7 +56,7 @@ class CustomerDocumentTest {
     @Test
     void sectionsStandInTheOrderOfReading() {
         int last = -1;
-        for (Section section : Section.values()) {
+        for (Section section : SampleDocument.content().sections().keySet()) {
             int at = html.indexOf("<section id=\"" + section.anchor() + "\"");
             assertTrue(at > last, section.heading());
             last = at;

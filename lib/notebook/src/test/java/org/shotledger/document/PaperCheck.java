@@ -23,10 +23,10 @@ import org.apache.pdfbox.util.Matrix;
 /** Looks for what a page edge or a margin spoils: rows cut in two, letters beyond the margins, which are clipped there. */
 public final class PaperCheck {
     /** Margins of the style sheet, mm. */
-    private static final double TOP = 18;
+    private static final double TOP = 15;
 
-    private static final double SIDE = 16;
-    private static final double BOTTOM = 20;
+    private static final double SIDE = 14;
+    private static final double BOTTOM = 15;
 
     private static final double POINTS_PER_MM = 72 / 25.4;
 
@@ -134,13 +134,39 @@ public final class PaperCheck {
                 letters.getText(document);
                 String foot = "Estimates, to be proven in small steps" + "page " + page + " of "
                         + document.getNumberOfPages();
-                String beyond = letters.beyond.toString().replace(foot, "").strip();
+                // what stands above every sheet is set first
+                String beyond = letters.beyond
+                        .toString()
+                        .replaceFirst("(?s)^.*?(?=" + foot + ")", "")
+                        .replace(foot, "")
+                        .strip();
                 if (!beyond.isEmpty()) {
                     found.add("page " + page + ": " + beyond.substring(0, Math.min(60, beyond.length())));
                 }
             }
             return found;
         }
+    }
+
+    /**
+     * The smallest letters, of text and of drawings.
+     *
+     * @param pdf the file
+     * @return their size, points; infinite without any
+     * @throws IOException when the file cannot be read
+     */
+    public static double leastLetters(byte[] pdf) throws IOException {
+        double[] least = {Double.POSITIVE_INFINITY};
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition text) {
+                    Matrix at = text.getTextMatrix();
+                    least[0] = Math.min(least[0], Math.hypot(at.getShearY(), at.getScaleY()));
+                }
+            }.getText(document);
+        }
+        return least[0];
     }
 
     /** Gathers the letters that do not stand within the margins. */

@@ -31,10 +31,11 @@ class DemoDocumentTest {
     }
 
     @Test
-    void theFirstPageHoldsTheDecisionAndEveryCaution() throws Exception {
+    void theFirstPageHoldsTheDecisionAndTheSecondEveryCaution() throws Exception {
         String first = PaperCheck.page(letter, 0);
         assertTrue(first.contains("Next step") && first.contains("Closed courses only"), first);
-        assertTrue(first.contains("not this document"), "the last caution");
+        assertTrue(first.contains("Read and agreed"), first);
+        assertTrue(PaperCheck.page(letter, 1).contains("not this document"), "the last caution");
     }
 
     // the sample of every kind of block is held against the standards on both papers; the whole takes a million checks

@@ -49,7 +49,7 @@ class PlanViewsTest {
         PLAN.limits()
                 .all()
                 .forEach(limit -> assertEquals(
-                        limit.hard(), Demo.cell(reasons, limit.name(), 4).startsWith("nobody"), limit.name()));
+                        limit.hard(), Demo.cell(reasons, limit.name(), 3).startsWith("nobody"), limit.name()));
         assertTrue(PLAN.limits().all().stream().anyMatch(limit -> limit.hard()), "there is one");
     }
 
