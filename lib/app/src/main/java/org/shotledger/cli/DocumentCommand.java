@@ -3,6 +3,7 @@ package org.shotledger.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Locale;
@@ -99,7 +100,9 @@ final class DocumentCommand implements Callable<Integer> {
         }
         try {
             Plan plan = Plan.find(Job.load(Folders.fromCommandLine(job)));
-            Issue issue = Issue.first(revision, date == null ? LocalDate.now().toString() : date)
+            Issue issue = Issue.first(
+                            revision,
+                            date == null ? LocalDate.now(ZoneId.systemDefault()).toString() : date)
                     .between(customer, author)
                     .in(system);
             Progress progress = (what, done, of) -> err.println(done + " of " + of + " done; now " + what);

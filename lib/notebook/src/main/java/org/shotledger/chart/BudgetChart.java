@@ -30,6 +30,7 @@ public record BudgetChart(PowerChart power, PowerChart.Curve torque, PowerChart.
                         new Scale("Engine speed", QuantityKind.ROTATION, system),
                         new Scale("Wheel power", QuantityKind.POWER, system))
                 .height(power.height())
+                .untitled()
                 .reach(Double.NaN, 0);
         plot.line("boost alone", power.alone().rpm(), power.alone().power());
         if (!power.nitrous().isEmpty()) {

@@ -23,6 +23,7 @@ public final class Plot {
     private int looks;
     private boolean rows;
     private boolean tight;
+    private boolean titled = true;
 
     private Plot(Frame frame) {
         this.frame = frame;
@@ -228,6 +229,7 @@ public final class Plot {
                 rangeRight.copy(),
                 rows,
                 tight,
+                titled,
                 width,
                 height);
         List<Mark> marksNow = List.copyOf(marks);
@@ -237,6 +239,12 @@ public final class Plot {
     /** A chart for a narrow place, such as a telephone. */
     Plot width(int pixels) {
         width = pixels;
+        return this;
+    }
+
+    /** Leaves the title to the caption under the drawing, where room is short. */
+    Plot untitled() {
+        titled = false;
         return this;
     }
 

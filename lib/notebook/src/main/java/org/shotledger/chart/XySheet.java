@@ -23,6 +23,7 @@ record XySheet(
         Range rangeRight,
         boolean rows,
         boolean tight,
+        boolean titled,
         int width,
         int height) {
     /** Width of a chart unless it is made for a narrow place, pixels. */
@@ -55,6 +56,7 @@ record XySheet(
         s.setAntiAlias(true);
         s.setBaseFont(Letters.regular(12));
         s.setChartTitleFont(Letters.bold(15));
+        s.setChartTitleVisible(titled);
         s.setAxisTitleFont(Letters.regular(12));
         s.setAxisTickLabelsFont(Letters.regular(12));
         s.setLegendFont(Letters.regular(12));

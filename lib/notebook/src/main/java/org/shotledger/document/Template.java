@@ -43,7 +43,7 @@ final class Template {
 
         /** The full list of cautions goes with whatever has none of its own. */
         boolean prints(Section section) {
-            return parts.contains(section.part()) || section == Section.CAUTIONS && parts.contains(Part.LEDGER);
+            return parts.contains(section.part()) || (section == Section.CAUTIONS && parts.contains(Part.LEDGER));
         }
 
         /** The sections that have something to print, in the order of reading. */
@@ -51,10 +51,10 @@ final class Template {
             return Arrays.stream(Section.values())
                     .filter(this::prints)
                     .filter(section -> !blocks(section).isEmpty()
-                            || section == Section.DECISION
-                                    && !content.signatures().isEmpty()
-                            || section == Section.REVISIONS
-                                    && !content.revisions().isEmpty())
+                            || (section == Section.DECISION
+                                    && !content.signatures().isEmpty())
+                            || (section == Section.REVISIONS
+                                    && !content.revisions().isEmpty()))
                     .toList();
         }
 

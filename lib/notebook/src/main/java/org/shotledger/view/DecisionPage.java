@@ -11,6 +11,7 @@ import org.shotledger.document.Cautions;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Reference;
 import org.shotledger.document.Section;
+import org.shotledger.engine.StandardAtmosphere;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
 import org.shotledger.nitrous.JetPair;
@@ -23,7 +24,7 @@ import org.shotledger.units.UnitSystem;
 /** The first page of the customer's document: what is asked and proposed, how sure it is, what it needs, the next step. */
 final class DecisionPage {
     /** A picture of this height leaves the page room for the rest, pixels. */
-    private static final int HEIGHT = 152;
+    private static final int HEIGHT = 196;
 
     private static final int CLOSEST = 3;
     private static final int MEASURED = 4;
@@ -33,6 +34,7 @@ final class DecisionPage {
 
     static void write(DocumentContent.Builder builder, Evidence found, UnitSystem units) {
         Plan plan = found.plan();
+        builder.fact(Section.DECISION, "Car", car(plan));
         builder.fact(Section.DECISION, "Asked", asked(plan));
         builder.fact(Section.DECISION, "Proposed", proposed(plan));
         builder.fact(Section.DECISION, "Chance", chance(found));
@@ -77,23 +79,40 @@ final class DecisionPage {
                         + unusual.stream().skip(UNUSUAL).map(Problem::field).collect(Collectors.joining(", ")) + ".";
     }
 
+    /** What is built and where it runs, in one sentence. */
+    private static String car(Plan plan) {
+        var engine = plan.car().engine();
+        var fuels = plan.car().fuels();
+        var air = plan.stated().at().air();
+        String fuel = plan.setup().jets().isEmpty()
+                        || fuels.main().name().equals(fuels.nitrous().name())
+                ? fuels.main().name()
+                : fuels.main().name() + ", for the nitrous oxide "
+                        + fuels.nitrous().name();
+        return engine.cylinders() + " cylinders, " + ThreeDigits.both(QuantityKind.VOLUME, engine.displacement())
+                + ", on " + fuel + "; at "
+                + ThreeDigits.both(QuantityKind.ALTITUDE, StandardAtmosphere.altitude(air.pressure()))
+                + " and " + ThreeDigits.both(QuantityKind.TEMPERATURE, air.temperature()) + ".";
+    }
+
     /** What is asked, in one sentence. */
     static String asked(Plan plan) {
         var target = plan.target();
-        return Both.of(QuantityKind.POWER, target.wheelPower()) + " at the wheels between "
+        return ThreeDigits.both(QuantityKind.POWER, target.wheelPower()) + " at the wheels between "
                 + QuantityKind.ROTATION.number(target.rpmLow(), UnitSystem.US) + " and "
                 + QuantityKind.ROTATION.text(target.rpmHigh(), UnitSystem.US) + " under the conditions named '"
                 + target.conditions() + "'; " + target.passes() + " passes from one bottle, "
-                + QuantityKind.TIME.text(target.passSeconds(), UnitSystem.US) + " under nitrous oxide in each.";
+                + ThreeDigits.of(QuantityKind.TIME, target.passSeconds(), UnitSystem.US)
+                + " under nitrous oxide in each.";
     }
 
     /** What is proposed and what it gives, in one sentence. */
     static String proposed(Plan plan) {
         String gives = plan.stated()
                 .strongest()
-                .map(best -> Both.of(QuantityKind.POWER, best.wheelPower()) + " at "
+                .map(best -> ThreeDigits.both(QuantityKind.POWER, best.wheelPower()) + " at "
                         + QuantityKind.ROTATION.text(best.rpm(), UnitSystem.US) + " from "
-                        + Both.of(QuantityKind.GAUGE_PRESSURE, best.gaugePressure()) + " of boost")
+                        + ThreeDigits.both(QuantityKind.GAUGE_PRESSURE, best.gaugePressure()) + " of boost")
                 .orElse("no power that the models can tell");
         return gives + jets(plan) + ".";
     }
@@ -143,8 +162,9 @@ final class DecisionPage {
                         ? ""
                         : ", another one with the nitrous armed than with it off"));
         if (setup.jets().isPresent()) {
-            needs.add(Both.of(QuantityKind.MASS, setup.bottle().charge()) + " of nitrous oxide by the scale, held at "
-                    + Both.of(QuantityKind.TEMPERATURE, setup.bottle().startTemperature()));
+            needs.add(ThreeDigits.both(QuantityKind.MASS, setup.bottle().charge())
+                    + " of nitrous oxide by the scale, held at "
+                    + ThreeDigits.both(QuantityKind.TEMPERATURE, setup.bottle().startTemperature()));
             needs.add("spark later by " + QuantityKind.CRANK_ANGLE.text(setup.retard(), UnitSystem.US)
                     + " while it flows, less or more only by the step-up plan");
         }
@@ -153,8 +173,8 @@ final class DecisionPage {
     }
 
     private static String figures(Limit limit) {
-        return Both.of(limit.kind(), limit.value()) + " against " + Both.of(limit.kind(), limit.bound())
-                + (limit.hard() ? "; " + limit.remedy() : "");
+        return ThreeDigits.both(limit.kind(), limit.value()) + " against "
+                + ThreeDigits.both(limit.kind(), limit.bound()) + (limit.hard() ? "; " + limit.remedy() : "");
     }
 
     /** How much is to be bought, with the money where the sheet gives prices. */

@@ -94,11 +94,11 @@ public final class LimitTables {
                 caption,
                 limits,
                 words("Limit", Limit::name),
-                words("Stands at", limit -> limit.kind().text(limit.value(), system)),
+                words("Stands at", limit -> ThreeDigits.of(limit.kind(), limit.value(), system)),
                 words(
                         "Must be",
                         limit -> (limit.side() == Side.AT_MOST ? "at most " : "at least ")
-                                + limit.kind().text(limit.bound(), system)),
+                                + ThreeDigits.of(limit.kind(), limit.bound(), system)),
                 column("Left", QuantityKind.FRACTION, Limit::relativeMargin),
                 verdict("Verdict", Limit::verdict),
                 words("Case and place", limit -> limit.caseName() + ": " + limit.place()));

@@ -110,8 +110,9 @@ class PrintedPagesTest {
                 Part.MECHANIC, "Liquid burns skin by cold",
                 Part.TRACK, "suffocate without warning");
         byte[] pdf = Demo.Written.DOCUMENT.pages(SHEETS).pdf(Paper.A4);
+        int at = 0;
         for (Part part : SHEETS) {
-            String page = PaperCheck.page(pdf, part.ordinal());
+            String page = PaperCheck.page(pdf, at++);
             assertTrue(page.contains(said.get(part)), page);
         }
     }
