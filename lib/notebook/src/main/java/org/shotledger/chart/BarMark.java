@@ -1,7 +1,9 @@
 package org.shotledger.chart;
 
 import java.awt.BasicStroke;
+import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.font.FontRenderContext;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 
@@ -17,6 +19,9 @@ final class BarMark extends Mark {
 
     /** Free pixels around the words of a bar, so that a line behind them ends before it touches a letter. */
     private static final double CLEAR = 5;
+
+    private static final double INDENT = 8;
+    private static final String CUT = " \u2026";
 
     private final String words;
     private final int row;
@@ -63,8 +68,28 @@ final class BarMark extends Mark {
         g.setStroke(new BasicStroke(1.2f));
         g.draw(bar);
         if (!words.isEmpty()) {
-            write(g, words, Letters.regular(12), Look.INK, CLEAR, List.of(new double[] {plot.getMinX() + 8, top - 5}));
+            String fitting = fitting(words, Letters.regular(12), plot.getWidth() - 2 * INDENT);
+            write(g, fitting, Letters.regular(12), Look.INK, CLEAR, List.of(new double[] {
+                plot.getMinX() + INDENT, top - 5
+            }));
         }
+    }
+
+    /** As many whole words as have room; an ellipsis stands for the rest, which the table beside a chart has in full. */
+    private static String fitting(String words, Font font, double room) {
+        if (wide(words, font) <= room) {
+            return words;
+        }
+        String kept = words;
+        while (wide(kept + CUT, font) > room && kept.indexOf(' ') > 0) {
+            kept = kept.substring(0, kept.lastIndexOf(' '));
+        }
+        return kept + CUT;
+    }
+
+    private static double wide(String words, Font font) {
+        return font.getStringBounds(words, new FontRenderContext(null, true, true))
+                .getWidth();
     }
 
     private void hatch(Graphics2D g, Rectangle2D bar) {

@@ -1,7 +1,7 @@
 package org.shotledger.chart;
 
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.IntFunction;
 import org.knowm.xchart.XYChart;
 import org.shotledger.display.Display;
 import org.shotledger.display.Displayable;
@@ -11,7 +11,11 @@ public final class ChartPicture implements Displayable {
     private final String key;
     private final String title;
     private final String alt;
-    private final Supplier<XYChart> recipe;
+    /** Width of a drawing that a telephone shows without making its letters smaller, pixels. */
+    private static final int NARROW = 360;
+
+    private final int width;
+    private final IntFunction<XYChart> recipe;
     private String svg;
 
     /**
@@ -20,10 +24,11 @@ public final class ChartPicture implements Displayable {
      * @param key short name in lower case, unique on a page; ids inside the drawing begin with it
      * @param title what the chart shows
      * @param alt what a reader should take from it, in one or two sentences
-     * @param recipe makes the XChart object anew at each call
+     * @param width of the drawing, pixels
+     * @param recipe makes the XChart object anew at each call, as wide as it is told, pixels
      * @throws IllegalArgumentException when the key is not made of lower-case letters, digits and hyphens, or a text is blank
      */
-    public ChartPicture(String key, String title, String alt, Supplier<XYChart> recipe) {
+    public ChartPicture(String key, String title, String alt, int width, IntFunction<XYChart> recipe) {
         if (!key.matches("[a-z][a-z0-9-]*")) {
             throw new IllegalArgumentException("The chart key '" + key
                     + "' cannot serve as an id; use lower-case letters, digits and hyphens, a letter first.");
@@ -35,6 +40,7 @@ public final class ChartPicture implements Displayable {
         this.key = key;
         this.title = title;
         this.alt = alt;
+        this.width = width;
         this.recipe = recipe;
     }
 
@@ -71,7 +77,7 @@ public final class ChartPicture implements Displayable {
      * @return a new object at each call; changes to it do not reach this picture
      */
     public XYChart chart() {
-        return recipe.get();
+        return recipe.apply(width);
     }
 
     /**
@@ -81,24 +87,33 @@ public final class ChartPicture implements Displayable {
      */
     public synchronized String svg() {
         if (svg == null) {
-            svg = SvgDrawing.of(key, title, alt, recipe.get());
+            svg = SvgDrawing.of(key, title, alt, chart());
         }
         return svg;
     }
 
     /**
+     * The drawing laid out anew for a narrow screen.
+     *
+     * @return one {@code svg} element as {@link #svg()}, with ids of its own
+     */
+    public String narrow() {
+        return SvgDrawing.of(key + "-narrow", title, alt, recipe.apply(Math.min(width, NARROW)));
+    }
+
+    /**
      * The drawing as PNG on white.
      *
-     * @param width width of the image, pixels, 100 to 10000
+     * @param pixels width of the image, pixels, 100 to 10000
      * @return the bytes of the image
      * @throws IllegalArgumentException when the width is out of range
      */
-    public byte[] png(int width) {
-        if (width < 100 || width > 10_000) {
+    public byte[] png(int pixels) {
+        if (pixels < 100 || pixels > 10_000) {
             throw new IllegalArgumentException(
-                    "The width of the picture '" + key + "' is " + width + " pixels; choose 100 to 10000.");
+                    "The width of the picture '" + key + "' is " + pixels + " pixels; choose 100 to 10000.");
         }
-        return Raster.png(svg(), width);
+        return Raster.png(svg(), pixels);
     }
 
     /**

@@ -230,10 +230,9 @@ public final class Plot {
                 rows,
                 tight,
                 titled,
-                width,
                 height);
         List<Mark> marksNow = List.copyOf(marks);
-        return new ChartPicture(frame.key, frame.title, frame.alt, () -> sheet.draw(marksNow));
+        return new ChartPicture(frame.key, frame.title, frame.alt, width, pixels -> sheet.draw(marksNow, pixels));
     }
 
     /** A chart for a narrow place, such as a telephone. */

@@ -24,16 +24,18 @@ record XySheet(
         boolean rows,
         boolean tight,
         boolean titled,
-        int width,
         int height) {
     /** Width of a chart unless it is made for a narrow place, pixels. */
     static final int WIDTH = 680;
 
+    /** A narrower drawing has no room for its title: what it stands in says it. */
+    private static final int TITLED = 400;
+
     private static final int KEY_LINE = 30;
     private static final int KEY_HEIGHT = 13;
 
-    XYChart draw(List<Mark> marks) {
-        boolean beside = beside();
+    XYChart draw(List<Mark> marks, int width) {
+        boolean beside = beside(width);
         XYChart chart = new XYChartBuilder()
                 .width(width)
                 .height(beside ? height : height + (int) (KEY_HEIGHT * (named().count() - 1)))
@@ -42,6 +44,7 @@ record XySheet(
                 .yAxisTitle(frame.y().title())
                 .build();
         style(chart.getStyler(), beside);
+        chart.getStyler().setChartTitleVisible(titled && width >= TITLED);
         ranges(chart);
         curves.forEach(curve -> add(chart, curve));
         breakSpacing(chart);
@@ -56,7 +59,6 @@ record XySheet(
         s.setAntiAlias(true);
         s.setBaseFont(Letters.regular(12));
         s.setChartTitleFont(Letters.bold(15));
-        s.setChartTitleVisible(titled);
         s.setAxisTitleFont(Letters.regular(12));
         s.setAxisTickLabelsFont(Letters.regular(12));
         s.setLegendFont(Letters.regular(12));
@@ -95,7 +97,7 @@ record XySheet(
     }
 
     /** Whether the legend fits into one line; where it does not, the drawing grows by its lines. */
-    private boolean beside() {
+    private boolean beside(int width) {
         FontRenderContext letters = new FontRenderContext(null, true, true);
         double total = named().mapToDouble(curve -> KEY_LINE
                         + 20

@@ -152,13 +152,20 @@ final class Template {
         }
         ChartPicture chart = ((Block.Picture) block).chart();
         String figure = numbered(chart, figures.get(chart.key()));
-        return Map.of("kind", "picture", "markup", copy.pdf() ? told(figure, chart) : figure);
+        return Map.of("kind", "picture", "markup", copy.pdf() ? told(figure, chart) : inTwoWidths(figure, chart));
     }
 
     private static String numbered(ChartPicture chart, int number) {
         return chart.toHtml()
                 .replaceFirst("<figure ", "<figure id=\"" + chart.key() + "-figure\" ")
                 .replaceFirst("<figcaption>", "<figcaption><strong>Figure " + number + ".</strong> ");
+    }
+
+    /** The same drawing laid out for a telephone too: the style sheet shows the one that fits. */
+    private static String inTwoWidths(String figure, ChartPicture chart) {
+        String narrow = "<div class=\"narrow\"><p><strong>" + Display.escapeHtml(chart.title()) + "</strong></p>"
+                + chart.narrow() + "</div>";
+        return figure.replace(chart.svg(), "<div class=\"broad\">" + chart.svg() + "</div>" + narrow);
     }
 
     /** The PDF's tag of a picture takes its words from an attribute that a page may give to images only. */

@@ -40,7 +40,7 @@ final class HtmlForm {
         for (List<Flat.Value> row : flat.rows()) {
             out.append("<tr>");
             for (int i = 0; i < row.size(); i++) {
-                cell(out, row.get(i), flat.heads().get(i).figures(), i == 0);
+                cell(out, row.get(i), flat.heads().get(i), i == 0);
             }
             out.append("</tr>");
         }
@@ -58,8 +58,13 @@ final class HtmlForm {
         return lines;
     }
 
-    private static void cell(StringBuilder out, Flat.Value value, boolean figures, boolean first) {
-        out.append(first ? "<th scope=\"row\"" : "<td").append(align(figures)).append('>');
+    /** A cell knows its column's head, which a narrow page writes before it: there a row becomes a card. */
+    private static void cell(StringBuilder out, Flat.Value value, Flat.Head head, boolean first) {
+        out.append(first ? "<th scope=\"row\"" : "<td").append(align(head.figures()));
+        if (!first) {
+            out.append(" data-head=\"").append(Display.escapeHtml(head.words())).append('"');
+        }
+        out.append('>');
         if (value.cell() instanceof Cell.Judged judged) {
             out.append("<span class=\"verdict ")
                     .append(judged.verdict().word())

@@ -17,10 +17,8 @@ final class ThreeDigits {
     static String of(QuantityKind kind, double value, UnitSystem system) {
         String usual = kind.number(value, system);
         int point = usual.indexOf('.');
-        int whole = (int) usual.chars()
-                .limit(Math.max(point, 0))
-                .filter(Character::isDigit)
-                .count();
+        double shown = Math.abs(kind.shown(value, system));
+        int whole = shown < 1 ? 0 : 1 + (int) Math.log10(shown);
         int decimals = Math.max(0, Math.min(usual.length() - 1 - point, DIGITS - whole));
         String number =
                 point < 0 ? usual : String.format(Locale.ROOT, "%." + decimals + "f", kind.shown(value, system));

@@ -155,8 +155,8 @@ class ChartPictureTest {
 
     @Test
     void aPictureWithoutAlternativeTextIsRefused() {
-        var refused =
-                assertThrows(IllegalArgumentException.class, () -> new ChartPicture("a", "title", " ", () -> null));
+        var refused = assertThrows(
+                IllegalArgumentException.class, () -> new ChartPicture("a", "title", " ", 680, pixels -> null));
         assertEquals(
                 "The chart 'a' lacks a title or an alternative text; give both, so that it can be read out.",
                 refused.getMessage());
