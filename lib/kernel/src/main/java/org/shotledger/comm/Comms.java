@@ -9,6 +9,7 @@ import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiConsumer;
+import java.util.function.Predicate;
 
 /** All comms of one kernel: opens them to the page, and answers those that the page opens. */
 public final class Comms {
@@ -17,7 +18,7 @@ public final class Comms {
 
     private final Map<String, BiConsumer<Comm, CommMessage>> targets = new ConcurrentHashMap<>();
     private final Map<String, Comm> open = new ConcurrentHashMap<>();
-    private final Map<Object, Runnable> later = new LinkedHashMap<>();
+    private final Map<Object, Task> later = new LinkedHashMap<>();
     private final Map<String, List<Runnable>> cells = new ConcurrentHashMap<>();
     private final CommWay way;
     private volatile String cell = "";
@@ -149,16 +150,32 @@ public final class Comms {
      * @param key what the task is about; an older task about the same is dropped
      * @param task run by {@link #settle}; it catches what goes wrong in it
      */
-    public void later(Object key, Runnable task) {
+    public void later(Object key, Task task) {
         later.put(key, task);
     }
 
-    /** Runs what was put off; a kernel calls it when no further message waits. */
-    public void settle() {
-        List<Runnable> due = new ArrayList<>(later.values());
+    /**
+     * Runs what was put off; a kernel calls it when no further message waits.
+     *
+     * @param runner runs one piece of work and says whether it came to its own end
+     */
+    public void settle(Predicate<Runnable> runner) {
+        List<Task> due = new ArrayList<>(later.values());
         later.clear();
-        due.forEach(Runnable::run);
+        for (Task task : due) {
+            if (!runner.test(task.work())) {
+                task.stopped().run();
+            }
+        }
     }
+
+    /**
+     * Work that is put off.
+     *
+     * @param work what to do
+     * @param stopped what to do instead of the rest when somebody stops it
+     */
+    public record Task(Runnable work, Runnable stopped) {}
 
     /**
      * A kernel is about to run a cell: what the same cell left behind for its next run is done now.

@@ -12,6 +12,10 @@ record Failure(String words, String at) implements Displayable {
                 thrown.getClass().getSimpleName() + (message == null ? "" : ": " + message), values.toString());
     }
 
+    static Failure stopped(Values values) {
+        return new Failure("It was stopped.", values.toString());
+    }
+
     @Override
     public String toText() {
         return "No result. " + words + "\nat " + at;

@@ -22,6 +22,7 @@ final class Live {
     private final Map<String, Widget> widgets = new LinkedHashMap<>();
     private final List<Widget> all = new ArrayList<>();
     private final List<Action> clicks = new ArrayList<>();
+    private final Comms.Task task = new Comms.Task(this::workOut, this::tellStopped);
 
     Live(Panel panel, Handler handler) {
         this.panel = panel;
@@ -115,7 +116,7 @@ final class Live {
             Object value = sent.get(look.key());
             if (value != null) {
                 values.take(control, value);
-                comms.later(this, this::workOut);
+                comms.later(this, task);
             }
         });
     }
@@ -125,7 +126,7 @@ final class Live {
         state.put("description", words);
         return keep(Widget.open(comms, state)).onClick(() -> {
             clicks.add(action);
-            comms.later(this, this::workOut);
+            comms.later(this, task);
         });
     }
 
@@ -145,11 +146,17 @@ final class Live {
             }
             Object shown = handler.show(values);
             forms = Display.bundle(shown == null ? Nothing.SHOWN : shown);
+        } catch (ThreadDeath stopped) {
+            throw stopped; // comes again and again until this thread is at its end: no time to show anything
         } catch (Throwable e) { // an error of the user's function must not end the kernel's thread, nor be lost
             forms = Display.bundle(Failure.of(e, values));
         }
         values.takeMoved().forEach(this::moveOnPage);
         Display.sink().update(forms, result);
+    }
+
+    private void tellStopped() {
+        Display.sink().update(Display.bundle(Failure.stopped(values)), result);
     }
 
     private void moveOnPage(String name) {

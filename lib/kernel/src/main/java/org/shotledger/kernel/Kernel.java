@@ -225,7 +225,13 @@ public final class Kernel {
             Message message = arrived.poll();
             if (message != null) {
                 boolean settles = isComm(message) && (arrived.isEmpty() || !isComm(arrived.peek()));
-                handle(channel, iopub, message, executor, requests, settles ? comms::settle : () -> {});
+                handle(
+                        channel,
+                        iopub,
+                        message,
+                        executor,
+                        requests,
+                        settles ? () -> comms.settle(session::run) : () -> {});
             }
         }
     }

@@ -2,11 +2,10 @@ package org.shotledger.snippet;
 
 import java.lang.ref.WeakReference;
 import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.Method;
 import java.util.function.BiConsumer;
 
 /**
- * One invocation of user code: the method, and afterwards its value or what it threw.
+ * One invocation of user code: what is called, and afterwards its value or what it threw.
  *
  * <p>The code runs in a thread of its own beside the compiler's, in a group of its own: it can be left behind, and threads it starts hold
  * nobody up. Whether it has ended is asked of the thread itself. Nothing that the thread does last may decide that: what stops a cell
@@ -19,7 +18,7 @@ final class Call {
 
     private static final long LOOK_MILLIS = 100;
 
-    private final Method method;
+    private final Code code;
     private final CellThreads group;
     private final Thread thread;
     private volatile boolean interrupted;
@@ -29,8 +28,13 @@ final class Call {
     private Object value;
     private Throwable thrown;
 
-    Call(Method method, BiConsumer<Thread, Throwable> uncaught) {
-        this.method = method;
+    /** What is called. */
+    interface Code {
+        Object run() throws ReflectiveOperationException;
+    }
+
+    Call(Code code, BiConsumer<Thread, Throwable> uncaught) {
+        this.code = code;
         this.group = new CellThreads(uncaught);
         this.thread = new Thread(group, this::execute, "cell");
     }
@@ -67,7 +71,7 @@ final class Call {
             Thread.currentThread().interrupt(); // asked for before there was a thread to ask
         }
         try {
-            Object result = method.invoke(null);
+            Object result = code.run();
             value = abandoned ? null : result;
             returned = true;
         } catch (InvocationTargetException e) {

@@ -107,25 +107,56 @@ final class CellControl extends LocalExecutionControl {
 
     @Override
     protected String invoke(Method method) throws Exception {
-        Call call = new Call(method, uncaught);
+        Call call = new Call(() -> method.invoke(null), uncaught);
+        perform(call);
+        if (!call.isStopped() && call.thrown() != null) {
+            throw new InvocationTargetException(call.thrown());
+        }
+        // the value itself is asked for with lastCall(): its text is made later, guarded, and only if it is shown
+        return "";
+    }
+
+    /**
+     * Runs work that no cell holds, so that it can be stopped as a cell can.
+     *
+     * @return whether it came to its own end
+     */
+    boolean run(Runnable work) {
+        Call call = new Call(
+                () -> {
+                    work.run();
+                    return null;
+                },
+                uncaught);
+        try {
+            clientCodeEnter(); // takes back an earlier wish to stop
+            try {
+                perform(call);
+            } finally {
+                clientCodeLeave();
+            }
+        } catch (Exception e) {
+            throw new IllegalStateException("the work of a page cannot be run", e);
+        } finally {
+            current = null;
+        }
+        return !call.isStopped();
+    }
+
+    private void perform(Call call) throws Exception {
         current = call;
         if (stopRequested) {
             call.refuse(); // asked to stop while the cell was still being compiled
-            return "";
+            return;
         }
         call.offer();
         try {
             super.invoke(RUN);
         } catch (ExecutionControl.StoppedException e) {
-            return ""; // the call itself knows
+            return; // the call itself knows
         } finally {
             Call.withdraw();
         }
-        if (call.thrown() != null) {
-            throw new InvocationTargetException(call.thrown());
-        }
-        // the value itself is asked for with lastCall(): its text is made later, guarded, and only if it is shown
-        return "";
     }
 
     /** From now on, until the next call of {@link #allow}, nothing is started. */

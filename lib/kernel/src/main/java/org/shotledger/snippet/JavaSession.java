@@ -103,6 +103,17 @@ public final class JavaSession implements AutoCloseable {
     }
 
     /**
+     * Runs work that a page asks for between two cells; {@link #interrupt} stops it as it stops a cell.
+     *
+     * @param work what to do; it catches what goes wrong in it
+     * @return whether it came to its own end; false when it was stopped, or left behind because nothing stops it
+     */
+    public boolean run(Runnable work) {
+        interrupter.reset();
+        return control.run(work);
+    }
+
+    /**
      * Starts the compiler anew and declares to it what the session holds; values stay where they are.
      *
      * @param held what is to be there again

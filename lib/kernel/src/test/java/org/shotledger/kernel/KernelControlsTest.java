@@ -192,6 +192,25 @@ class KernelControlsTest {
         assertEquals(slider.get("state"), one.get("state"));
     }
 
+    @Test
+    void aFunctionThatNeverEndsCanBeStoppedAndThePanelGoesOn() throws Exception {
+        String turns = models(
+                        page.run(
+                                "controls(slider(\"turns\", 0, 10).from(4.0))"
+                                        + ".show(v -> { while (v.number(\"turns\") > 8) { worked.incrementAndGet(); } return v.number(\"turns\"); });"))
+                .get("turns");
+        String asked = page.send("comm_msg", update(turns, "value", "9"));
+        Thread.sleep(500);
+        page.interrupt();
+        String told = text(ofType(page.hear(asked), "update_display_data").get(0));
+        assertTrue(told.contains("It was stopped.") && told.contains("9"), told);
+        assertEquals(
+                "5.0",
+                text(ofType(page.ask("comm_msg", update(turns, "value", "5")), "update_display_data")
+                        .get(0)));
+        assertEquals(List.of(), ofType(page.run("1 + 1"), "error"));
+    }
+
     private static List<String> ids(List<Message> said) {
         return ofType(said, "comm_open").stream()
                 .map(m -> m.text("comm_id", ""))

@@ -27,6 +27,7 @@ final class Page implements AutoCloseable {
     private final ZContext context = new ZContext();
     private final ZMQ.Socket heard = context.createSocket(SocketType.SUB);
     private final ZMQ.Socket shell = context.createSocket(SocketType.DEALER);
+    private final ZMQ.Socket control = context.createSocket(SocketType.DEALER);
 
     /** Starts a kernel and waits until it is heard. */
     Page(String... imports) throws IOException {
@@ -39,6 +40,7 @@ final class Page implements AutoCloseable {
         heard.subscribe(new byte[0]);
         heard.connect(meeting.address(meeting.iopub()));
         shell.connect(meeting.address(meeting.shell()));
+        control.connect(meeting.address(meeting.control()));
         settle();
     }
 
@@ -86,11 +88,20 @@ final class Page implements AutoCloseable {
                 && message.text("execution_state", "").equals("idle");
     }
 
+    /** Asks the kernel to stop what runs. */
+    void interrupt() {
+        send(control, "interrupt_request", new JsonObject());
+    }
+
     /** Sends a request and gives its identity. */
     String send(String type, JsonObject content) {
+        return send(shell, type, content);
+    }
+
+    private String send(ZMQ.Socket socket, String type, JsonObject content) {
         List<byte[]> request = wire.encode(List.of(), type, new JsonObject(), content);
         for (int i = 0; i < request.size(); i++) {
-            shell.send(request.get(i), i < request.size() - 1 ? ZMQ.SNDMORE : 0);
+            socket.send(request.get(i), i < request.size() - 1 ? ZMQ.SNDMORE : 0);
         }
         return JsonParser.parseString(new String(request.get(HEADER), StandardCharsets.UTF_8))
                 .getAsJsonObject()

@@ -19,7 +19,19 @@ import org.w3c.dom.Element;
 final class SvgDrawing {
     private SvgDrawing() {}
 
+    /** What draws forgets a wish to stop; whoever draws must still see it. */
     static String of(String key, String title, String alt, XYChart chart) {
+        boolean stopped = Thread.currentThread().isInterrupted();
+        try {
+            return draw(key, title, alt, chart);
+        } finally {
+            if (stopped) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+
+    private static String draw(String key, String title, String alt, XYChart chart) {
         Document document = GenericDOMImplementation.getDOMImplementation()
                 .createDocument(SVGConstants.SVG_NAMESPACE_URI, "svg", null);
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);

@@ -80,9 +80,10 @@ class CustomerDocumentTest {
 
     @Test
     void everyChartHasWordsForThoseWhoCannotSeeIt() {
-        int charts = html.split("<svg ", -1).length - 1;
-        assertEquals(charts, html.split("<figcaption>[^<]", -1).length - 1);
-        assertEquals(4, charts);
+        assertEquals(4, html.split("<figure ", -1).length - 1);
+        assertEquals(4, html.split("<figcaption><strong>Figure [1-4][.]</strong> [^<]", -1).length - 1);
+        assertEquals(
+                2 * 4, html.split("<svg [^>]*aria-label=\"[^\"]", -1).length - 1, "for a wide and for a narrow screen");
     }
 
     @Test

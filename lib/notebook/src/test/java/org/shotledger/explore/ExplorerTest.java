@@ -219,6 +219,11 @@ class ExplorerTest {
     private void send(String control, Map<String, Object> data) {
         assertTrue(ids.containsKey(control), () -> control + " is not among " + ids.keySet());
         comms.received(ids.get(control), CommMessage.of(data));
-        comms.settle();
+        comms.settle(ExplorerTest::runs);
+    }
+
+    private static boolean runs(Runnable work) {
+        work.run();
+        return true;
     }
 }
