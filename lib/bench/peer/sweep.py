@@ -98,7 +98,7 @@ def sweep(values, margins, site, case, mouth, flow, enthalpy, fixed, whose, node
         for s in range(spots):
             for c in range(margins):
                 y = table[s, c]
-                if y.min() - 0.3125 * (y.max() - y.min()) < ceiling:
+                if y.min() - 0.3125 * (y.max() - y.min()) <= ceiling:
                     cubics(y, curve[n])
                     cm[n], cn[n] = mouth[s], c
                     n += 1
@@ -120,7 +120,7 @@ def sweep(values, margins, site, case, mouth, flow, enthalpy, fixed, whose, node
                 lows[i], highs[i] = bounds(curve[i], first[cm[i], t], last[cm[i], t])
                 ceiling = min(ceiling, highs[i])
             for i in range(n):
-                if lows[i] < ceiling:
+                if lows[i] <= ceiling:
                     c, at, which = curve[i], place[cm[i]], cn[i]
                     for k in range(count):
                         x = at[a + k]

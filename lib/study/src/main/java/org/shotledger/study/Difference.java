@@ -31,9 +31,13 @@ public record Difference(int checks, double power, double margin, double lambda,
     record Sample(long index, double margin, double power, double lambda) {}
 
     static Difference of(Space space, List<Sample> samples) {
-        List<Difference> each = samples.parallelStream()
+        return largest(samples.parallelStream()
                 .map(sample -> one(sample, Candidate.of(space, sample.index)))
-                .toList();
+                .toList());
+    }
+
+    /** What is seen of all by the differences of some. */
+    static Difference largest(List<Difference> each) {
         return new Difference(
                 each.size(),
                 each.stream().mapToDouble(Difference::power).max().orElse(0),

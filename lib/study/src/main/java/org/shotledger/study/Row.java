@@ -52,7 +52,7 @@ final class Row {
         margins.clear();
         for (int s = 0; s < table.length; s++) {
             for (int channel = 0; channel < Engine.MARGINS; channel++) {
-                if (extreme(s, channel, -1) < ceiling) {
+                if (extreme(s, channel, -1) <= ceiling) {
                     margins.add(mouth(s), channel, table[s], channel * fuel.count(), Engine.FAR);
                 }
             }
@@ -105,7 +105,8 @@ final class Row {
         margins.look(circuits, tile);
         double ceiling = Math.min(fixed.margin(), margins.leastHigh());
         for (int i = 0; i < margins.count; i++) {
-            if (margins.low[i] < ceiling) {
+            // the closest itself lies on the ceiling where all circuits of the tile pass the same fuel
+            if (margins.low[i] <= ceiling) {
                 lower(margins.cubics[i], circuits.place()[margins.mouth[i]], from, count, margins.number[i]);
             }
         }
