@@ -222,6 +222,13 @@ final class DecisionPage {
 
     /** What to do now; a setup that breaks a limit is not run. */
     static String next(Plan plan) {
+        if (plan.verdict() == Verdict.BROKEN && plan.parts().verdict() != Verdict.BROKEN) {
+            return "This setup keeps every limit and gives less than is asked"
+                    + plan.stopped()
+                            .map(what -> ", as more is stopped by " + what)
+                            .orElse("")
+                    + ". Change what is asked or what is built and plan anew, or agree on less.";
+        }
         if (plan.verdict() == Verdict.BROKEN) {
             return "Do not run this setup: it breaks "
                     + String.join(

@@ -110,9 +110,10 @@ public final class PlanDocument {
 
     private static String summary(Plan plan) {
         return (plan.reached() ? "The power asked for is reached" : "The power asked for is not reached")
+                + plan.stopped().map(what -> "; more is stopped by " + what).orElse("")
                 + plan.closest(1).stream()
                         .findFirst()
-                        .map(first -> "; the limit that decides is " + first.name() + " in the case '"
+                        .map(first -> "; the closest limit of this setup is " + first.name() + " in the case '"
                                 + first.caseName() + "' (" + first.place() + "), " + room(first) + ".")
                         .orElse(".");
     }

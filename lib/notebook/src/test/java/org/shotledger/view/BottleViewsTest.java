@@ -40,6 +40,7 @@ class BottleViewsTest {
                 plan.setup().withBottle(new BottleFill(charge, temperature)),
                 plan.outcomes(),
                 plan.limits(),
-                plan.alternatives());
+                plan.alternatives(),
+                plan.stopped());
     }
 }

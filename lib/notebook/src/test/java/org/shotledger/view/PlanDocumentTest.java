@@ -137,7 +137,8 @@ class PlanDocumentTest {
     }
 
     private static Plan with(Limit limit) {
-        return new Plan(PLAN.job(), PLAN.setup(), PLAN.outcomes(), new Limits(List.of(limit)), List.of());
+        return new Plan(
+                PLAN.job(), PLAN.setup(), PLAN.outcomes(), new Limits(List.of(limit)), List.of(), PLAN.stopped());
     }
 
     private static Limit limit(String key, boolean hard, double value) {

@@ -1,5 +1,7 @@
 package org.shotledger.curve;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
 
 /**
@@ -9,6 +11,8 @@ import java.util.Arrays;
  * Outside the table the value is refused; a caller that wants an end value must ask for {@link #clamped(double)}.
  */
 public final class Curve {
+    private static final MathContext DIGITS = new MathContext(5);
+
     private final String name;
     private final double[] x;
     private final double[] y;
@@ -68,10 +72,17 @@ public final class Curve {
      */
     public double at(double at) {
         if (!(at >= low() && at <= high())) {
-            throw new IllegalArgumentException("The table of " + name + " goes from " + low() + " to " + high() + "; "
-                    + at + " lies outside and is not extrapolated. Extend the table or stay inside.");
+            throw new IllegalArgumentException("The table of " + name + " goes from " + shown(low()) + " to "
+                    + shown(high()) + "; " + shown(at)
+                    + " lies outside and is not extrapolated. Extend the table or stay inside.");
         }
         return inside(at);
+    }
+
+    private static String shown(double value) {
+        return Double.isFinite(value)
+                ? new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString()
+                : Double.toString(value);
     }
 
     /**

@@ -57,7 +57,7 @@ public record Pump(String name, List<Line> lines) {
      */
     public double flow(double rise, double voltage) {
         int i = below(voltage);
-        double low = lines.get(i).flow().at(rise);
+        double low = lines.get(i).flow().at(inside(lines.get(i).flow(), rise));
         return i == lines.size() - 1
                 ? low
                 : low + share(i, voltage) * (lines.get(i + 1).flow().at(rise) - low);
@@ -72,10 +72,20 @@ public record Pump(String name, List<Line> lines) {
      */
     public double current(double rise, double voltage) {
         int i = below(voltage);
-        double low = lines.get(i).current().at(rise);
+        double low = lines.get(i).current().at(inside(lines.get(i).current(), rise));
         return i == lines.size() - 1
                 ? low
                 : low + share(i, voltage) * (lines.get(i + 1).current().at(rise) - low);
+    }
+
+    private double inside(Curve line, double rise) {
+        if (!(rise >= line.low() && rise <= line.high())) {
+            throw new IllegalArgumentException("The pump " + name + " would have to push against "
+                    + Require.shown(rise * 1e-5) + " bar; its table goes from " + Require.shown(line.low() * 1e-5)
+                    + " to " + Require.shown(line.high() * 1e-5)
+                    + " bar. Check the pressure of the regulator, or extend the table.");
+        }
+        return rise;
     }
 
     /**
@@ -97,8 +107,11 @@ public record Pump(String name, List<Line> lines) {
     }
 
     private int below(double voltage) {
-        if (!(voltage >= lowestVoltage() && voltage <= highestVoltage())) { // spares the text on the good path
-            Require.within("voltage at the pump " + name, voltage, lowestVoltage(), highestVoltage(), "V");
+        if (!(voltage >= lowestVoltage() && voltage <= highestVoltage())) {
+            throw new IllegalArgumentException("The voltage at the pump " + name + " is " + Require.shown(voltage)
+                    + " V; its table goes from " + Require.shown(lowestVoltage()) + " to "
+                    + Require.shown(highestVoltage())
+                    + " V. Check the supply voltage and the resistance of the pump's wiring, or extend the table.");
         }
         int i = lines.size() - 1;
         while (lines.get(i).voltage() > voltage) {

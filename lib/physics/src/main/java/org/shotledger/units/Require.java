@@ -22,7 +22,7 @@ public final class Require {
      */
     public static double within(String what, double value, double low, double high, String unit) {
         if (!(value >= low && value <= high)) {
-            throw new IllegalArgumentException("The " + what + " is " + with(value, unit) + "; allowed is " + low
+            throw new IllegalArgumentException("The " + what + " is " + with(value, unit) + "; allowed is " + shown(low)
                     + " to " + with(high, unit) + ". Check the value and its unit.");
         }
         return value;

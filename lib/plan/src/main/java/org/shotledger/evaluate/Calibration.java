@@ -167,8 +167,9 @@ public final class Calibration {
                 return "The base pull at " + QuantityKind.ROTATION.text(point.rpm(), UnitSystem.SI) + " and "
                         + QuantityKind.GAUGE_PRESSURE.text(point.gaugePressure(), UnitSystem.US) + " ("
                         + QuantityKind.GAUGE_PRESSURE.text(point.gaugePressure(), UnitSystem.SI)
-                        + ") has no answer: " + none.getMessage()
-                        + ". Check boost (gauge or absolute), weather, volumetric efficiency, displacement and compressor map.";
+                        + ") has no answer: " + none.getMessage().replaceFirst("\\.$", "")
+                        + ". Check boost (gauge or absolute), weather, volumetric efficiency, displacement, compressor map, and the"
+                        + " losses before the compressor and behind the turbine.";
             }
         }
         return "The base pull has no answer at the ends of what an engine's work can be; check its figures.";

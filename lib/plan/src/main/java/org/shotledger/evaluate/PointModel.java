@@ -298,11 +298,12 @@ public final class PointModel {
      * @param plenum plenum pressure, Pa absolute
      * @param bore hole of the fuel jet of every nozzle, m
      * @return the flow
+     * @throws NoAnswerException where pump or regulator have none
      */
     public FuelFlow nitrousFuel(double plenum, double bore) {
         double density = nitrousFuelDensity();
-        FuelFlow flow = car.nitrous()
-                .fuelFlow(density, new JetPair(bore, bore), pressures(plenum), setup.nitrousRegulator(), at.voltage());
+        FuelFlow flow = answer(() -> car.nitrous()
+                .fuelFlow(density, new JetPair(bore, bore), pressures(plenum), setup.nitrousRegulator(), at.voltage()));
         double factor = factor(Factor.FUEL_JET_FLOW);
         return factor == 1 ? flow : flow.times(factor);
     }

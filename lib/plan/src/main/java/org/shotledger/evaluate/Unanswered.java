@@ -18,12 +18,8 @@ import org.shotledger.units.QuantityKind;
  * turbocharger is not up to speed: that is no fault.
  */
 final class Unanswered {
-    /** Share of the speeds that may be without an answer: less than one of them; the figure keeps the margin a number. */
-    private static final double NONE = 1e-3;
-
     private final PointModel model;
     private final List<String> missing = new ArrayList<>();
-    private int asked;
     private String reason = "every engine speed has an answer";
 
     Unanswered(PointModel model) {
@@ -32,7 +28,6 @@ final class Unanswered {
 
     /** Looks for the speeds of a line that have no point. */
     void look(double[] speeds, List<OperatingPoint> points, ToDoubleFunction<Double> plenum, Mode mode) {
-        asked += speeds.length;
         DoubleStream.of(speeds)
                 .filter(rpm -> points.stream().noneMatch(point -> point.rpm() == rpm))
                 .forEach(rpm -> ask(rpm, plenum.applyAsDouble(rpm), mode));
@@ -68,9 +63,9 @@ final class Unanswered {
         return new Limit(
                 "answered",
                 "engine speeds without an answer",
-                QuantityKind.FRACTION,
-                asked == 0 ? 0 : (double) missing.size() / asked,
-                NONE,
+                QuantityKind.COUNT,
+                missing.size(),
+                0,
                 Side.AT_MOST,
                 false,
                 "the models do not cover it: nothing here tells what happens there",
@@ -78,6 +73,6 @@ final class Unanswered {
                 reason,
                 missing.isEmpty() ? "all engine speeds" : missing.get(0),
                 caseName,
-                NONE);
+                0);
     }
 }

@@ -6,7 +6,6 @@ import org.shotledger.units.AbsolutePressure;
 import org.shotledger.units.FigureText;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitException;
-import org.shotledger.units.UnitName;
 
 /**
  * One thing a job sheet can state.
@@ -80,15 +79,6 @@ public record SheetField(
     /** The usual range in the unit in which a figure is written. */
     String rangeLike(String written, QuantityKind kind) {
         Usual usual = usual(kind).orElseThrow();
-        String name = written.replaceFirst("\\+/-.*", "")
-                .strip()
-                .replaceFirst("^[+-]?[\\d.]+(?:[eE][+-]?\\d+)?", "")
-                .strip();
-        try {
-            UnitName meant = FigureText.unit(name, kind);
-            return Range.text(kind, usual.low(), usual.high(), meant);
-        } catch (UnitException e) {
-            return Range.text(kind, usual.low(), usual.high()); // a drill's number is no unit
-        }
+        return Range.like(kind, usual.low(), usual.high(), written);
     }
 }

@@ -60,17 +60,27 @@ final class BoostCaps {
         return cap;
     }
 
+    /**
+     * The highest boost up to the cap with that margin. Where none has it, the one that comes nearest to it: at its slow lines a
+     * compressor passes little, so that choke may be closer without boost than with some.
+     */
     private double highest(CaseModel at, double rpm, double cap, boolean[] moved) {
         double step = cap / STEPS;
-        double low = cap - step;
-        while (low > 0 && !(shortage(at, rpm, low, moved) <= 0)) {
-            low -= step;
+        double nearest = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < STEPS; i++) {
+            double low = cap - i * step;
+            double missing = shortage(at, rpm, low, moved);
+            if (missing <= 0) {
+                double met = Rising.meet(gauge -> shortage(at, rpm, gauge, moved), 0, low, low + step, CLOSE);
+                return Math.max(low, met - CLOSE);
+            }
+            if (missing < least) {
+                least = missing;
+                nearest = low;
+            }
         }
-        if (low <= 0) {
-            return 0;
-        }
-        double met = Rising.meet(gauge -> shortage(at, rpm, gauge, moved), 0, low, low + step, CLOSE);
-        return Math.max(low, met - CLOSE);
+        return nearest;
     }
 
     /** How much margin is missing to what is no longer called tight, of the limits that boost moves; NaN without an answer. */

@@ -62,11 +62,25 @@ final class CaseModel {
     /** The engine with nitrous. */
     Optional<OperatingPoint> on(double rpm, double gauge, Shot shot) {
         try {
-            double plenum = ambient + gauge;
-            return Optional.of(model.at(
-                    rpm, plenum, Mode.NITROUS, feed(shot.nitrousFlow()), model.nitrousFuel(plenum, shot.fuelBore())));
+            return Optional.of(point(rpm, gauge, shot));
         } catch (NoAnswerException none) {
             return Optional.empty();
+        }
+    }
+
+    private OperatingPoint point(double rpm, double gauge, Shot shot) {
+        double plenum = ambient + gauge;
+        return model.at(
+                rpm, plenum, Mode.NITROUS, feed(shot.nitrousFlow()), model.nitrousFuel(plenum, shot.fuelBore()));
+    }
+
+    /** Why the engine has no answer with nitrous there. */
+    String refusal(double rpm, double gauge, Shot shot) {
+        try {
+            point(rpm, gauge, shot);
+            return "";
+        } catch (NoAnswerException none) {
+            return none.getMessage();
         }
     }
 

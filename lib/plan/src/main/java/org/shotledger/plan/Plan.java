@@ -37,8 +37,15 @@ import org.shotledger.units.UnitSystem;
  * @param outcomes one for each case of the job, in their order, that of the target first
  * @param limits every limit over all cases, each where it is closest, with the power asked for among them
  * @param alternatives the setups that were weighed, by boost, ascending
+ * @param stopped what stops the power asked for, in words; empty where it is reached, and for a setup that was not searched
  */
-public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, List<Alternative> alternatives) {
+public record Plan(
+        Job job,
+        Setup setup,
+        List<Outcome> outcomes,
+        Limits limits,
+        List<Alternative> alternatives,
+        Optional<String> stopped) {
 
     /** How many unusual figures the verdict names; the first page has them all. */
     private static final int DOUBTS = 3;
@@ -140,7 +147,12 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
         List<Limit> all = new ArrayList<>();
         all.add(asked(job.target(), outcomes.get(0)));
         outcomes.forEach(outcome -> all.addAll(outcome.limits().all()));
-        return new Plan(job, setup, outcomes, Limits.closest(all), alternatives);
+        return new Plan(job, setup, outcomes, Limits.closest(all), alternatives, Optional.empty());
+    }
+
+    /** The same with what stops the power asked for, where it is not reached. */
+    Plan stoppedBy(String what) {
+        return reached() ? this : new Plan(job, setup, outcomes, limits, alternatives, Optional.of(what));
     }
 
     /** The power asked for is a limit like the others, but for the thousandth by which it may fall short. */
@@ -249,18 +261,19 @@ public record Plan(Job job, Setup setup, List<Outcome> outcomes, Limits limits, 
     /**
      * The verdict in one line.
      *
-     * @return target, boost, jets, the limit that is closest, its margin and the case in which it is
+     * @return target and what stops it, boost, jets, the limit that is closest, its margin and the case in which it is
      */
     public String verdictLine() {
         Limit first = parts().first().orElseThrow();
         return String.format(
                 Locale.ROOT,
-                "%s: %s at the wheels under '%s'%s from %s of boost%s; every limit in %d cases: %s, the closest is %s"
+                "%s: %s at the wheels under '%s'%s%s from %s of boost%s; every limit in %d cases: %s, the closest is %s"
                         + " (%s, case '%s')%s%s.%s An estimate, to be proven in small steps.",
                 job.name(),
                 QuantityKind.POWER.text(stated().power(), UnitSystem.US),
                 target().conditions(),
                 reached() ? "" : " of the " + QuantityKind.POWER.text(target().wheelPower(), UnitSystem.US) + " asked",
+                stopped.map(what -> " (more is stopped by " + what + ")").orElse(""),
                 boost(),
                 jets(),
                 outcomes.size(),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.shotledger.car.Car;
+import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PointLimits.Closest;
 import org.shotledger.job.Job;
@@ -27,6 +28,9 @@ import org.shotledger.setup.Setup;
  */
 final class PlanSearch {
     private static final int LEVELS = 5;
+    private static final String NO_SPEED =
+            "no engine speed lies both in the range asked for and where the nitrous may be on";
+
     private static final double LEAST_LEVEL = 0.25;
     private static final int SPEEDS = 6;
     /** Step of engine speed at which boost alone is searched, rev/min: our choice; between them it is a straight line. */
@@ -35,7 +39,7 @@ final class PlanSearch {
     private static final double SAME_MARGIN = 0.005;
     /** For how many levels of boost real jets are tried. */
     private static final int LEVELS_WITH_JETS = 2;
-    /** How many setups are worked out in full before the best of them is handed over. */
+    /** How many setups for the power asked for are worked out in full and compared; after them the first that keeps everything will do. */
     private static final int FINALISTS = 3;
 
     /** Later spark means more nitrous, which may mean later spark again. */
@@ -44,8 +48,8 @@ final class PlanSearch {
     private static final double MOST_TIMES = 3;
 
     private static final double ATTAINABLE_STEP = 0.01;
-    /** What is taken off that power where real jets do not keep the limits. */
-    private static final double LESS_STEP = 0.03;
+    /** How near, as a share, the most power with real jets is searched where the power asked for breaks a limit: our choice. */
+    private static final double INSIDE_STEP = 0.02;
 
     private final Job job;
     private final Car car;
@@ -73,7 +77,7 @@ final class PlanSearch {
     static Plan find(Job job) {
         double[] speeds = speeds(job);
         if (speeds.length == 0) {
-            return Plan.of(job, job.setup().withoutJets());
+            return Plan.of(job, job.setup().withoutJets()).stoppedBy(NO_SPEED);
         }
         Job asked = job;
         Plan plan = new PlanSearch(asked, speeds).plan();
@@ -121,43 +125,78 @@ final class PlanSearch {
         }
         List<Candidate> found = candidates(alone, job);
         List<Alternative> weighed = found.stream().map(Candidate::alternative).toList();
-        Optional<Plan> best = best(withJets(found, alone, job), weighed);
+        Optional<Plan> best = onRungs(found, alone, job, weighed);
         if (best.filter(PlanSearch::kept).isPresent()) {
             return best.get();
         }
-        return insideLimits(alone, weighed).or(() -> best).orElseGet(() -> Plan.of(job, onBoost(alone), weighed));
+        Attainable most = most(alone, alonePower(alone, 1));
+        String stop = best.filter(Plan::reached)
+                .flatMap(plan -> plan.parts().first())
+                .map(PlanSearch::stopper)
+                .orElse(most.limit());
+        return insideLimits(alone, most, weighed)
+                .or(() -> best)
+                .orElseGet(() -> Plan.of(job, onBoost(alone), weighed))
+                .stoppedBy(stop);
     }
 
-    /** The best candidates with real jets in place of the exact ones. */
-    private List<Candidate> withJets(List<Candidate> found, BoostTable alone, Job asked) {
-        return found.stream()
-                .sorted(Candidate.BEST_FIRST)
-                .limit(LEVELS_WITH_JETS)
+    private static String stopper(Limit limit) {
+        String where = limit.name() + ", " + limit.place() + ", case '" + limit.caseName() + "'";
+        return limit.key().equals("answered") ? where + ", " + limit.reason() : where;
+    }
+
+    /**
+     * The best plan with real jets in place of the exact ones: from the best levels, and where those do not keep every limit from the
+     * others that would with exact jets, as a ladder that is coarse or begins late fits one level and not the next.
+     */
+    private Optional<Plan> onRungs(List<Candidate> found, BoostTable alone, Job asked, List<Alternative> weighed) {
+        List<Candidate> levels = found.stream().sorted(Candidate.BEST_FIRST).toList();
+        Optional<Plan> best = Optional.empty();
+        for (int from = 0; from < levels.size(); from += LEVELS_WITH_JETS) {
+            boolean worth = from == 0 || levels.get(from).kept();
+            if (!worth || best.filter(plan -> answers(plan, asked)).isPresent()) {
+                break;
+            }
+            List<Candidate> some = levels.subList(from, Math.min(from + LEVELS_WITH_JETS, levels.size()));
+            Optional<Plan> next = best(withJets(some, alone, asked), asked, weighed);
+            best = best.filter(b -> next.isEmpty() || better(asked).compare(b, next.get()) >= 0)
+                    .or(() -> next);
+        }
+        return best;
+    }
+
+    private List<Candidate> withJets(List<Candidate> levels, BoostTable alone, Job asked) {
+        return levels.stream()
                 .flatMap(candidate -> new RungSearch(asked, car, cases, caps, alone, speeds).around(candidate).stream())
                 .sorted(Candidate.BEST_FIRST)
-                .limit(FINALISTS)
                 .toList();
+    }
+
+    private static boolean answers(Plan plan, Job asked) {
+        return kept(plan) && asked.target().reachedBy(plan.stated().power());
     }
 
     private static boolean kept(Plan plan) {
         return plan.parts().verdict() != Verdict.BROKEN;
     }
 
-    /** Where the power asked for would break a limit: less power, with every limit kept. Empty where no shot keeps them. */
-    private Optional<Plan> insideLimits(BoostTable alone, List<Alternative> weighed) {
-        double least = alonePower(alone, 1);
-        double most = Math.min(most(alone, least).wheelPower(), job.target().wheelPower());
-        for (double power : new double[] {most, (1 - LESS_STEP) * most, (1 - 2 * LESS_STEP) * most}) {
-            if (power <= least) {
-                break;
-            }
+    /** Where the power asked for would break a limit: the most power with every limit kept. Empty where nothing keeps them. */
+    private Optional<Plan> insideLimits(BoostTable alone, Attainable most, List<Alternative> weighed) {
+        double low = alonePower(alone, 1);
+        double high = Math.min(most.wheelPower(), job.target().wheelPower());
+        Optional<Plan> kept = Optional.of(Plan.of(job, onBoost(alone), weighed)).filter(PlanSearch::kept);
+        for (double power = high; high - low > INSIDE_STEP * low; power = (low + high) / 2) {
             Job less = job.with(job.target().withWheelPower(power));
-            Optional<Plan> plan = best(withJets(candidates(alone, less), alone, less), weighed);
-            if (plan.filter(PlanSearch::kept).isPresent()) {
-                return plan;
+            Optional<Plan> plan =
+                    onRungs(candidates(alone, less), alone, less, weighed).filter(found -> answers(found, less));
+            if (plan.isPresent()) {
+                kept = plan;
+                low = power;
+            } else {
+                high = power;
             }
         }
-        return Optional.of(Plan.of(job, onBoost(alone), weighed)).filter(PlanSearch::kept);
+        return kept;
     }
 
     private Setup onBoost(BoostTable table) {
@@ -169,17 +208,32 @@ final class PlanSearch {
      * The best by its full outcome. The first that keeps everything ends the work, as the next ones came out closer to some limit already,
      * unless the whole day, its passes above all, comes closer to a limit than the points that were searched.
      */
-    private Optional<Plan> best(List<Candidate> withJets, List<Alternative> weighed) {
+    private Optional<Plan> best(List<Candidate> withJets, Job asked, List<Alternative> weighed) {
         Optional<Plan> best = Optional.empty();
-        for (Candidate candidate : withJets) {
+        for (int i = 0; i < withJets.size(); i++) {
+            Candidate candidate = withJets.get(i);
+            boolean compared = asked.equals(job) && i < FINALISTS;
+            if (!compared && best.filter(b -> answers(b, asked)).isPresent()) {
+                break;
+            }
+            if (!compared && !(candidate.nearlyKept() && keeps(candidate.setup()))) {
+                continue;
+            }
             Plan plan = Plan.of(job, candidate.setup(), weighed);
-            best = Optional.of(best.filter(b -> better().compare(b, plan) >= 0).orElse(plan));
+            best = Optional.of(
+                    best.filter(b -> better(asked).compare(b, plan) >= 0).orElse(plan));
             double seen = Math.min(candidate.closest().margin(), Limit.CAUTION) - SAME_MARGIN;
-            if (plan.reached() && kept(plan) && plan.parts().leastMargin() >= seen) {
+            if (answers(plan, asked) && plan.parts().leastMargin() >= seen) {
                 break;
             }
         }
         return best;
+    }
+
+    /** Whether a setup keeps every limit in every case; ends with the first case in which it does not. */
+    private boolean keeps(Setup setup) {
+        return job.cases().stream()
+                .allMatch(at -> Evaluate.of(car, setup, at).limits().verdict() != Verdict.BROKEN);
     }
 
     /** Some levels of boost, then those beside the best of them. */
@@ -211,8 +265,7 @@ final class PlanSearch {
     static Attainable attainable(Job job) {
         double[] speeds = speeds(job);
         if (speeds.length == 0) {
-            return new Attainable(
-                    0, "no engine speed lies both in the range asked for and where the nitrous may be on");
+            return new Attainable(0, NO_SPEED);
         }
         PlanSearch search = new PlanSearch(job, speeds);
         BoostTable alone = search.caps.alone(search.aloneSpeeds());
@@ -228,7 +281,7 @@ final class PlanSearch {
             double middle = (low + high) / 2;
             Optional<Candidate> best = candidates(alone, job.with(job.target().withWheelPower(middle))).stream()
                     .min(Candidate.BEST_FIRST);
-            if (best.filter(c -> c.reached() && c.closest().margin() >= 0).isPresent()) {
+            if (best.filter(Candidate::kept).isPresent()) {
                 low = middle;
             } else {
                 high = middle;
@@ -240,9 +293,10 @@ final class PlanSearch {
         return new Attainable(low, stopper);
     }
 
-    private static Comparator<Plan> better() {
-        return Comparator.comparing(Plan::reached)
-                .thenComparing(plan -> plan.verdict() != Verdict.BROKEN)
+    private static Comparator<Plan> better(Job asked) {
+        return Comparator.comparing(
+                        (Plan plan) -> asked.target().reachedBy(plan.stated().power()))
+                .thenComparing(PlanSearch::kept)
                 .thenComparing(plan -> Math.floor(Math.min(plan.parts().leastMargin(), Limit.CAUTION) / SAME_MARGIN))
                 .thenComparing(plan -> -plan.stated()
                         .strongest()
@@ -318,6 +372,15 @@ final class PlanSearch {
                 .thenComparing(c -> Math.floor(Math.min(c.closest.margin(), Limit.CAUTION) / SAME_MARGIN))
                 .thenComparing(c -> c.reached ? -c.shot.nitrousFlow() : c.power)
                 .reversed();
+
+        boolean kept() {
+            return reached && closest.margin() >= 0;
+        }
+
+        /** The flow of a shot is scaled while it is searched: a margin a little below zero may turn out above it. */
+        boolean nearlyKept() {
+            return reached && closest.margin() >= -Limit.CAUTION;
+        }
 
         Alternative alternative() {
             Verdict verdict = closest.margin() < 0

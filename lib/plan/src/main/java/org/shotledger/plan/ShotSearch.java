@@ -237,9 +237,10 @@ final class ShotSearch {
         Closest closest = Closest.NONE;
         for (CaseModel at : cases) {
             for (double rpm : speeds) {
-                Optional<OperatingPoint> point = at.on(rpm, boost.armed().at(rpm), shot);
-                closest = closest.or(point.map(p -> PointLimits.of(car, p))
-                        .orElse(new Closest("no answer of the models", Double.NEGATIVE_INFINITY)));
+                double gauge = boost.armed().at(rpm);
+                closest = closest.or(at.on(rpm, gauge, shot)
+                        .map(p -> PointLimits.of(car, p))
+                        .orElseGet(() -> new Closest(at.refusal(rpm, gauge, shot), Double.NEGATIVE_INFINITY)));
             }
         }
         return closest;

@@ -73,11 +73,10 @@ final class Figures {
         List<Double> values = new ArrayList<>();
         for (SheetNode item : items.items()) {
             String itemKey = key + "[" + values.size() + "]";
-            if (item instanceof Scalar value) {
-                values.add(read(itemKey, place.plain(value), kind, low, high));
-            } else {
-                place.report(item.at(), itemKey, "", "A plain figure is wanted here.");
-            }
+            place.item(itemKey, item)
+                    .ifPresentOrElse(
+                            value -> values.add(read(itemKey, value, kind, low, high)),
+                            () -> place.report(item.at(), itemKey, "", "A plain figure is wanted here."));
         }
         return values;
     }
@@ -110,7 +109,7 @@ final class Figures {
                         key,
                         scalar.text(),
                         Excerpt.quoted(scalar.text()) + " is not plausible for \"" + place.name(key) + "\"; allowed is "
-                                + Range.text(kind, low, high) + ".");
+                                + Range.like(kind, low, high, scalar.text()) + ".");
                 return Double.NaN;
             }
             place.note(key, value, kind, si, figure.halfWidth());

@@ -1,7 +1,9 @@
 package org.shotledger.sheet;
 
 import java.util.Locale;
+import org.shotledger.units.FigureText;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitException;
 import org.shotledger.units.UnitName;
 import org.shotledger.units.UnitSystem;
 
@@ -35,6 +37,27 @@ public final class Range {
         String unit = kind.unit(UnitSystem.SI);
         return words(kind.shown(low, UnitSystem.SI), kind.shown(high, UnitSystem.SI))
                 + (unit.isEmpty() ? "" : " " + unit);
+    }
+
+    /**
+     * A range in the unit in which a figure is written.
+     *
+     * @param kind what is measured
+     * @param low least value, SI
+     * @param high greatest value, SI
+     * @param written the figure as somebody wrote it, for example {@code "35 m +/- 1 m"}
+     * @return for example {@code "0.1 to 20 m"}
+     */
+    public static String like(QuantityKind kind, double low, double high, String written) {
+        String name = written.replaceFirst("\\+/-.*", "")
+                .strip()
+                .replaceFirst("^[+-]?[\\d.]+(?:[eE][+-]?\\d+)?", "")
+                .strip();
+        try {
+            return text(kind, low, high, FigureText.unit(name, kind));
+        } catch (UnitException e) {
+            return text(kind, low, high); // a drill's number is no unit
+        }
     }
 
     private static String suffix(QuantityKind kind, String name) {

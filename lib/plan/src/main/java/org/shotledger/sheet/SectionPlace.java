@@ -156,6 +156,16 @@ final class SectionPlace {
         return Optional.empty();
     }
 
+    /** A value of a list, alone or with its reason; empty where it is neither. */
+    Optional<Value> item(String key, SheetNode node) {
+        if (node instanceof Scalar scalar) {
+            return Optional.of(plain(scalar));
+        }
+        return node instanceof Mapping inner && inner.find("value").isPresent()
+                ? reasoned(key, inner)
+                : Optional.empty();
+    }
+
     private Optional<Value> reasoned(String key, Mapping inner) {
         for (Entry entry : inner.entries()) {
             if (!entry.key().equals("value") && !entry.key().equals(SURE) && !OWN.contains(entry.key())) {

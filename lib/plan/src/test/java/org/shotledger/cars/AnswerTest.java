@@ -1,12 +1,16 @@
 package org.shotledger.cars;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -15,14 +19,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.shotledger.job.Check;
 import org.shotledger.job.Job;
+import org.shotledger.limits.Verdict;
+import org.shotledger.plan.Plan;
 import org.shotledger.setup.Setup;
 
 /**
  * What an answer must be, whatever the car: held against drawn cars and mutants of their sheets. The usual build draws a few;
  * {@code -Dshotledger.cars=2000} plans and {@code -Dshotledger.evaluated=2000} evaluates as many as there is time for, {@code -Dshotledger.cars.seed=N} from another seed. The sheet of a
- * car that breaks a law is left under {@code target/cars}.
+ * car that breaks a law is left under {@code target/cars}. Last drawn at length: 163 plans of cars and mutants, of which 90 give the power asked
+ * for, 68 less with every limit kept, 5 break a limit that boost alone breaks too; no law was broken.
  */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class AnswerTest {
@@ -36,8 +44,8 @@ class AnswerTest {
     @Test
     void a_drawn_car_and_its_mutants_get_an_answer_that_holds(@TempDir Path folder) {
         List<String> broken = new ArrayList<>();
+        Map<Laws.End, Integer> ends = new EnumMap<>(Laws.End.class);
         int alarms = 0;
-        int answered = 0;
         int refused = 0;
         for (int i = 0; i < CARS; i++) {
             CarLot lot = new CarLot(SEED + i);
@@ -52,22 +60,26 @@ class AnswerTest {
             }
             assertEquals(List.of(), Check.file(place).problems(), "seed " + (SEED + i));
             alarms += job.unusual().size() > 1 ? 1 : 0;
-            broken.addAll(Laws.of(job, "seed " + (SEED + i)));
+            tally(Laws.of(job, "seed " + (SEED + i)), ends, broken);
             for (int m = 0; m < MUTANTS; m++) {
                 List<CarLot.Change> changes = lot.changes(job);
                 Optional<Job> mutant = Laws.mutant(job, changes, broken);
                 if (mutant.isPresent()) {
-                    answered++;
-                    broken.addAll(Laws.of(mutant.get(), "seed " + (SEED + i) + " " + changes));
+                    tally(Laws.of(mutant.get(), "seed " + (SEED + i) + " " + changes), ends, broken);
                 }
             }
         }
-        System.out.println(
-                CARS + " drawn cars, " + refused + " refused, " + alarms + " with more than one false alarm; "
-                        + answered + " mutants answered; " + broken.size() + " laws broken");
+        System.out.println(CARS + " drawn cars, " + refused + " refused, " + alarms
+                + " with more than one false alarm; plans of cars and mutants " + ends + "; " + broken.size()
+                + " laws broken");
         assertTrue(broken.isEmpty(), () -> String.join("\n", broken));
         assertTrue(alarms == 0, alarms + " cars with more than one false alarm");
         assertTrue(refused <= 0.1 * CARS, refused + " of the drawn cars are refused");
+    }
+
+    private static void tally(Laws.Answer answer, Map<Laws.End, Integer> ends, List<String> broken) {
+        ends.merge(answer.end(), 1, Integer::sum);
+        broken.addAll(answer.broken());
     }
 
     /** Cars, mutants and setups by the thousand: what is evaluated holds, whether a plan would choose it or not. */
@@ -108,6 +120,24 @@ class AnswerTest {
         return evaluated;
     }
 
+    /** Cars whose plans once had no shot or broke a limit, where another boost or other jets of the ladder keep every limit. */
+    @ParameterizedTest
+    @ValueSource(longs = {15, 20})
+    void a_car_that_can_give_the_power_asked_for_does(long seed, @TempDir Path folder) {
+        Plan plan = Plan.find(new CarLot(seed).car(folder.resolve("car")));
+        assertNotEquals(Verdict.BROKEN, plan.verdict(), plan.verdictLine());
+    }
+
+    /** Four passes hold the shot down, not the turbocharger: less nitrous keeps every limit, and the verdict says what stops more. */
+    @Test
+    void a_car_that_cannot_gets_the_most_that_keeps_every_limit_and_the_reason(@TempDir Path folder) {
+        Plan plan = Plan.find(new CarLot(4).car(folder.resolve("car")));
+        assertFalse(plan.reached(), plan.verdictLine());
+        assertNotEquals(Verdict.BROKEN, plan.parts().verdict(), plan.verdictLine());
+        assertTrue(plan.setup().jets().isPresent(), plan.verdictLine());
+        assertTrue(plan.stopped().orElseThrow().startsWith("passes from one filling"), plan.verdictLine());
+    }
+
     /** Sheets that once ended in an exception, a false diagnosis or a plan that a kept one of its own options belied. */
     @ParameterizedTest
     @CsvSource({
@@ -120,12 +150,14 @@ class AnswerTest {
         "engine.compression-ratio, 19",
         "turbo.turbine.effective-area, 120 mm2",
         "target.wheel-power, 100 hp",
+        "nitrous-system.fuel.pumps.wiring-resistance, 500 mohm",
+        "vehicle.gears[1], 2.4",
     })
     void a_known_counterexample_gets_an_answer(String path, String text, @TempDir Path folder) {
         org.shotledger.job.Starter.write(folder.resolve("job"));
         List<String> broken = new ArrayList<>();
         Laws.mutant(Job.load(folder.resolve("job")), List.of(new CarLot.Change(path, text)), broken)
-                .ifPresent(job -> broken.addAll(Laws.of(job, path + " " + text)));
+                .ifPresent(job -> broken.addAll(Laws.of(job, path + " " + text).broken()));
         assertEquals(List.of(), broken);
     }
 }

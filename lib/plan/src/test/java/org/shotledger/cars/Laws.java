@@ -2,8 +2,11 @@ package org.shotledger.cars;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.shotledger.bottle.PassEnd;
 import org.shotledger.engine.MoistAir;
@@ -14,9 +17,11 @@ import org.shotledger.job.Check;
 import org.shotledger.job.Job;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
+import org.shotledger.nitrous.JetLadder;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.plan.Alternative;
 import org.shotledger.plan.Plan;
+import org.shotledger.setup.BoostTarget;
 import org.shotledger.setup.BottleFill;
 import org.shotledger.setup.Setup;
 import org.shotledger.supply.Regulator;
@@ -26,7 +31,11 @@ import org.shotledger.units.UnitSystem;
 /** What must be true of any answer. Each broken law is a sentence that names the car. */
 final class Laws {
     /** Digits no gauge has, and words no reader understands. */
-    private static final Pattern RAW = Pattern.compile("\\d\\.\\d{7,}|NaN|Infinity|null|Exception|E-?\\d{1,2}\\b");
+    private static final Pattern RAW =
+            Pattern.compile("\\d\\.\\d{7,}|\\.\\.( |$)|NaN|Infinity|null|Exception|E-?\\d{1,2}\\b");
+
+    /** How many of a plan's own options are tried on the ladder. */
+    private static final int OPTIONS = 3;
 
     private final Job job;
     private final String which;
@@ -55,10 +64,28 @@ final class Laws {
         return Optional.empty();
     }
 
-    static List<String> of(Job job, String which) {
+    /** How a plan can end. */
+    enum End {
+        /** The power asked for, every limit kept. */
+        ASKED,
+        /** Every limit kept, less power than asked for. */
+        LESS,
+        /** Some limit broken. */
+        BROKEN,
+        /** No plan, but a sentence. */
+        SENTENCE
+    }
+
+    /** How the plan of a job ended, and the laws it breaks. */
+    record Answer(End end, List<String> broken) {}
+
+    static Answer of(Job job, String which) {
         Laws laws = new Laws(job, which);
+        End end = End.SENTENCE;
         try {
-            laws.answer(Plan.find(job));
+            Plan plan = Plan.find(job);
+            end = plan.parts().verdict() == Verdict.BROKEN ? End.BROKEN : plan.reached() ? End.ASKED : End.LESS;
+            laws.answer(plan);
         } catch (IllegalArgumentException e) {
             laws.hold(isSentence(e.getMessage()), "the plan ends in no sentence: " + e.getMessage());
         } catch (RuntimeException raw) {
@@ -67,7 +94,7 @@ final class Laws {
         if (!laws.broken.isEmpty()) {
             job.save(Path.of("target", "cars", Integer.toHexString(which.hashCode()), "job.yaml"));
         }
-        return laws.broken;
+        return new Answer(end, laws.broken);
     }
 
     /** What must be true of an evaluation, whoever chose the setup; of the laws that need a second one, one each turn. */
@@ -119,13 +146,20 @@ final class Laws {
         if (plan.verdict() == Verdict.BROKEN) {
             options(plan);
         }
+        if (plan.parts().verdict() == Verdict.BROKEN) {
+            boostAlone(plan);
+        }
+        hold(
+                plan.reached() == plan.stopped().isEmpty(),
+                "the power is " + (plan.reached() ? "" : "not ") + "reached; what stops it is said to be "
+                        + plan.stopped());
         plan.limits().all().forEach(this::limit);
         String line = plan.verdictLine();
         hold(
                 line.contains(QuantityKind.POWER.text(plan.stated().power(), UnitSystem.US))
                         && !RAW.matcher(line).find(),
                 "the verdict does not say the power, or says it raw: " + line);
-        hold(Plan.of(job, plan.setup()).verdictLine().equals(line), "the same setup again gets another verdict");
+        hold(Plan.of(job, plan.setup()).limits().equals(plan.limits()), "the same setup again gets other limits");
         if (plan.setup().jets().isPresent() && !plan.stated().withNitrous().isEmpty()) {
             directions(plan.setup(), plan.stated());
         }
@@ -176,23 +210,46 @@ final class Laws {
                 .map(p -> p.nitrousFuel().massFlow());
     }
 
-    /** Where the plan is broken, none of the setups it weighed keeps everything. */
+    /** Where the plan is broken, no jets of the ladder beside the exact ones of a setup that it calls kept keep everything. */
     private void options(Plan plan) {
-        for (Alternative option : plan.alternatives()) {
-            if (option.setup().jets().isPresent()) {
-                Plan other = Plan.of(job, option.setup());
-                boolean onLadder = onLadder(option.setup().jets().get());
+        plan.alternatives().stream()
+                .filter(option ->
+                        option.verdict() != Verdict.BROKEN && job.target().reachedBy(option.wheelPower()))
+                .sorted(Comparator.comparingDouble(Alternative::nitrousFlow))
+                .limit(OPTIONS)
+                .forEach(this::option);
+    }
+
+    private void option(Alternative option) {
+        JetPair exact = option.setup().jets().orElseThrow();
+        for (double nitrous : rungs(exact.nitrousBore())) {
+            for (double fuel : rungs(exact.fuelBore())) {
+                Plan other = Plan.of(job, option.setup().withJets(new JetPair(nitrous, fuel)));
                 hold(
-                        other.verdict() == Verdict.BROKEN || !onLadder,
+                        other.verdict() == Verdict.BROKEN,
                         "the plan is broken where its own option keeps everything: " + other.verdictLine());
             }
         }
     }
 
-    private boolean onLadder(JetPair jets) {
+    private Set<Double> rungs(double bore) {
         double[] bores = job.car().nitrous().ladder().bores();
-        return java.util.Arrays.stream(bores).anyMatch(b -> b == jets.nitrousBore())
-                && java.util.Arrays.stream(bores).anyMatch(b -> b == jets.fuelBore());
+        double held = Math.min(Math.max(bore, bores[0]), bores[bores.length - 1]);
+        JetLadder ladder = job.car().nitrous().ladder();
+        return new TreeSet<>(List.of(ladder.below(held), ladder.above(held)));
+    }
+
+    /** Where a limit is broken, it is with the nitrous closed as well: else that would be the plan. */
+    private void boostAlone(Plan plan) {
+        BoostTarget boost = plan.setup().boost();
+        Plan alone = Plan.of(
+                job,
+                plan.setup()
+                        .withBoost(new BoostTarget(boost.off(), boost.off(), boost.tolerance()))
+                        .withoutJets());
+        hold(
+                alone.parts().verdict() == Verdict.BROKEN,
+                "the plan breaks a limit where boost alone keeps all: " + alone.verdictLine());
     }
 
     /** What must make things worse does. */
