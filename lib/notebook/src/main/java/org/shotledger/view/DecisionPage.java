@@ -24,7 +24,7 @@ import org.shotledger.units.UnitSystem;
 /** The first page of the customer's document: what is asked and proposed, how sure it is, what it needs, the next step. */
 final class DecisionPage {
     /** A picture of this height leaves the page room for the rest, pixels. */
-    private static final int HEIGHT = 172;
+    private static final int HEIGHT = 160;
 
     private static final int CLOSEST = 3;
     private static final int MEASURED = 4;
