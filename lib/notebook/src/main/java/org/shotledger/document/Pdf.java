@@ -24,7 +24,13 @@ import org.apache.batik.bridge.DefaultFontFamilyResolver;
 import org.apache.batik.bridge.FontFace;
 import org.apache.batik.gvt.font.GVTFontFamily;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.interactive.action.PDActionGoTo;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageDestination;
 
 /** Sets a page as PDF/A-2 with tags after PDF/UA, fonts embedded, and nothing fetched. */
 final class Pdf {
@@ -76,6 +82,7 @@ final class Pdf {
                 renderer.layout();
                 try (PDDocument document = renderer.createPDFKeepOpen()) {
                     timeless(document, html);
+                    tellLinks(document);
                     document.save(out);
                     return new Setting(out.toByteArray(), document.getNumberOfPages());
                 }
@@ -93,6 +100,22 @@ final class Pdf {
         String stated = new String(metadata.toByteArray(), StandardCharsets.UTF_8);
         String kept = stated.replaceAll("\\s*<xmp:CreateDate>[^<]*</xmp:CreateDate>", "");
         metadata.importXMPMetadata(kept.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** A link says where it leads, for those who cannot see where it stands (ISO 14289-1, 7.18.5). */
+    private static void tellLinks(PDDocument document) throws IOException {
+        for (PDPage page : document.getPages()) {
+            for (PDAnnotation annotation : page.getAnnotations()) {
+                if (annotation instanceof PDAnnotationLink link) {
+                    PDDestination to = link.getAction() instanceof PDActionGoTo action
+                            ? action.getDestination()
+                            : link.getDestination();
+                    if (to instanceof PDPageDestination place) {
+                        link.setContents("to page " + (1 + place.retrievePageNumber()));
+                    }
+                }
+            }
+        }
     }
 
     private static void font(PdfRendererBuilder builder, String face, int weight, FontStyle style) {

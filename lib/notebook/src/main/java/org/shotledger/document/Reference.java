@@ -48,14 +48,16 @@ public final class Reference {
 
     private static String figure(String key, Map<String, Integer> figures) {
         return figures.containsKey(key)
-                ? "<a href=\"#" + key + "-figure\">figure " + figures.get(key) + "</a>"
+                ? "<a href=\"#" + key + "-figure\" title=\"to figure " + figures.get(key) + "\">figure "
+                        + figures.get(key) + "</a>"
                 : "a figure of the whole document";
     }
 
     private static String section(String anchor, Map<String, String> sections) {
         return sections.containsKey(anchor)
-                ? "<a class=\"page\" href=\"#" + anchor + "\">\u201c" + Display.escapeHtml(sections.get(anchor))
-                        + "\u201d</a>"
+                ? "<a class=\"page\" href=\"#" + anchor + "\" title=\"to the section: "
+                        + Display.escapeHtml(sections.get(anchor)) + "\">\u201c"
+                        + Display.escapeHtml(sections.get(anchor)) + "\u201d</a>"
                 : "the whole document";
     }
 }

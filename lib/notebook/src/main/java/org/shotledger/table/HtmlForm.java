@@ -17,6 +17,9 @@ final class HtmlForm {
     /** A table of more columns is set closer, to fit the paper. */
     private static final int MANY = 6;
 
+    /** A figure may be broken before the one in brackets, and inside a unit of two words. */
+    static final String BREAKS = " (?=\\(|difference)";
+
     private HtmlForm() {}
 
     static String of(Listing listing) {
@@ -72,7 +75,7 @@ final class HtmlForm {
                     .append(value.words())
                     .append("</span>");
         } else if (value.cell() instanceof Cell.Figure) {
-            for (String part : value.words().split(" (?=\\()", -1)) {
+            for (String part : value.words().split(BREAKS, -1)) {
                 out.append("<span style=\"white-space:nowrap\">")
                         .append(Display.escapeHtml(part))
                         .append("</span> ");

@@ -64,7 +64,7 @@ final class Widths {
                 Arrays.stream(flat.heads().get(column).words().split(" ")),
                 cells(flat, column)
                         .flatMap(value -> Arrays.stream(
-                                value.words().split(value.cell() instanceof Cell.Figure ? " (?=\\()" : " "))));
+                                value.words().split(value.cell() instanceof Cell.Figure ? HtmlForm.BREAKS : " "))));
         return words.mapToInt(String::length).max().orElse(0);
     }
 

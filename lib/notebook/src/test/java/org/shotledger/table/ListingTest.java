@@ -65,8 +65,12 @@ class ListingTest {
     void wordsAreEscapedAndHeadersHaveTheirScope() {
         String html = JETS.in(Shown.SI).toHtml();
         assertTrue(html.contains("<caption>Jets &lt;&amp;&gt;</caption>"), html);
-        assertTrue(html.contains("<th scope=\"row\" style=\"text-align:left\">&lt;b&gt;two</th>"), html);
-        assertEquals(5, html.split("scope=\"col\"", -1).length - 1);
+        assertTrue(
+                html.contains(
+                        "<th scope=\"row\" style=\"text-align:left\"><span style=\"white-space:nowrap\">&lt;b&gt;two</span></th>"),
+                html);
+        assertEquals(5, html.split("<th scope=\"col\"", -1).length - 1);
+        assertTrue(html.contains("data-head=\"Hole, mm\""), html);
     }
 
     @Test

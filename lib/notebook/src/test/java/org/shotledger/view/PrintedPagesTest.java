@@ -52,9 +52,8 @@ class PrintedPagesTest {
     void decisionAndCardsOfOtherCarsAreAPageEach(String car, @TempDir Path folder) throws Exception {
         Starter.write(folder.resolve(car), car, Map.of(), folder);
         Plan plan = Plan.find(Job.load(folder.resolve(car)));
-        for (UnitSystem system : UnitSystem.values()) {
-            holds(document(plan, system));
-        }
+        holds(document(
+                plan, UnitSystem.US)); // words and tables are the same in both, charts differ in their units alone
     }
 
     private static void holds(CustomerDocument whole) throws Exception {
