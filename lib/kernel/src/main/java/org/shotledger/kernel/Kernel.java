@@ -220,8 +220,8 @@ public final class Kernel {
         while (end.getCount() > 0) {
             if (arrived.isEmpty()) {
                 channel.receive().ifPresent(arrived::add);
-                takeWaiting(channel, arrived);
             }
+            takeWaiting(channel, arrived);
             Message message = arrived.poll();
             if (message != null) {
                 boolean settles = isComm(message) && (arrived.isEmpty() || !isComm(arrived.peek()));
