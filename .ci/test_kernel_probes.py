@@ -134,7 +134,8 @@ class Probe(unittest.TestCase):
         elapsed = time.time() - start
         print("out of memory: said after %.1f s" % elapsed, file=sys.stderr)
         self.assertEqual(reply["ename"], "OutOfMemory", reply)
-        self.assertLess(elapsed, 10 * float(os.environ.get("SHOTLEDGER_PATIENCE", "1")))
+        # filling gigabytes takes as long as the machine's memory does, seconds; a session that never comes back is what is looked for
+        self.assertLess(elapsed, 30 * float(os.environ.get("SHOTLEDGER_PATIENCE", "1")))
         self.alive()
 
     # what an edit does
