@@ -3,7 +3,6 @@ package org.shotledger.chart;
 import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.font.FontRenderContext;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 
@@ -68,28 +67,22 @@ final class BarMark extends Mark {
         g.setStroke(new BasicStroke(1.2f));
         g.draw(bar);
         if (!words.isEmpty()) {
-            String fitting = fitting(words, Letters.regular(12), plot.getWidth() - 2 * INDENT);
-            write(g, fitting, Letters.regular(12), Look.INK, CLEAR, List.of(new double[] {
-                plot.getMinX() + INDENT, top - 5
-            }));
+            Font font = Letters.regular(12);
+            String fitting = fitting(g, words, font, plot.getWidth() - 2 * INDENT);
+            write(g, fitting, font, Look.INK, CLEAR, List.of(new double[] {plot.getMinX() + INDENT, top - 5}));
         }
     }
 
     /** As many whole words as have room; an ellipsis stands for the rest, which the table beside a chart has in full. */
-    private static String fitting(String words, Font font, double room) {
-        if (wide(words, font) <= room) {
+    private static String fitting(Graphics2D g, String words, Font font, double room) {
+        if (width(g, words, font) <= room) {
             return words;
         }
         String kept = words;
-        while (wide(kept + CUT, font) > room && kept.indexOf(' ') > 0) {
+        while (width(g, kept + CUT, font) > room && kept.indexOf(' ') > 0) {
             kept = kept.substring(0, kept.lastIndexOf(' '));
         }
         return kept + CUT;
-    }
-
-    private static double wide(String words, Font font) {
-        return font.getStringBounds(words, new FontRenderContext(null, true, true))
-                .getWidth();
     }
 
     private void hatch(Graphics2D g, Rectangle2D bar) {

@@ -8,12 +8,12 @@ import org.shotledger.display.Displayable;
 
 /** A finished chart: a title, words for those who cannot see it, and the drawing, which is made when it is first asked for. */
 public final class ChartPicture implements Displayable {
-    private final String key;
-    private final String title;
-    private final String alt;
     /** Width of a drawing that a telephone shows without making its letters smaller, pixels. */
     private static final int NARROW = 360;
 
+    private final String key;
+    private final String title;
+    private final String alt;
     private final int width;
     private final IntFunction<XYChart> recipe;
     private String svg;

@@ -37,8 +37,10 @@ public record FeedFlowChart(
     public ChartPicture picture(UnitSystem system) {
         int mid = at.length / 2;
         String alt = "At " + kind.text(at[mid], system) + " nitrous oxide flows at "
-                + flow(nitrous[mid], system) + " (between " + flow(nitrousLow[mid], system) + " and "
-                + flow(nitrousHigh[mid], system) + "), its fuel at " + flow(fuel[mid], system) + ".";
+                + QuantityKind.MASS_FLOW.brief(nitrous[mid], system) + " (between "
+                + QuantityKind.MASS_FLOW.brief(nitrousLow[mid], system) + " and "
+                + QuantityKind.MASS_FLOW.brief(nitrousHigh[mid], system) + "), its fuel at "
+                + QuantityKind.MASS_FLOW.brief(fuel[mid], system) + ".";
         Plot plot = Plot.of(
                 "feed-flow",
                 "Flow through the jets, with its band",
@@ -51,13 +53,5 @@ public record FeedFlowChart(
         plot.line("nitrous fuel, expected", at, fuel);
         return plot.band("within tolerance", at, fuelLow, fuelHigh, Look.SECOND, true)
                 .picture();
-    }
-
-    /** Three digits: the band is a tenth of the flow or more. */
-    private static String flow(double value, UnitSystem system) {
-        double shown = QuantityKind.MASS_FLOW.shown(value, system);
-        int decimals = (int) Math.max(0, 2 - Math.floor(Math.log10(shown)));
-        return String.format(
-                java.util.Locale.ROOT, "%." + decimals + "f %s", shown, QuantityKind.MASS_FLOW.unit(system));
     }
 }

@@ -36,10 +36,10 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPa
 final class Pdf {
     private static final String FAMILY = "Liberation Sans";
 
-    private Pdf() {}
-
     /** A longer document has a page of contents. */
     private static final int WITHOUT_CONTENTS = 6;
+
+    private Pdf() {}
 
     /**
      * Sets a document with a page of contents if it is longer than six pages without.

@@ -9,8 +9,15 @@ final class Both {
     private Both() {}
 
     static String of(QuantityKind kind, double value) {
-        String us = Units.printed(kind.text(value, UnitSystem.US));
-        String si = Units.printed(kind.text(value, UnitSystem.SI));
-        return us.equals(si) ? us : us + " (" + si + ")";
+        return together(kind.text(value, UnitSystem.US), kind.text(value, UnitSystem.SI));
+    }
+
+    /** The same with no decimals beyond three digits that count; the tables hold the digits the trade reads. */
+    static String brief(QuantityKind kind, double value) {
+        return together(kind.brief(value, UnitSystem.US), kind.brief(value, UnitSystem.SI));
+    }
+
+    private static String together(String us, String si) {
+        return Units.printed(us.equals(si) ? us : us + " (" + si + ")");
     }
 }

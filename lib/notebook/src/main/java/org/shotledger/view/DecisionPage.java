@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.shotledger.confidence.Chance;
 import org.shotledger.confidence.Chances;
+import org.shotledger.display.Units;
 import org.shotledger.document.Cautions;
 import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Reference;
@@ -89,20 +90,20 @@ final class DecisionPage {
                 ? fuels.main().name()
                 : fuels.main().name() + ", for the nitrous oxide "
                         + fuels.nitrous().name();
-        return engine.cylinders() + " cylinders, " + ThreeDigits.both(QuantityKind.VOLUME, engine.displacement())
+        return engine.cylinders() + " cylinders, " + Both.brief(QuantityKind.VOLUME, engine.displacement())
                 + ", on " + fuel + "; at "
-                + ThreeDigits.both(QuantityKind.ALTITUDE, StandardAtmosphere.altitude(air.pressure()))
-                + " and " + ThreeDigits.both(QuantityKind.TEMPERATURE, air.temperature()) + ".";
+                + Both.brief(QuantityKind.ALTITUDE, StandardAtmosphere.altitude(air.pressure()))
+                + " and " + Both.brief(QuantityKind.TEMPERATURE, air.temperature()) + ".";
     }
 
     /** What is asked, in one sentence. */
     static String asked(Plan plan) {
         var target = plan.target();
-        return ThreeDigits.both(QuantityKind.POWER, target.wheelPower()) + " at the wheels between "
+        return Both.brief(QuantityKind.POWER, target.wheelPower()) + " at the wheels between "
                 + QuantityKind.ROTATION.number(target.rpmLow(), UnitSystem.US) + " and "
                 + QuantityKind.ROTATION.text(target.rpmHigh(), UnitSystem.US) + " under the conditions named '"
                 + target.conditions() + "'; " + target.passes() + " passes from one bottle, "
-                + ThreeDigits.of(QuantityKind.TIME, target.passSeconds(), UnitSystem.US)
+                + Units.printed(QuantityKind.TIME.brief(target.passSeconds(), UnitSystem.US))
                 + " under nitrous oxide in each.";
     }
 
@@ -110,9 +111,9 @@ final class DecisionPage {
     static String proposed(Plan plan) {
         String gives = plan.stated()
                 .strongest()
-                .map(best -> ThreeDigits.both(QuantityKind.POWER, best.wheelPower()) + " at "
+                .map(best -> Both.brief(QuantityKind.POWER, best.wheelPower()) + " at "
                         + QuantityKind.ROTATION.text(best.rpm(), UnitSystem.US) + " from "
-                        + ThreeDigits.both(QuantityKind.GAUGE_PRESSURE, best.gaugePressure()) + " of boost")
+                        + Both.brief(QuantityKind.GAUGE_PRESSURE, best.gaugePressure()) + " of boost")
                 .orElse("no power that the models can tell");
         return gives + jets(plan) + ".";
     }
@@ -162,9 +163,9 @@ final class DecisionPage {
                         ? ""
                         : ", another one with the nitrous armed than with it off"));
         if (setup.jets().isPresent()) {
-            needs.add(ThreeDigits.both(QuantityKind.MASS, setup.bottle().charge())
+            needs.add(Both.brief(QuantityKind.MASS, setup.bottle().charge())
                     + " of nitrous oxide by the scale, held at "
-                    + ThreeDigits.both(QuantityKind.TEMPERATURE, setup.bottle().startTemperature()));
+                    + Both.brief(QuantityKind.TEMPERATURE, setup.bottle().startTemperature()));
             needs.add("spark later by " + QuantityKind.CRANK_ANGLE.text(setup.retard(), UnitSystem.US)
                     + " while it flows, less or more only by the step-up plan");
         }
@@ -173,8 +174,8 @@ final class DecisionPage {
     }
 
     private static String figures(Limit limit) {
-        return ThreeDigits.both(limit.kind(), limit.value()) + " against "
-                + ThreeDigits.both(limit.kind(), limit.bound()) + (limit.hard() ? "; " + limit.remedy() : "");
+        return Both.brief(limit.kind(), limit.value()) + " against " + Both.brief(limit.kind(), limit.bound())
+                + (limit.hard() ? "; " + limit.remedy() : "");
     }
 
     /** How much is to be bought, with the money where the sheet gives prices. */
@@ -192,7 +193,7 @@ final class DecisionPage {
                 + ": " + Reference.to(Section.MECHANIC) + ".";
     }
 
-    /** A figure to be measured, and how much less the power is open afterwards, W. */
+    /** A figure to be measured, and how much less the power is open afterwards, W; not-a-number where the models lose their answer. */
     private record Worth(String what, double power) {}
 
     private static String toMeasure(Evidence found, UnitSystem units) {
@@ -216,7 +217,7 @@ final class DecisionPage {
                         + (Double.isNaN(one.power()) ? "" : " (" + QuantityKind.POWER.text(one.power(), units) + ")"))
                 .collect(Collectors.joining(", "));
         return first + (worth.size() > MEASURED ? " and " + (worth.size() - MEASURED) + " more" : "")
-                + "; in brackets how much one standard step of it moves the power. How: "
+                + "; in brackets how much open power a test of it settles. How: "
                 + Reference.to(Section.STEP_UP) + ".";
     }
 

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.shotledger.display.Units;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
 import org.shotledger.limits.Side;
@@ -94,11 +95,11 @@ public final class LimitTables {
                 caption,
                 limits,
                 words("Limit", Limit::name),
-                words("Stands at", limit -> ThreeDigits.of(limit.kind(), limit.value(), system)),
+                words("Stands at", limit -> Units.printed(limit.kind().brief(limit.value(), system))),
                 words(
                         "Must be",
                         limit -> (limit.side() == Side.AT_MOST ? "at most " : "at least ")
-                                + ThreeDigits.of(limit.kind(), limit.bound(), system)),
+                                + Units.printed(limit.kind().brief(limit.bound(), system))),
                 column("Left", QuantityKind.FRACTION, Limit::relativeMargin),
                 verdict("Verdict", Limit::verdict),
                 words("Case and place", limit -> limit.caseName() + ": " + limit.place()));

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.shotledger.display.Units;
 import org.shotledger.setup.BoostTable;
@@ -40,31 +41,31 @@ public final class SetupTables {
      * @return one row a setting
      */
     public static Listing of(Setup setup) {
-        Rows rows = new Rows("Settings");
-        fitted(rows, setup);
-        entered(rows, setup);
-        filled(rows, setup);
-        return rows.listing.build();
+        return listing("Settings", rows -> {
+            fitted(rows, setup);
+            entered(rows, setup);
+            filled(rows, setup);
+        });
     }
 
     /** What is fitted and set with a wrench. */
     static Listing fitted(Setup setup) {
-        Rows rows = new Rows("Jets and fuel pressures");
-        fitted(rows, setup);
-        return rows.listing.build();
+        return listing("Jets and fuel pressures", rows -> fitted(rows, setup));
     }
 
     /** What is entered into the controller. */
     static Listing entered(Setup setup) {
-        Rows rows = new Rows("Entered into the controller");
-        entered(rows, setup);
-        return rows.listing.build();
+        return listing("Entered into the controller", rows -> entered(rows, setup));
     }
 
     /** What is filled and warmed. */
     static Listing filled(Setup setup) {
-        Rows rows = new Rows("Bottle and passes");
-        filled(rows, setup);
+        return listing("Bottle and passes", rows -> filled(rows, setup));
+    }
+
+    private static Listing listing(String caption, Consumer<Rows> settings) {
+        Rows rows = new Rows(caption);
+        settings.accept(rows);
         return rows.listing.build();
     }
 

@@ -76,6 +76,9 @@ public enum QuantityKind {
     /** Specific heat capacity, J/(kg K). */
     SPECIFIC_HEAT(Dimension.SPECIFIC_HEAT, "J/(kg K)", 1, 0, 0, "J/(kg K)", 1, 0, 0);
 
+    /** Digits that count in {@link #brief}. */
+    private static final int BRIEF = 3;
+
     private final Dimension dimension;
     private final Face si;
     private final Face us;
@@ -143,9 +146,7 @@ public enum QuantityKind {
      * @return for example {@code "65.50 bar gauge"}
      */
     public String text(double siValue, UnitSystem system) {
-        String number = number(siValue, system);
-        String unit = unit(system);
-        return unit.isEmpty() ? number : number + " " + unit;
+        return withUnit(number(siValue, system), system);
     }
 
     /**
@@ -156,10 +157,33 @@ public enum QuantityKind {
      * @return for example {@code "65.50"}; {@code "-"} when the value is not a number
      */
     public String number(double siValue, UnitSystem system) {
-        if (Double.isNaN(siValue)) {
+        return written(shown(siValue, system), face(system).digits);
+    }
+
+    /**
+     * Writes an SI value with its unit and with no decimals beyond three digits that count, for figures that no model knows better.
+     *
+     * @param siValue the value in the coherent SI unit
+     * @param system the unit system
+     * @return for example {@code "65.5 bar gauge"}; never more decimals than {@link #text} writes
+     */
+    public String brief(double siValue, UnitSystem system) {
+        double shown = shown(siValue, system);
+        int needed = shown == 0 ? BRIEF : BRIEF - 1 - (int) Math.floor(Math.log10(Math.abs(shown)));
+        int decimals = Math.max(0, Math.min(face(system).digits, needed));
+        return withUnit(written(shown, decimals), system);
+    }
+
+    private String withUnit(String number, UnitSystem system) {
+        String unit = unit(system);
+        return unit.isEmpty() ? number : number + " " + unit;
+    }
+
+    private static String written(double shown, int decimals) {
+        if (Double.isNaN(shown)) {
             return "-";
         }
-        String text = String.format(Locale.ROOT, "%." + face(system).digits + "f", shown(siValue, system));
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", shown);
         return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
     }
 

@@ -107,4 +107,16 @@ class QuantitiesTest {
             assertEquals(inches[i] * 0.0254, DrillSizes.diameter(names[i]), 1e-9, names[i]);
         }
     }
+
+    @Test
+    void aBriefFigureHasNoDecimalsBeyondThreeDigitsThatCount() {
+        assertEquals("67.3 lb/min", QuantityKind.MASS_FLOW.brief(67.307 * 0.45359237 / 60, UnitSystem.US));
+        assertEquals("2192 psi abs", QuantityKind.ABSOLUTE_PRESSURE.brief(2192.0 * 6894.757293, UnitSystem.US));
+        assertEquals("0.800", QuantityKind.RATIO.brief(0.8, UnitSystem.SI));
+        assertEquals(
+                "0.51 bar gauge",
+                QuantityKind.GAUGE_PRESSURE.brief(0.51e5, UnitSystem.SI),
+                "not more than the trade reads");
+        assertEquals("0.00 bar gauge", QuantityKind.GAUGE_PRESSURE.brief(-1e-3, UnitSystem.SI));
+    }
 }

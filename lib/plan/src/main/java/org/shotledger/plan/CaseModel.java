@@ -59,28 +59,23 @@ final class CaseModel {
         }
     }
 
-    /** The engine with nitrous. */
-    Optional<OperatingPoint> on(double rpm, double gauge, Shot shot) {
-        try {
-            return Optional.of(point(rpm, gauge, shot));
-        } catch (NoAnswerException none) {
-            return Optional.empty();
-        }
-    }
-
-    private OperatingPoint point(double rpm, double gauge, Shot shot) {
+    /**
+     * The engine with nitrous.
+     *
+     * @throws NoAnswerException where the models have none
+     */
+    OperatingPoint point(double rpm, double gauge, Shot shot) {
         double plenum = ambient + gauge;
         return model.at(
                 rpm, plenum, Mode.NITROUS, feed(shot.nitrousFlow()), model.nitrousFuel(plenum, shot.fuelBore()));
     }
 
-    /** Why the engine has no answer with nitrous there. */
-    String refusal(double rpm, double gauge, Shot shot) {
+    /** The same; empty where the models have no answer. */
+    Optional<OperatingPoint> on(double rpm, double gauge, Shot shot) {
         try {
-            point(rpm, gauge, shot);
-            return "";
+            return Optional.of(point(rpm, gauge, shot));
         } catch (NoAnswerException none) {
-            return none.getMessage();
+            return Optional.empty();
         }
     }
 

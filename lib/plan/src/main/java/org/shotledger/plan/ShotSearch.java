@@ -237,12 +237,18 @@ final class ShotSearch {
         Closest closest = Closest.NONE;
         for (CaseModel at : cases) {
             for (double rpm : speeds) {
-                double gauge = boost.armed().at(rpm);
-                closest = closest.or(at.on(rpm, gauge, shot)
-                        .map(p -> PointLimits.of(car, p))
-                        .orElseGet(() -> new Closest(at.refusal(rpm, gauge, shot), Double.NEGATIVE_INFINITY)));
+                closest = closest.or(closest(at, rpm, boost.armed().at(rpm), shot));
             }
         }
         return closest;
+    }
+
+    /** Where the models have no answer their own words stand for the limit. */
+    private Closest closest(CaseModel at, double rpm, double gauge, Shot shot) {
+        try {
+            return PointLimits.of(car, at.point(rpm, gauge, shot));
+        } catch (NoAnswerException none) {
+            return new Closest(none.getMessage(), Double.NEGATIVE_INFINITY);
+        }
     }
 }

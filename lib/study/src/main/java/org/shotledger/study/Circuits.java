@@ -97,25 +97,20 @@ record Circuits(int[] number, double[][] place, double[] margin, int[] limit, do
     }
 
     /** Four nodes and their weights for each fuel pressure. */
-    private record Weights(int[] start, double[] weight) {
+    private record Weights(int[] start, double[][] weight) {
         static Weights of(Space space, Lattice lattice) {
             List<Double> bases = space.axes().get(Axis.FUEL_PRESSURE);
-            Weights all = new Weights(new int[bases.size()], new double[bases.size() * Lattice.ORDER]);
+            Weights all = new Weights(new int[bases.size()], new double[bases.size()][]);
             for (int p = 0; p < bases.size(); p++) {
                 double place = lattice.place(bases.get(p) - FuelSide.LOWEST);
                 all.start[p] = lattice.start(place);
-                System.arraycopy(lattice.weights(place), 0, all.weight, p * Lattice.ORDER, Lattice.ORDER);
+                all.weight[p] = lattice.weights(place);
             }
             return all;
         }
 
         double at(double[] values, int offset, int pressure) {
-            int w = Lattice.ORDER * pressure;
-            int v = offset + start[pressure];
-            return weight[w] * values[v]
-                    + weight[w + 1] * values[v + 1]
-                    + weight[w + 2] * values[v + 2]
-                    + weight[w + 3] * values[v + 3];
+            return Lattice.at(values, offset + start[pressure], weight[pressure]);
         }
     }
 
