@@ -2,10 +2,10 @@ package org.shotledger.evaluate;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -93,9 +93,9 @@ public final class Evaluate {
      * @return one outcome a case, in their order
      */
     public static List<Outcome> all(Car car, Setup setup, List<Case> cases) {
-        Map<Double, Optional<Outflow>> outflows = new HashMap<>();
-        Map<List<Double>, Optional<Day>> days = new HashMap<>();
-        return cases.stream()
+        Map<Double, Optional<Outflow>> outflows = new ConcurrentHashMap<>();
+        Map<List<Double>, Optional<Day>> days = new ConcurrentHashMap<>();
+        return cases.parallelStream()
                 .map(at -> {
                     double factor = at.factors().of(Factor.NITROUS_FLOW);
                     double ambient = at.air().pressure();

@@ -1,8 +1,8 @@
 package org.shotledger.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PointLimits;
@@ -30,11 +30,10 @@ final class BoostCaps {
 
     /** Boost alone, with the margin at which a limit is no longer called tight wherever boost decides it. */
     BoostTable alone(double[] speeds) {
-        List<BoostTable.Step> steps = new ArrayList<>();
-        for (double rpm : speeds) {
-            steps.add(new BoostTable.Step(rpm, roundedDown(alone(rpm))));
-        }
-        return new BoostTable(steps);
+        return new BoostTable(DoubleStream.of(speeds)
+                .parallel()
+                .mapToObj(rpm -> new BoostTable.Step(rpm, roundedDown(alone(rpm))))
+                .toList());
     }
 
     /** Boost as it is printed and set: what is handed over is what was worked out, not its rounding. */

@@ -1,10 +1,12 @@
 package org.shotledger.plan;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.OperatingPoint;
@@ -64,14 +66,19 @@ final class PlanSearch {
         this.speeds = speeds;
         this.base = job.setup().withBoost(BoostTarget.constant(car.turbo().boostCeiling()));
         JetPair middle = middle(car.nitrous().ladder());
-        List<CaseModel> models = new ArrayList<>();
-        double stated = Double.NaN;
-        for (Case at : job.cases()) {
-            models.add(CaseModel.of(car, base, middle, at, stated));
-            stated = models.get(0).referenceFlow();
-        }
-        this.cases = models;
-        this.caps = new BoostCaps(car, models);
+        this.cases = models(job.cases(), middle);
+        this.caps = new BoostCaps(car, cases);
+    }
+
+    private List<CaseModel> models(List<Case> at, JetPair jets) {
+        CaseModel stated = CaseModel.of(car, base, jets, at.get(0), Double.NaN);
+        return Stream.concat(
+                        Stream.of(stated),
+                        at.stream()
+                                .skip(1)
+                                .parallel()
+                                .map(c -> CaseModel.of(car, base, jets, c, stated.referenceFlow())))
+                .toList();
     }
 
     static Plan find(Job job) {
@@ -244,21 +251,15 @@ final class PlanSearch {
         }
         ShotSearch search = new ShotSearch(asked, car, cases, caps, alone, speeds);
         double step = most * (1 - LEAST_LEVEL) / (LEVELS - 1);
-        List<Candidate> found = new ArrayList<>();
-        for (int i = 0; i < LEVELS; i++) {
-            search.at(most - i * step).ifPresent(found::add);
-        }
-        Optional<Candidate> best = found.stream().min(Candidate.BEST_FIRST);
-        if (best.isPresent()) {
-            for (double beside : new double[] {-0.5 * step, 0.5 * step}) {
-                double level = best.get().level() + beside;
-                if (level <= most && level > 0) {
-                    search.at(level).ifPresent(found::add);
-                }
-            }
-        }
-        found.sort(Comparator.comparingDouble(Candidate::level));
-        return found;
+        double highest = most;
+        List<Candidate> some = search.at(IntStream.range(0, LEVELS).mapToDouble(i -> highest - i * step));
+        DoubleStream beside = some.stream()
+                .min(Candidate.BEST_FIRST)
+                .map(best -> DoubleStream.of(best.level() - 0.5 * step, best.level() + 0.5 * step))
+                .orElseGet(DoubleStream::empty);
+        return Stream.concat(some.stream(), search.at(beside.filter(level -> level <= highest && level > 0)).stream())
+                .sorted(Comparator.comparingDouble(Candidate::level))
+                .toList();
     }
 
     /** The most power inside every limit, with exact jets and at the speeds a search looks at. */

@@ -1,7 +1,8 @@
 package org.shotledger.plan;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -40,17 +41,19 @@ final class RungSearch {
         double exact = candidate.setup().jets().orElseThrow().nitrousBore();
         CaseModel[] heaviest = shots.heaviest(candidate.level(), candidate.shot());
         int peak = strongest(candidate.level(), candidate.shot(), heaviest);
-        List<Candidate> found = new ArrayList<>();
+        Map<JetPair, Shot> pairs = new LinkedHashMap<>();
         for (double nitrous : rungs(ladder, exact)) {
             double flow = cases.get(0).model().nitrousFlow(plenum(candidate.level()), nitrous);
             double wanted = candidate.shot().fuelBore()
                     * Math.sqrt(flow / candidate.shot().nitrousFlow());
             for (double fuel : rungs(ladder, wanted)) {
-                pair(new JetPair(nitrous, fuel), new Shot(flow, fuel), candidate.level(), heaviest, peak)
-                        .ifPresent(found::add);
+                pairs.put(new JetPair(nitrous, fuel), new Shot(flow, fuel));
             }
         }
-        return found;
+        return pairs.entrySet().parallelStream()
+                .map(pair -> pair(pair.getKey(), pair.getValue(), candidate.level(), heaviest, peak))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private double plenum(double gauge) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.NoAnswerException;
@@ -41,8 +42,13 @@ final class ShotSearch {
         this.speeds = speeds;
     }
 
+    /** The candidates of several levels, those without one left out. */
+    List<Candidate> at(DoubleStream levels) {
+        return levels.boxed().parallel().map(this::at).flatMap(Optional::stream).toList();
+    }
+
     /** The candidate of a level; the strongest there is where the power is not reached; empty where no shot burns. */
-    Optional<Candidate> at(double level) {
+    private Optional<Candidate> at(double level) {
         Mixture mixture = new Mixture();
         double wanted = job.target().wheelPower();
         double low = cases.get(0).referenceFlow() / SMALLEST;
