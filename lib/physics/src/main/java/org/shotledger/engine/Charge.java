@@ -10,6 +10,7 @@ import org.shotledger.fuel.Mixture;
  * @param mixture flows of air, nitrous oxide and fuels
  * @param pressure plenum pressure, Pa absolute
  * @param temperature of the mixture, K
+ * @param plainTemperature of the same charge with the nitrous circuit closed, K
  * @param gasFlow flow of everything gaseous, mol/s
  * @param airWithoutNitrous dry air the engine would breathe with the nitrous circuit closed, kg/s
  * @param displacement relative change of air flow by the room the nitrous oxide and its fuel vapour take, at unchanged
@@ -22,6 +23,7 @@ public record Charge(
         Mixture mixture,
         double pressure,
         double temperature,
+        double plainTemperature,
         double gasFlow,
         double airWithoutNitrous,
         double displacement,

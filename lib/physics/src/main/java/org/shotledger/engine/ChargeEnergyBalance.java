@@ -17,7 +17,9 @@ final class ChargeEnergyBalance {
     private static final double COLDEST = 185;
     private static final double HOTTEST = 650;
 
-    private static final double SETTLED = 1e-9;
+    /** A last step of this share of the temperature leaves far less, as the steps of a secant do; the first step has none yet. */
+    private static final double SETTLED = 1e-6;
+
     private static final int MOST_STEPS = 60;
     /** Where the search begins for a charge that would be colder with all the fuel stated as vapour, K. */
     private static final double START = 260;
@@ -108,7 +110,12 @@ final class ChargeEnergyBalance {
         double coldest = surplus(COLDEST, stated) > 0 ? balance(in.airTemperature(), t -> surplus(t, stated)) : COLDEST;
         return coldest > COLDEST && evaporated(coldest).equals(stated)
                 ? coldest
-                : balance(Math.max(START, coldest), t -> surplus(t, evaporated(t)));
+                : temperature(Math.max(START, coldest));
+    }
+
+    /** The same, searched from a temperature near it. */
+    double temperature(double near) {
+        return balance(near, t -> surplus(t, evaporated(t)));
     }
 
     /** Root of a falling function by the secant method inside a bracket: from a near start, a third faster for a whole point than {@code Bracket}. */
@@ -125,7 +132,7 @@ final class ChargeEnergyBalance {
                 high = t;
             }
             double next = t - f / slope;
-            if (Math.abs(next - t) < SETTLED * t) {
+            if (i > 0 && Math.abs(next - t) < SETTLED * t) {
                 return next;
             }
             next = next > low && next < high ? next : (low + high) / 2;

@@ -1,5 +1,6 @@
 package org.shotledger.evaluate;
 
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 import org.shotledger.boost.Compressor;
@@ -190,9 +191,10 @@ public final class PointModel {
     private DoubleFunction<OperatingPoint> breathed(
             double rpm, double plenum, Mode mode, FeedFlow feed, FuelFlow extra) {
         // a second round would change the air by less than a thousandth
-        Breath first = breathe(rpm, plenum, feed, extra, 1);
+        Breath first = breathe(rpm, plenum, feed, extra, 1, Optional.empty());
         ShaftBalance shaft = shaft(first, car.turbo().exhaustTemperature());
-        Breath breath = breathe(rpm, plenum, feed, extra, backPressure(shaft.exhaustPressure() / plenum));
+        Breath breath =
+                breathe(rpm, plenum, feed, extra, backPressure(shaft.exhaustPressure() / plenum), Optional.of(first));
         double exhaustPressure = shaft(breath, car.turbo().exhaustTemperature()).exhaustPressure();
         CylinderModel.Ready ready = cylinders.ready(
                 rpm, breath.intake, breath.charge, exhaustPressure, mode.nitrousFlows(), factor(Factor.NITROUS_WORK));
@@ -375,15 +377,21 @@ public final class PointModel {
 
     /** @param extra nitrous fuel at the rail pressure there is */
     private record Breath(
-            CompressorPoint compressor, double airTemperature, Intake intake, Charge charge, FuelFlow extra) {}
+            CompressorPoint compressor, double airTemperature, Intake intake, Charge charge, FuelFlow extra) {
+        /** Moist air, kg/s. */
+        double air() {
+            return charge.mixture().dryAir() + charge.mixture().waterVapour();
+        }
+    }
 
     /**
      * On the main rail the pumps must give both fuels. Without nitrous fuel a rail that falls is the limit's to tell: the mixture of the
      * tune was measured on that rail.
      */
-    private Breath breathe(double rpm, double plenum, FeedFlow feed, FuelFlow offered, double backPressure) {
+    private Breath breathe(
+            double rpm, double plenum, FeedFlow feed, FuelFlow offered, double backPressure, Optional<Breath> near) {
         if (!onMainRail()) {
-            return breathe(rpm, plenum, feed, offered, 1, backPressure);
+            return breathe(rpm, plenum, feed, offered, 1, backPressure, near);
         }
         SharedRail rail = new SharedRail(
                 car.injection().pumps(),
@@ -391,9 +399,10 @@ public final class PointModel {
                 fuels.main().density(fuels.temperature()),
                 at.voltage());
         FuelFlow extra = offered;
+        Optional<Breath> last = near;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             double share = rail.share(extra.railPressure(), plenum);
-            Breath breath = breathe(rpm, plenum, feed, extra, share, backPressure);
+            Breath breath = breathe(rpm, plenum, feed, extra, share, backPressure, last);
             if (offered.massFlow() == 0) {
                 return breath;
             }
@@ -403,15 +412,25 @@ public final class PointModel {
                 return new Breath(breath.compressor, breath.airTemperature, breath.intake, breath.charge, next);
             }
             extra = next;
+            last = Optional.of(breath);
         }
         throw new NoAnswerException("the main rail and the fuel drawn from it do not settle together");
     }
 
+    /** @param near what was breathed just beside, from which the search begins */
     private Breath breathe(
-            double rpm, double plenum, FeedFlow feed, FuelFlow extra, double share, double backPressure) {
+            double rpm,
+            double plenum,
+            FeedFlow feed,
+            FuelFlow extra,
+            double share,
+            double backPressure,
+            Optional<Breath> near) {
         double volume = car.engine().breathedVolume(rpm) * factor(Factor.BREATHING) * backPressure;
         MoistAir ambient = at.air();
-        double air = ambient.density() * volume * plenum / ambient.pressure();
+        double air = near.map(n -> n.air() * backPressure)
+                .orElseGet(() -> ambient.density() * volume * plenum / ambient.pressure());
+        Optional<Charge> last = near.map(Breath::charge);
         double lastAir = Double.NaN;
         double lastMiss = Double.NaN;
         for (int round = 0; round < MOST_ROUNDS; round++) {
@@ -419,11 +438,14 @@ public final class PointModel {
             double temperature =
                     car.turbo().cooler().outletTemperature(point.outletTemperature(), ambient.temperature());
             Intake intake = intake(plenum, temperature, feed, extra, share);
-            Charge charge = ChargeMixing.mix(intake, volume);
-            double next = charge.mixture().dryAir() + charge.mixture().waterVapour();
+            Charge charge = last.map(l -> ChargeMixing.mix(intake, volume, l))
+                    .orElseGet(() -> ChargeMixing.mix(intake, volume));
+            Breath breath = new Breath(point, temperature, intake, charge, extra);
+            double next = breath.air();
             if (Math.abs(next - air) <= FLOW_TOLERANCE * air) {
-                return new Breath(point, temperature, intake, charge, extra);
+                return breath;
             }
+            last = Optional.of(charge);
             double miss = next - air;
             double step = secant(air - lastAir, miss - lastMiss, miss);
             lastAir = air;
