@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class AtomicFileTest {
-    private static final int KILLS = Integer.getInteger("kills", 50);
+    private static final int KILLS = Integer.getInteger("kills", 12);
 
     /** More than one writer ever gets to. */
     private static final int FILES_EACH = 100_000;
