@@ -169,6 +169,7 @@ final class DecisionPage {
             needs.add("spark later by " + QuantityKind.CRANK_ANGLE.text(setup.retard(), UnitSystem.US)
                     + " while it flows, less or more only by the step-up plan");
         }
+        plan.moved().forEach(needs::add);
         plan.limits().broken().forEach(limit -> needs.add("an answer to '" + limit.name() + "': " + figures(limit)));
         return needs;
     }

@@ -41,6 +41,7 @@ class BottleViewsTest {
                 plan.outcomes(),
                 plan.limits(),
                 plan.alternatives(),
-                plan.stopped());
+                plan.stopped(),
+                plan.moved());
     }
 }

@@ -38,6 +38,7 @@ import org.shotledger.units.UnitSystem;
  * @param limits every limit over all cases, each where it is closest, with the power asked for among them
  * @param alternatives the setups that were weighed, by boost, ascending
  * @param stopped what stops the power asked for, in words; empty where it is reached, and for a setup that was not searched
+ * @param moved what the search set otherwise than the sheet, with why; empty for a setup that was not searched
  */
 public record Plan(
         Job job,
@@ -45,7 +46,8 @@ public record Plan(
         List<Outcome> outcomes,
         Limits limits,
         List<Alternative> alternatives,
-        Optional<String> stopped) {
+        Optional<String> stopped,
+        List<String> moved) {
 
     /** How many unusual figures the verdict names; the first page has them all. */
     private static final int DOUBTS = 3;
@@ -54,6 +56,7 @@ public record Plan(
     public Plan {
         outcomes = List.copyOf(outcomes);
         alternatives = List.copyOf(alternatives);
+        moved = List.copyOf(moved);
     }
 
     /**
@@ -147,12 +150,30 @@ public record Plan(
         List<Limit> all = new ArrayList<>();
         all.add(asked(job.target(), outcomes.get(0)));
         outcomes.forEach(outcome -> all.addAll(outcome.limits().all()));
-        return new Plan(job, setup, outcomes, Limits.closest(all), alternatives, Optional.empty());
+        return new Plan(job, setup, outcomes, Limits.closest(all), alternatives, Optional.empty(), List.of());
     }
 
     /** The same with what stops the power asked for, where it is not reached. */
     Plan stoppedBy(String what) {
-        return reached() ? this : new Plan(job, setup, outcomes, limits, alternatives, Optional.of(what));
+        return reached() ? this : new Plan(job, setup, outcomes, limits, alternatives, Optional.of(what), moved);
+    }
+
+    /** The same with what was set otherwise than the sheet has it, beside boost and jets. */
+    Plan comparedWith(Setup sheet) {
+        List<String> other = new ArrayList<>();
+        if (setup.arming().rpmLow() != sheet.arming().rpmLow()) {
+            other.add(String.format(
+                    Locale.ROOT,
+                    "the nitrous opens from %,.0f rpm instead of %,.0f, as the models have no answer for the shot below",
+                    setup.arming().rpmLow(),
+                    sheet.arming().rpmLow()));
+        }
+        if (setup.retard() != sheet.retard()) {
+            other.add(QuantityKind.CRANK_ANGLE.text(setup.retard(), UnitSystem.US) + " of spark retard instead of "
+                    + QuantityKind.CRANK_ANGLE.text(sheet.retard(), UnitSystem.US)
+                    + ", so that it knocks no more than the base pull");
+        }
+        return new Plan(job, setup, outcomes, limits, alternatives, stopped, other);
     }
 
     /** The power asked for is a limit like the others, but for the thousandth by which it may fall short. */
@@ -268,7 +289,7 @@ public record Plan(
         return String.format(
                 Locale.ROOT,
                 "%s: %s at the wheels under '%s'%s%s from %s of boost%s; every limit in %d cases: %s, the closest is %s"
-                        + " (%s, case '%s')%s%s.%s An estimate, to be proven in small steps.",
+                        + " (%s, case '%s')%s%s.%s%s An estimate, to be proven in small steps.",
                 job.name(),
                 QuantityKind.POWER.text(stated().power(), UnitSystem.US),
                 target().conditions(),
@@ -283,6 +304,7 @@ public record Plan(
                 first.caseName(),
                 margin(first),
                 passesGiven(),
+                moved.isEmpty() ? "" : " Otherwise than the sheet: " + String.join("; ", moved) + ".",
                 doubts());
     }
 

@@ -3,6 +3,7 @@ package org.shotledger.plan;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -86,17 +87,15 @@ final class PlanSearch {
         if (speeds.length == 0) {
             return Plan.of(job, job.setup().withoutJets()).stoppedBy(NO_SPEED);
         }
-        Job asked = job;
-        Plan plan = new PlanSearch(asked, speeds).plan();
+        Plan plan = new PlanSearch(job, speeds).plan();
         for (int round = 0; round < SPARK_ROUNDS; round++) {
             double retard = Spark.retard(plan);
             if (retard <= plan.setup().retard()) {
                 break;
             }
-            asked = job.with(job.setup().withRetard(retard));
-            plan = new PlanSearch(asked, speeds).plan();
+            plan = new PlanSearch(job.with(job.setup().withRetard(retard)), speeds).plan();
         }
-        return plan;
+        return plan.comparedWith(job.setup());
     }
 
     private static JetPair middle(JetLadder ladder) {
@@ -136,6 +135,10 @@ final class PlanSearch {
         if (best.filter(PlanSearch::kept).isPresent()) {
             return best.get();
         }
+        Optional<Plan> later = best.flatMap(this::openingLater);
+        if (later.isPresent()) {
+            return later.get();
+        }
         Attainable most = most(alone, alonePower(alone, 1));
         String stop = best.filter(Plan::reached)
                 .flatMap(plan -> plan.parts().first())
@@ -145,6 +148,20 @@ final class PlanSearch {
                 .or(() -> best)
                 .orElseGet(() -> Plan.of(job, onBoost(alone), weighed))
                 .stoppedBy(stop);
+    }
+
+    /** The plan whose nitrous opens at the first speed for which there is an answer, where one is missing and that plan keeps every limit. */
+    private Optional<Plan> openingLater(Plan plan) {
+        OptionalDouble from = Opening.answered(plan);
+        if (from.isEmpty()) {
+            return Optional.empty();
+        }
+        Job late = job.with(Opening.from(job.setup(), from.getAsDouble()));
+        double[] left = speeds(late);
+        return left.length == 0
+                ? Optional.empty()
+                : Optional.of(new PlanSearch(late, left).plan())
+                        .filter(found -> kept(found) && found.setup().jets().isPresent());
     }
 
     private static String stopper(Limit limit) {

@@ -138,6 +138,21 @@ class AnswerTest {
         assertTrue(plan.stopped().orElseThrow().startsWith("passes from one filling"), plan.verdictLine());
     }
 
+    /** The nitrous takes the place of air: at the lowest speed of this sheet's range the compressor then passes less than its map covers. */
+    @Test
+    void a_shot_without_an_answer_at_low_speed_opens_later_and_that_is_said(@TempDir Path folder) {
+        Job job = new CarLot(26).car(folder.resolve("car"));
+        Plan plan = Plan.find(job);
+        assertNotEquals(Verdict.BROKEN, plan.parts().verdict(), plan.verdictLine());
+        assertTrue(plan.setup().jets().isPresent(), plan.verdictLine());
+        assertTrue(plan.setup().arming().rpmLow() > job.setup().arming().rpmLow(), plan.verdictLine());
+        assertTrue(plan.verdictLine().contains("the nitrous opens from"), plan.verdictLine());
+        // the sheet's own range is what has no answer
+        Plan asIs = Plan.of(job, plan.setup().withArming(job.setup().arming()));
+        assertEquals(
+                Verdict.BROKEN, asIs.limits().find("answered").orElseThrow().verdict(), asIs.verdictLine());
+    }
+
     /** Sheets that once ended in an exception, a false diagnosis or a plan that a kept one of its own options belied. */
     @ParameterizedTest
     @CsvSource({
