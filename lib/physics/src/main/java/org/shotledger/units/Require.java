@@ -6,6 +6,7 @@ import java.math.MathContext;
 /** Checks of numbers on their way into a record; each failure is one sentence with the name, the value and the limits. */
 public final class Require {
     private static final MathContext DIGITS = new MathContext(5);
+    private static final String PASCAL = "Pa";
 
     private Require() {}
 
@@ -22,8 +23,8 @@ public final class Require {
      */
     public static double within(String what, double value, double low, double high, String unit) {
         if (!(value >= low && value <= high)) {
-            throw new IllegalArgumentException("The " + what + " is " + with(value, unit) + "; allowed is " + shown(low)
-                    + " to " + with(high, unit) + ". Check the value and its unit.");
+            throw new IllegalArgumentException("The " + what + " is " + with(value, unit) + "; allowed is "
+                    + number(low, unit) + " to " + with(high, unit) + ". Check the value and its unit.");
         }
         return value;
     }
@@ -124,7 +125,13 @@ public final class Require {
     }
 
     private static String with(double value, String unit) {
-        return unit.isEmpty() ? shown(value) : shown(value) + " " + unit;
+        String shown = unit.equals(PASCAL) ? "kPa" : unit;
+        return unit.isEmpty() ? number(value, unit) : number(value, unit) + " " + shown;
+    }
+
+    /** Nobody reads an engine's pressures in pascals. */
+    private static String number(double value, String unit) {
+        return shown(unit.equals(PASCAL) ? value / 1e3 : value);
     }
 
     /**
