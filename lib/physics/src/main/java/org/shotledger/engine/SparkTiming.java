@@ -61,8 +61,9 @@ public record SparkTiming(CycleInput input, Cycle cycle, double retard, double w
         Cycle latest = cylinder.run(at(input, bestStart + late));
         if (!keeps(latest, peakPressure, knockIntegral)) {
             throw new IllegalArgumentException("Even 40 degrees after best timing the peak pressure is "
-                    + latest.peakPressure() + " Pa and the knock integral " + latest.knockIntegral() + "; allowed are "
-                    + peakPressure + " Pa and " + knockIntegral + ". Use less boost or less nitrous oxide.");
+                    + Require.shown(latest.peakPressure() / 1e3) + " kPa and the knock integral "
+                    + Require.shown(latest.knockIntegral()) + "; allowed are " + Require.shown(peakPressure / 1e3)
+                    + " kPa and " + Require.shown(knockIntegral) + ". Use less boost or less nitrous oxide.");
         }
         while (late - early > 0.01) {
             double middle = (early + late) / 2;

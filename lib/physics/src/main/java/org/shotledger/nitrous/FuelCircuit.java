@@ -192,9 +192,9 @@ public record FuelCircuit(Optional<FuelCell> cell, Solenoid solenoid, FuelJet je
             String narrow = Double.isInfinite(jets.passage())
                     ? "its solenoid alone passes"
                     : "its solenoid and the" + " nozzles' passages alone pass";
-            throw new IllegalArgumentException("The fuel circuit must pass " + massFlow + " kg/s, but " + narrow + " "
-                    + through + " kg/s at a pressure drop of " + drop
-                    + " Pa; use a larger solenoid, wider nozzles or more fuel pressure.");
+            throw new IllegalArgumentException("The fuel circuit must pass " + Require.shown(massFlow) + " kg/s, but "
+                    + narrow + " " + Require.shown(through) + " kg/s at a pressure drop of " + Require.shown(drop / 1e3)
+                    + " kPa; use a larger solenoid, wider nozzles or more fuel pressure.");
         }
         double whole = massFlow / Math.sqrt(2 * density * drop);
         double area = 1 / Math.sqrt(1 / (whole * whole) - rest) / jets.count();
