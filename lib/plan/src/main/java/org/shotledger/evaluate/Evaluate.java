@@ -245,6 +245,7 @@ public final class Evaluate {
 
     private List<OperatingPoint> off() {
         return DoubleStream.of(Speeds.all(car, setup.arming()))
+                .parallel()
                 .mapToObj(rpm -> held.point(rpm, plenum(setup.boost().off().at(rpm)), Mode.BOOST_ALONE))
                 .flatMap(Optional::stream)
                 .toList();
@@ -259,6 +260,7 @@ public final class Evaluate {
 
     private List<OperatingPoint> armed(double[] speeds, Mode mode) {
         return DoubleStream.of(speeds)
+                .parallel()
                 .mapToObj(rpm -> held.point(rpm, armedPlenum(rpm), mode))
                 .flatMap(Optional::stream)
                 .toList();
