@@ -27,14 +27,13 @@ public final class Cylinder {
     private static final double KNOCK_TO_BURNED = 0.99;
 
     private final Engine engine;
-    private final HeatTransfer heatTransfer;
+    private final Woschni heatTransfer;
     private final double step;
     private final double[] angle;
     private final double[] volume;
     private final double[] area;
     private final double[] motored;
     private final double[] inverseVolume;
-    private final double[] dLogVolume;
     private final double bottomVolume;
 
     /**
@@ -47,7 +46,7 @@ public final class Cylinder {
      * @param heatTransfer wall heat model
      */
     public Cylinder(
-            Engine engine, double intakeClosing, double exhaustOpening, double step, HeatTransfer heatTransfer) {
+            Engine engine, double intakeClosing, double exhaustOpening, double step, Woschni heatTransfer) {
         this.engine = Require.given("engine", engine);
         this.heatTransfer = Require.given("heat transfer model", heatTransfer);
         Require.within("intake valve closing", intakeClosing, -180, -90, "deg");
@@ -60,7 +59,6 @@ public final class Cylinder {
         area = new double[steps + 1];
         motored = new double[steps + 1];
         inverseVolume = new double[steps + 1];
-        dLogVolume = new double[steps + 1];
         Crank crank = new Crank(engine);
         for (int i = 0; i <= steps; i++) {
             angle[i] = intakeClosing + i * this.step;
@@ -68,7 +66,6 @@ public final class Cylinder {
             area[i] = crank.area(angle[i]);
             motored[i] = Math.pow(volume[0] / volume[i], MOTORING_EXPONENT);
             inverseVolume[i] = 1 / volume[i];
-            dLogVolume[i] = i == 0 ? 0 : Math.log(volume[i] / volume[i - 1]);
         }
         bottomVolume = crank.volume(180);
     }
@@ -109,18 +106,6 @@ public final class Cylinder {
 
     private static Cylinder withHeatLoss(Engine engine, double factor) {
         return new Cylinder(engine, -140, 140, 1, new Woschni(factor));
-    }
-
-    /**
-     * Work with another burning over work with the base pull's own, for the same charge: what spark retard costs. The only
-     * place where retard acts on power.
-     *
-     * @param base the charge with the burning that its power was calibrated with
-     * @param burning the other burning
-     * @return 1 where both are alike; below 1 for later burning beyond best timing
-     */
-    public double workRatio(CycleInput base, Wiebe burning) {
-        return run(base.withBurning(burning)).work() / run(base).work();
     }
 
     /**
@@ -168,8 +153,6 @@ public final class Cylinder {
         double m = in.mass();
         double dt = step / (6 * in.rpm());
         double calm = heatTransfer.motoredSpeed(engine.meanPistonSpeed(in.rpm()));
-        double slopeT = heatTransfer.temperatureExponent();
-        double slopeV = heatTransfer.volumeExponent();
         double rUnburned = in.unburned().gasConstant();
         double t = in.temperature();
         double p0 = m * rUnburned * t / volume[0];
@@ -180,7 +163,7 @@ public final class Cylinder {
         double p = p0;
         double logP = Math.log(p / Knock.ATMOSPHERE);
         double speed = calm;
-        double h = heatTransfer.coefficient(engine.bore(), volume[0], p, t, calm);
+        double h = heatTransfer.coefficient(engine.bore(), p, t, calm);
         double x = 0;
         double energy = m * in.unburned().energy(t);
         double endGas = t;
@@ -192,7 +175,7 @@ public final class Cylinder {
         double peakT = t;
         int peak = 0;
         if (trace != null) {
-            trace.set(0, angle[0], volume[0], p, t, 0);
+            trace.set(0, angle[0], volume[0], p);
         }
         for (int i = 1; i < angle.length; i++) {
             double x2 = angle[i] > burnStart ? in.burning().burned(angle[i]) : 0;
@@ -222,7 +205,7 @@ public final class Cylinder {
             double dLogP = logRatio((p2 - p) * sumT * sumW * all);
             double dLogT = logRatio((t2 - t) * sumP * sumW * all);
             double dLogW = logRatio((speed2 - speed) * sumP * sumT * all);
-            h *= expSmall(HeatTransfer.SPEED_EXPONENT * (dLogP + dLogW) + slopeT * dLogT + slopeV * dLogVolume[i]);
+            h *= expSmall(Woschni.SPEED_EXPONENT * (dLogP + dLogW) + Woschni.TEMPERATURE_EXPONENT * dLogT);
             logP += dLogP;
             if (x2 == 0) {
                 endGas = t2;
@@ -243,7 +226,7 @@ public final class Cylinder {
             t = t2;
             x = x2;
             if (trace != null) {
-                trace.set(i, angle[i], volume[i], p, t, x);
+                trace.set(i, angle[i], volume[i], p);
             }
         }
         double gross = work + openParts(p0, p, in.exhaustPressure());

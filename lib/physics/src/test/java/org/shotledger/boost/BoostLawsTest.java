@@ -127,26 +127,6 @@ class BoostLawsTest {
     }
 
     @Test
-    void hotter_exhaust_brings_the_threshold_down() {
-        double plain = threshold(1100, 1.00).rpm();
-        double shot = threshold(1130, 1.09).rpm();
-        assertTrue(shot < plain - 50, plain + " and " + shot);
-        assertTrue(BoostThreshold.find(TURBINE, rpm -> demand(rpm, 700, 1), 1500, 3000)
-                .isEmpty());
-    }
-
-    private static BoostThreshold threshold(double temperature, double mass) {
-        return BoostThreshold.find(TURBINE, rpm -> demand(rpm, temperature, mass), 1500, 8000)
-                .orElseThrow();
-    }
-
-    private static ShaftDemand demand(double rpm, double temperature, double mass) {
-        double air = 0.38 * rpm / 6000;
-        CompressorPoint point = Compressor.at(MAP, air, 298, 0.98e5, 2.0e5);
-        return new ShaftDemand(new ExhaustGas(air * 1.1 * mass, temperature, 290, 1.3), point.power(), 1.1e5);
-    }
-
-    @Test
     void a_cooler_never_cools_below_its_coolant() {
         ChargeCooler cooler = new ChargeCooler("c", 0.72, new FlowLoss("c", 12e3, 0.5, 2.5));
         assertEquals(300 + 0.28 * 120, cooler.outletTemperature(420, 300), 1e-9);

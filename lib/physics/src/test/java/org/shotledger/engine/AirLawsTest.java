@@ -91,10 +91,8 @@ class AirLawsTest {
 
     @Test
     void friction_grows_with_speed_and_pressure() {
-        FrictionModel f = ChenFlynn.TYPICAL;
-        assertTrue(f.meanEffectivePressure(12e6, 20, 7000) > f.meanEffectivePressure(8e6, 20, 7000));
-        assertTrue(f.meanEffectivePressure(8e6, 22, 7700) > f.meanEffectivePressure(8e6, 20, 7000));
-        // Heywood eq. 13.6 at 5000 rpm: 0.97 + 0.75 + 1.25 = 2.97 bar.
-        assertEquals(2.97e5, new WideOpenThrottleFriction(1).meanEffectivePressure(0, 0, 5000), 1);
+        ChenFlynn f = ChenFlynn.TYPICAL;
+        assertTrue(f.meanEffectivePressure(12e6, 20) > f.meanEffectivePressure(8e6, 20));
+        assertTrue(f.meanEffectivePressure(8e6, 22) > f.meanEffectivePressure(8e6, 20));
     }
 }

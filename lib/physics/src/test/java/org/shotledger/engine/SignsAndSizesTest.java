@@ -127,7 +127,9 @@ class SignsAndSizesTest {
             BurnPhasing phasing =
                     BurnPhasing.USUAL.centredAt(i == 0 ? BurnPhasing.USUAL.early() : BurnPhasing.USUAL.late());
             CycleInput own = base.withBurning(phasing.burning(0, 1));
-            cost[i] = 1 - cylinder.workRatio(own, phasing.burning(6, 1));
+            cost[i] = 1
+                    - cylinder.run(own.withBurning(phasing.burning(6, 1))).work()
+                            / cylinder.run(own).work();
         }
         assertTrue(cost[0] > 0.01 && cost[0] < cost[1] && cost[1] < 0.07, cost[0] + " " + cost[1]);
     }

@@ -214,7 +214,7 @@ public final class PointModel {
         ShaftBalance shaft = shaft(breath, exhaust);
         double peak = burned.cycle().peakPressure() * factor(Factor.PEAK_PRESSURE);
         double friction =
-                model.friction().meanEffectivePressure(peak, car.engine().meanPistonSpeed(rpm), rpm);
+                model.friction().meanEffectivePressure(peak, car.engine().meanPistonSpeed(rpm));
         double rate = car.engine().displacementRate(rpm);
         Power power = new Power(
                 burned.indicated() * factor(Factor.ENGINE_WORK),

@@ -73,7 +73,7 @@ final class CylinderChecks {
             Wiebe w = Wiebe.of(0, 100);
             return new double[] {w.angleOf(0.1) / 100, w.angleOf(0.5) / 100, w.angleOf(0.9) / 100};
         });
-        m.put("H10-12", r -> one(new Woschni(1).coefficient(r.in("B"), 1e-4, r.in("p") * 1e3, r.in("T"), r.in("w"))));
+        m.put("H10-12", r -> one(new Woschni(1).coefficient(r.in("B"), r.in("p") * 1e3, r.in("T"), r.in("w"))));
         m.put("H08-01", r -> one(1e3 * Knock.delay(r.in("ON"), r.in("p") * ATMOSPHERE, r.in("T"))));
         m.put("H08-02", r -> one(1e3 * Knock.delay(r.in("ON"), r.in("p") * ATMOSPHERE, r.in("T"))));
         m.put("H08-03", r -> one(Knock.delay(105, 4e6, 800) / Knock.delay(95, 4e6, 800)));
