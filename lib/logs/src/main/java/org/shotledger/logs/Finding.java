@@ -71,14 +71,5 @@ public record Finding(Kind kind, String channel, double from, double to, int cou
         public String words() {
             return words;
         }
-
-        /**
-         * Tells whether the values themselves are not to be trusted.
-         *
-         * @return true where a comparison must leave them out
-         */
-        public boolean taints() {
-            return taints;
-        }
     }
 }

@@ -27,16 +27,4 @@ public record ChargeCooler(String name, double effectiveness, FlowLoss loss) {
     public double outletTemperature(double inletTemperature, double coolantTemperature) {
         return inletTemperature - effectiveness * (inletTemperature - coolantTemperature);
     }
-
-    /**
-     * Heat taken from the charge air.
-     *
-     * @param flow kg/s
-     * @param inletTemperature K
-     * @param coolantTemperature K
-     * @return W, with cp 1006 J/(kg K)
-     */
-    public double heat(double flow, double inletTemperature, double coolantTemperature) {
-        return flow * 1006 * effectiveness * (inletTemperature - coolantTemperature);
-    }
 }

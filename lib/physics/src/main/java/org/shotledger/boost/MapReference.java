@@ -34,29 +34,6 @@ public record MapReference(double temperature, double pressure) {
     }
 
     /**
-     * Physical flow of a corrected one.
-     *
-     * @param corrected corrected flow, kg/s
-     * @param temperature01 inlet stagnation temperature, K
-     * @param pressure01 inlet stagnation pressure, Pa
-     * @return kg/s
-     */
-    public double flow(double corrected, double temperature01, double pressure01) {
-        return corrected / Math.sqrt(temperature01 / temperature) * (pressure01 / pressure);
-    }
-
-    /**
-     * Corrected speed, {@code N / sqrt(T01/T_ref)}.
-     *
-     * @param rpm physical speed of the wheel
-     * @param temperature01 inlet stagnation temperature, K
-     * @return rpm
-     */
-    public double correctedSpeed(double rpm, double temperature01) {
-        return rpm / Math.sqrt(temperature01 / temperature);
-    }
-
-    /**
      * Physical speed of a corrected one.
      *
      * @param correctedRpm corrected speed

@@ -24,22 +24,4 @@ public final class OutsideMapException extends IllegalArgumentException {
     public MapEdge edge() {
         return edge;
     }
-
-    /**
-     * The corrected flow asked for.
-     *
-     * @return kg/s
-     */
-    public double correctedFlow() {
-        return correctedFlow;
-    }
-
-    /**
-     * The pressure ratio asked for.
-     *
-     * @return total to total
-     */
-    public double pressureRatio() {
-        return pressureRatio;
-    }
 }

@@ -38,14 +38,4 @@ public record BurnPhasing(double centre, double early, double late, double durat
         Wiebe base = shape.startingAt(centre - shape.angleOf(0.5));
         return base.scaled(durationFactor).startingAt(base.start() + retard);
     }
-
-    /**
-     * The same with its centre elsewhere, for an end of the band.
-     *
-     * @param newCentre deg after top dead centre
-     * @return the moved phasing without a band
-     */
-    public BurnPhasing centredAt(double newCentre) {
-        return new BurnPhasing(newCentre, newCentre, newCentre, duration);
-    }
 }

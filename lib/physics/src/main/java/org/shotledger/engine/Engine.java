@@ -100,18 +100,6 @@ public record Engine(
     }
 
     /**
-     * Volume of charge breathed per second with another back pressure than the one the volumetric efficiency was found with.
-     *
-     * @param rpm crankshaft speed, inside the table of volumetric efficiency
-     * @param measuredRatio exhaust over plenum pressure where the efficiency was found, 0 to 5
-     * @param ratio exhaust over plenum pressure now, 0 to 5
-     * @return m3/s at plenum conditions
-     */
-    public double breathedVolume(double rpm, double measuredRatio, double ratio) {
-        return breathedVolume(rpm) * BackPressure.factor(measuredRatio, ratio, compressionRatio, RESIDUAL_GAMMA);
-    }
-
-    /**
      * Mean effective pressure of a power.
      *
      * @param power W

@@ -61,24 +61,6 @@ public record MoistAir(double pressure, double temperature, double relativeHumid
     }
 
     /**
-     * Share of dry air by mass.
-     *
-     * @return kg of dry air per kg of moist air
-     */
-    public double dryFraction() {
-        return 1 / (1 + humidityRatio());
-    }
-
-    /**
-     * Share of oxygen by mass.
-     *
-     * @return kg O2 per kg of moist air
-     */
-    public double oxygenFraction() {
-        return dryFraction() * Oxidisers.OXYGEN_IN_DRY_AIR;
-    }
-
-    /**
      * Mean molar mass.
      *
      * @return kg/mol

@@ -76,16 +76,6 @@ public record FuelCircuit(Optional<FuelCell> cell, Solenoid solenoid, FuelJet je
      * @param passage diameter of the nozzle's passage behind each, m; infinite when there is nothing narrow
      */
     public record Jets(int count, double bore, double passage) {
-        /**
-         * Jets with nothing narrow behind them.
-         *
-         * @param count number of jets, at least 1
-         * @param bore hole diameter of each, m
-         * @return the jets
-         */
-        public static Jets free(int count, double bore) {
-            return new Jets(count, bore, Double.POSITIVE_INFINITY);
-        }
     }
 
     /**

@@ -89,16 +89,6 @@ public final class JetLadder {
         return bores[Math.min(found >= 0 ? found : -found - 1, bores.length - 1)];
     }
 
-    /**
-     * Tells whether a size lies between the smallest and the largest rung.
-     *
-     * @param bore a hole diameter, m
-     * @return true inside the ladder
-     */
-    public boolean spans(double bore) {
-        return bore >= bores[0] && bore <= bores[bores.length - 1];
-    }
-
     @Override
     public boolean equals(Object other) {
         return other instanceof JetLadder ladder && Arrays.equals(bores, ladder.bores);

@@ -116,14 +116,4 @@ public record MixtureGoal(Kind kind, double value) {
             case CIRCUIT_LAMBDA -> streams.nitrousLambda();
         };
     }
-
-    /**
-     * How much leaner than wanted the streams are.
-     *
-     * @param streams the streams
-     * @return relative difference, positive when leaner
-     */
-    public double leanness(Mixture streams) {
-        return reached(streams) / value - 1;
-    }
 }

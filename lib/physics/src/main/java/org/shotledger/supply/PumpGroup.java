@@ -32,17 +32,6 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
     }
 
     /**
-     * One pump alone.
-     *
-     * @param pump the pump
-     * @param wiringResistance of feed and return, ohm
-     * @return the group
-     */
-    public static PumpGroup of(Pump pump, double wiringResistance) {
-        return new PumpGroup(pump.name(), List.of(pump), Arrangement.PARALLEL, wiringResistance);
-    }
-
-    /**
      * Flow of the group against a pressure.
      *
      * @param rise pressure rise over the group, Pa
@@ -67,25 +56,6 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
     public double capacity(double rise, double supplyVoltage) {
         var table = pumps.get(0).lines().get(0).flow();
         return rise > table.high() ? 0 : flow(Math.max(rise, table.low()), supplyVoltage);
-    }
-
-    /**
-     * Spare flow over the flow needed, at the worst of some conditions.
-     *
-     * @param needed m3/s, above zero
-     * @param rises pressure rises that may come, Pa
-     * @param supplyVoltages voltages that may come, V
-     * @return least {@code capacity/needed - 1}; negative where the pumps run short
-     */
-    public double worstMargin(double needed, double[] rises, double[] supplyVoltages) {
-        Require.positive("fuel flow needed", needed, "m3/s");
-        double worst = Double.POSITIVE_INFINITY;
-        for (double rise : rises) {
-            for (double voltage : supplyVoltages) {
-                worst = Math.min(worst, capacity(rise, voltage) / needed - 1);
-            }
-        }
-        return worst;
     }
 
     /**

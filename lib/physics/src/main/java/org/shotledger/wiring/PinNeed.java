@@ -86,17 +86,6 @@ public record PinNeed(
     }
 
     /**
-     * A switch.
-     *
-     * @param low voltage when low, V
-     * @param high voltage when high, V
-     * @return the need
-     */
-    public static PinNeed contact(double low, double high) {
-        return new PinNeed(Set.of(PinKind.DIGITAL), 0, 0, low, high, 0, 0);
-    }
-
-    /**
      * Something to be driven from one kind of output.
      *
      * @param kind the output

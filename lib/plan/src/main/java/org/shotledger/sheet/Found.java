@@ -1,7 +1,6 @@
 package org.shotledger.sheet;
 
 import org.shotledger.units.QuantityKind;
-import org.shotledger.units.UnitSystem;
 
 /**
  * One value of a sheet and where it stands.
@@ -56,15 +55,5 @@ public record Found(
      */
     public double uncertainty() {
         return halfWidth / Math.sqrt(3);
-    }
-
-    /**
-     * The value as it is shown.
-     *
-     * @param system the unit system
-     * @return number and unit, or the words found
-     */
-    public String shown(UnitSystem system) {
-        return kind == null ? text : kind.text(value, system);
     }
 }

@@ -12,7 +12,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.shotledger.car.Origin;
-import org.shotledger.job.Job;
 import org.shotledger.units.Amount;
 import org.shotledger.units.UnitSystem;
 
@@ -133,16 +132,6 @@ public record Change(String words, String path, Cost cost, List<Step> steps) {
                                 .findFirst()
                                 .map(size -> size.kind().text(size.value(), UnitSystem.SI)))
                         .toList());
-    }
-
-    /**
-     * Whether the sheet states the value.
-     *
-     * @param job the job
-     * @return true when the change can be tried on it
-     */
-    public boolean fits(Job job) {
-        return job.car().origin(path).filter(o -> o.line() > 0).isPresent();
     }
 
     private static String figure(Origin old, double factor, double more) {

@@ -117,16 +117,6 @@ public record Unknown(
     }
 
     /**
-     * The same with another effort.
-     *
-     * @param other effort to halve its uncertainty
-     * @return the changed unknown
-     */
-    public Unknown withEffort(double other) {
-        return new Unknown(name, kind, distribution, effect, provenance, reason, measurement, other);
-    }
-
-    /**
      * The range that holds it nine times out of ten.
      *
      * @return name and range in words, SI
