@@ -1,6 +1,7 @@
 package org.shotledger.boost;
 
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /**
  * The inlet state to which the flow and speed of a map are corrected, after SAE J1826 and J922. It must travel with the
@@ -13,7 +14,7 @@ public record MapReference(double temperature, double pressure) {
     /** 298 K and 100 kPa. */
     public static final MapReference SI = new MapReference(298, 100e3);
     /** 85 F and 28.4 inHg. */
-    public static final MapReference US = new MapReference((85 + 459.67) / 1.8, 28.4 * 3386.389);
+    public static final MapReference US = new MapReference((85 + UnitFactors.FAHRENHEIT_OFFSET) / 1.8, 28.4 * UnitFactors.INCH_OF_MERCURY);
 
     /** Checks the ranges. */
     public MapReference {

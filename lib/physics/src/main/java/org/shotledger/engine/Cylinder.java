@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import org.shotledger.curve.Bracket;
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /**
  * The closed cycle of one cylinder as a single zone: slider-crank volume, Wiebe burning, heat to the walls, properties from
@@ -161,7 +162,7 @@ public final class Cylinder {
         double activation = Knock.ACTIVATION / endGasFactor;
         double burnStart = in.burning().start();
         double p = p0;
-        double logP = Math.log(p / Knock.ATMOSPHERE);
+        double logP = Math.log(p / UnitFactors.ATMOSPHERE);
         double speed = calm;
         double h = heatTransfer.coefficient(engine.bore(), p, t, calm);
         double x = 0;

@@ -2,6 +2,7 @@ package org.shotledger.engine;
 
 import org.shotledger.curve.Bracket;
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /**
  * Knock as a ratio to a base pull that is known to be safe: the integral of {@link Knock} over the end gas, its delay changed
@@ -93,7 +94,7 @@ public record KnockModel(
         return cycle.knockIntegral()
                 * Math.pow(gas.oxygenRatio(), oxygenPower)
                 * Math.pow(gas.lambda(), -richnessPower)
-                * Math.pow(cylinder.closingPressure(input) / Knock.ATMOSPHERE, -pressureRelief);
+                * Math.pow(cylinder.closingPressure(input) / UnitFactors.ATMOSPHERE, -pressureRelief);
     }
 
     /**

@@ -9,6 +9,7 @@ import org.shotledger.sheet.Found.Meant;
 import org.shotledger.sheet.Problem;
 import org.shotledger.units.Excerpt;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitFactors;
 
 /**
  * What a sheet states that can be, but seldom is: a figure outside its usual range, and figures that do not go together. A figure is
@@ -21,7 +22,6 @@ final class Unusual {
     /** Half-width of a temperature near freezing, K, from which it says nothing. */
     private static final double WIDE_TEMPERATURE = 30;
 
-    private static final double FREEZING = 273.15;
 
     private final Job job;
     private final List<Problem> found = new ArrayList<>();
@@ -66,7 +66,7 @@ final class Unusual {
             return;
         }
         boolean wide = origin.kind() == QuantityKind.TEMPERATURE
-                ? half > Math.max(WIDE_TEMPERATURE, WIDE * (origin.value() - FREEZING))
+                ? half > Math.max(WIDE_TEMPERATURE, WIDE * (origin.value() - UnitFactors.ICE_POINT))
                 : half > (origin.provenance().equals("estimated") ? WIDE_ESTIMATE : WIDE) * Math.abs(origin.value());
         if (wide) {
             add(

@@ -21,6 +21,7 @@ import org.shotledger.evaluate.Calibration;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.setup.Factor;
+import org.shotledger.units.UnitFactors;
 
 /** From heat to power at the wheels. */
 final class PowerEntries {
@@ -28,7 +29,7 @@ final class PowerEntries {
     private static final double CALIBRATION = 1e-5;
 
     /** One hp from each lb/min, J/kg. */
-    private static final double HORSEPOWER_PER_POUND_MINUTE = 745.69987158227022 * 60 / 0.45359237;
+    private static final double HORSEPOWER_PER_POUND_MINUTE = UnitFactors.HORSEPOWER * 60 / UnitFactors.POUND;
 
     private PowerEntries() {}
 

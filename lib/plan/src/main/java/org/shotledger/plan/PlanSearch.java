@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.shotledger.car.Car;
+import org.shotledger.curve.Bracket;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PointLimits.Closest;
@@ -326,17 +327,8 @@ final class PlanSearch {
         if (alonePower(alone, 1) < job.target().wheelPower()) {
             return Optional.empty();
         }
-        double low = 0;
-        double high = 1;
-        while (high - low > 1e-4) {
-            double middle = (low + high) / 2;
-            if (alonePower(alone, middle) < job.target().wheelPower()) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        double share = high;
+        double share = Bracket.edge(some -> alonePower(alone, some) >= job.target().wheelPower(), 1, 0, 1e-4)
+                .inside();
         BoostTable table = alone.map(gauge -> Math.min(gauge, BoostCaps.roundedUp(gauge * share)));
         return Optional.of(onBoost(table));
     }

@@ -5,10 +5,11 @@ import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.evaluate.PointModel;
+import org.shotledger.units.UnitFactors;
 
 /** Computes the retard of a shot and sets the habit of the trade beside it. */
 final class SparkAdvice {
-    private static final double FIFTY_HORSEPOWER = 50 * 745.69987158227022;
+    private static final double FIFTY_HORSEPOWER = 50 * UnitFactors.HORSEPOWER;
     private static final double HABIT_LOW = 1;
     private static final double HABIT_HIGH = 2;
     private static final double MOST_RETARD = 25;

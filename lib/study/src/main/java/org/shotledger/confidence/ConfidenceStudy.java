@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.shotledger.plan.Plan;
+import org.shotledger.setup.Target;
 
 /** Draws what is not known exactly, many times, and counts. */
 public final class ConfidenceStudy {
@@ -65,7 +66,7 @@ public final class ConfidenceStudy {
     private static Confidence confidence(
             Plan plan, List<Unknown> unknowns, int each, long seed, Surface surface, Forms forms, SurfaceCheck check) {
         double wanted = plan.target().wheelPower();
-        double reached = reached(plan);
+        double reached = -Target.SHORT_BY;
         Draws draws = new Draws(unknowns, surface.outputs, forms, wanted, reached);
         boolean[] all = new boolean[unknowns.size()];
         boolean[] exactModels = new boolean[all.length];
@@ -81,22 +82,6 @@ public final class ConfidenceStudy {
                 draws.chances(each, seed, exactModels),
                 check.draws() > 0 ? influences(unknowns, forms, wanted, reached, seed) : List.of(),
                 check);
-    }
-
-    /** How far below the target the power may lie, as in the plan itself; a share, below zero. */
-    private static double reached(Plan plan) {
-        double wanted = plan.target().wheelPower();
-        double low = 0.9;
-        double high = 1;
-        while (high - low > 1e-9) {
-            double middle = 0.5 * (low + high);
-            if (plan.target().reachedBy(middle * wanted)) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return high - 1;
     }
 
     private static List<Influence> influences(

@@ -1,5 +1,6 @@
 package org.shotledger.risk;
 
+import org.shotledger.curve.Bracket;
 import org.shotledger.limits.Provenance;
 import org.shotledger.units.QuantityKind;
 
@@ -16,16 +17,9 @@ final class VoltageInterlock {
 
     static Interlock of(Drift drift) {
         double planned = drift.sound().at().voltage();
-        double inside = planned;
-        double outside = Math.max(LOWEST, planned - FURTHEST);
-        while (inside - outside > CLOSE) {
-            double middle = (inside + outside) / 2;
-            if (at(drift, middle).safe()) {
-                inside = middle;
-            } else {
-                outside = middle;
-            }
-        }
+        Bracket.Edge edge = Bracket.edge(
+                voltage -> at(drift, voltage).safe(), planned, Math.max(LOWEST, planned - FURTHEST), CLOSE);
+        double inside = edge.inside();
         return new Interlock(
                 "voltage",
                 "supply voltage",
@@ -35,7 +29,7 @@ final class VoltageInterlock {
                 Math.min(HYSTERESIS, (planned - inside) / 2),
                 planned,
                 new Interlock.Kept(inside, Double.NaN),
-                at(drift, outside).firstWords() + " breaks: a slower pump passes less, a slower injector opens later",
+                at(drift, edge.outside()).firstWords() + " breaks: a slower pump passes less, a slower injector opens later",
                 "",
                 Provenance.CALCULATED);
     }
