@@ -48,7 +48,6 @@ public record AccelerationPower(
         String gear) {
     private static final double WINDOW = 0.5;
 
-    /** Copies the list. */
     public AccelerationPower {
         doubts = List.copyOf(doubts);
     }

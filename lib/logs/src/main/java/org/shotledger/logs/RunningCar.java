@@ -40,7 +40,6 @@ public record RunningCar(
     private static final double WIND = 2;
     private static final double GRADE = 0.005;
 
-    /** Checks the ranges. */
     public RunningCar {
         Require.within("mass of the car", mass.value(), 100, 10_000, "kg");
         Require.within("share of the wheels' spin-up", wheels.value(), 0, 0.2, "");

@@ -14,7 +14,6 @@ public record Series(double[] time, double[] values) {
     private static final double LEAST_ROOM = 1e6;
     private static final double MOST_TIMES = 10;
 
-    /** Checks the times. */
     public Series {
         if (time.length != values.length) {
             throw new IllegalArgumentException("A series has " + time.length + " times and " + values.length

@@ -21,7 +21,6 @@ import org.shotledger.units.UnitSystem;
 public record NitrousShare(List<Point> points, double moreBoost) {
     private static final double SAME_BOOST = 0.05e5;
 
-    /** Copies the list. */
     public NitrousShare {
         points = List.copyOf(points);
     }

@@ -38,7 +38,6 @@ public record Reconciliation(
         List<Optional<OperatingPoint>> expected) {
     private static final double MOST_LAG = 0.5;
 
-    /** Copies the lists. */
     public Reconciliation {
         overlays = List.copyOf(overlays);
         expected = List.copyOf(expected);

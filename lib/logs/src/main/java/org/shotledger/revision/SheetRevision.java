@@ -35,7 +35,6 @@ public record SheetRevision(String log, Job before, Job after, List<String> note
     private static final double MOST_FACTOR = 2;
     private static final double ROOT3 = Math.sqrt(3);
 
-    /** Copies the list. */
     public SheetRevision {
         notes = List.copyOf(notes);
     }

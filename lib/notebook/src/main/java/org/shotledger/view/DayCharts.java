@@ -48,7 +48,7 @@ public final class DayCharts {
         List<Moment> moments =
                 passes.stream().flatMap(pass -> pass.moments().stream()).toList();
         double[] time = seconds(passes);
-        double[] value = moments.stream().mapToDouble(right).toArray();
+        double[] value = Rows.column(moments, right);
         Plot plot = Plot.of(
                         name,
                         "Bottle and " + what + " over every pass",
@@ -59,7 +59,7 @@ public final class DayCharts {
                 .line(
                         "pressure (left)",
                         time,
-                        moments.stream().mapToDouble(Moment::pressure).toArray())
+                        Rows.column(moments, Moment::pressure))
                 .rightLine(what + " (right)", time, value);
         double start = 0;
         for (PassOutcome pass : passes) {

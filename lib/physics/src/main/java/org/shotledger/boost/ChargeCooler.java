@@ -10,7 +10,6 @@ import org.shotledger.units.Require;
  * @param loss its pressure loss
  */
 public record ChargeCooler(String name, double effectiveness, FlowLoss loss) {
-    /** Checks the ranges. */
     public ChargeCooler {
         Require.named("charge cooler", name);
         Require.within("effectiveness of " + name, effectiveness, 0, 1, "");

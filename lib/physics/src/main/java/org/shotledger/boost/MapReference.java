@@ -16,7 +16,6 @@ public record MapReference(double temperature, double pressure) {
     /** 85 F and 28.4 inHg. */
     public static final MapReference US = new MapReference((85 + UnitFactors.FAHRENHEIT_OFFSET) / 1.8, 28.4 * UnitFactors.INCH_OF_MERCURY);
 
-    /** Checks the ranges. */
     public MapReference {
         Require.within("reference temperature of a map", temperature, 250, 330, "K");
         Require.within("reference pressure of a map", pressure, 80e3, 110e3, "Pa");

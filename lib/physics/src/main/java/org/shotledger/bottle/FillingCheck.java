@@ -50,7 +50,6 @@ public record FillingCheck(
     /** The barometer of the place may make a gauge marking up to this much of an absolute one, Pa. */
     private static final double BAROMETER = 1.1e5;
 
-    /** Copies the list. */
     public FillingCheck {
         limits = List.copyOf(limits);
     }

@@ -18,7 +18,6 @@ public record BurnPhasing(double centre, double early, double late, double durat
      */
     public static final BurnPhasing USUAL = new BurnPhasing(12, 8, 18, 50);
 
-    /** Checks the ranges. */
     public BurnPhasing {
         Require.within("crank angle of half burned", centre, -5, 40, "deg");
         Require.within("earliest crank angle of half burned", early, -5, centre, "deg");

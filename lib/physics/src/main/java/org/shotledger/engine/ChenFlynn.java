@@ -17,7 +17,6 @@ public record ChenFlynn(double constant, double pressureFactor, double speedFact
      */
     public static final ChenFlynn TYPICAL = new ChenFlynn(40e3, 0.005, 9e3, 90);
 
-    /** Checks the ranges. */
     public ChenFlynn {
         Require.within("constant of the friction", constant, 0, 200e3, "Pa");
         Require.within("pressure factor of the friction", pressureFactor, 0, 0.02, "");

@@ -132,7 +132,6 @@ public final class CycleTable {
      */
     public record Point(
             double lambda, double nitrousShare, double secondShare, double temperature, double pressure, double water) {
-        /** Checks the ranges. */
         public Point {
             Require.within("lambda of the fuel-air cycle", lambda, LAMBDA[0], LAMBDA[LAMBDA.length - 1], "");
             Require.within("share of oxygen from nitrous oxide", nitrousShare, 0, NITROUS[NITROUS.length - 1], "");

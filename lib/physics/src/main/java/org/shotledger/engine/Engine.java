@@ -27,7 +27,6 @@ public record Engine(
     /** Ratio of heat capacities of burned gas near 1200 K (Heywood figs 4.13 to 4.18, from memory). */
     private static final double RESIDUAL_GAMMA = 1.3;
 
-    /** Checks the figures. */
     public Engine {
         Require.named("engine", name);
         Require.within("number of cylinders of " + name, cylinders, 1, 16, "");
@@ -97,6 +96,15 @@ public record Engine(
      */
     public double breathedVolume(double rpm) {
         return volumetricEfficiency.at(rpm) * displacementRate(rpm);
+    }
+
+    /**
+     * The highest speed that is worked out.
+     *
+     * @return the red line, or the end of the table of volumetric efficiency where that comes first, rpm
+     */
+    public double highestRpm() {
+        return Math.min(volumetricEfficiency.high(), redLineRpm);
     }
 
     /**

@@ -15,7 +15,6 @@ public record EngineFactor(double value) {
     private static final double LEAST = 0.4;
     private static final double MOST = 1.0;
 
-    /** Checks the range. */
     public EngineFactor {
         Require.within("share of the fuel-air cycle's work", value, LEAST, MOST, "");
     }

@@ -53,7 +53,6 @@ public record KnockModel(
     /** Full evaporation in the measured charges, K: 30 % ethanol at lambda 0.8. */
     private static final double MEASURED_COOLING = 55;
 
-    /** Checks the ranges. */
     public KnockModel {
         Require.within("credited share of the charge cooling", cooling, 0, 1, "");
         Require.within("credited share of further cooling", coolingBeyond, 0, 1, "");

@@ -14,7 +14,6 @@ import org.shotledger.units.Require;
 public record MoistAir(double pressure, double temperature, double relativeHumidity) {
     private static final double WATER_TO_AIR = Oxidisers.WATER_MOLAR_MASS / Oxidisers.DRY_AIR_MOLAR_MASS;
 
-    /** Checks the ranges. */
     public MoistAir {
         Require.within("station pressure", pressure, 30e3, 120e3, "Pa");
         Require.within("air temperature", temperature, 220, 340, "K");

@@ -28,7 +28,6 @@ public record NitrousFactor(double value, double low, double high) {
     /** 0.95 with a band of 0.88 to 1.0: our choice between no extra heat loss and the weakest outside figure; not measured. */
     public static final NitrousFactor NOT_MEASURED = new NitrousFactor(0.95, 0.88, 1.0);
 
-    /** Checks the ranges. */
     public NitrousFactor {
         Require.within("share of the nitrous work that arrives", value, 0.5, 1.1, "");
         Require.within("lower end of the nitrous share", low, 0.5, value, "");

@@ -46,7 +46,6 @@ public record TrappedCharge(
      *     0.5 is common practice. No more does than the gas can hold as vapour; the rest evaporates while it burns
      */
     public record Inside(double exhaustPressure, double temperature, double lateEvaporation) {
-        /** Checks the ranges. */
         public Inside {
             Require.within("exhaust pressure", exhaustPressure, 1e4, 2e6, "Pa");
             Require.within("temperature of the residual gas", temperature, 600, 2000, "K");

@@ -16,7 +16,6 @@ public record Woschni(double factor) {
 
     private static final double PASCALS = 1e3;
 
-    /** Checks the factor. */
     public Woschni {
         Require.within("factor on the heat transfer", factor, 0.3, 3, "");
     }

@@ -32,7 +32,6 @@ public record FuelCircuit(Optional<FuelCell> cell, Solenoid solenoid, FuelJet je
     /** Passes of the coefficient's dependence on the flow through the Reynolds number; it is weak. */
     private static final int PASSES = 2;
 
-    /** Checks that nothing is missing. */
     public FuelCircuit {
         Require.given("supply of the nitrous fuel", cell);
         Require.given("fuel solenoid", solenoid);

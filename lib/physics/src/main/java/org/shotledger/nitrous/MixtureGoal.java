@@ -42,7 +42,6 @@ public record MixtureGoal(Kind kind, double value) {
         }
     }
 
-    /** Checks the range. */
     public MixtureGoal {
         if (!(value >= kind.low && value <= kind.high)) {
             throw new IllegalArgumentException(String.format(

@@ -19,7 +19,6 @@ public record PassResult(
         List<Double> shifts,
         List<PassRow> trace,
         PassEnergy energy) {
-    /** Copies the lists. */
     public PassResult {
         marks = List.copyOf(marks);
         shifts = List.copyOf(shifts);

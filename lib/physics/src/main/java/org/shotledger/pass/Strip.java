@@ -14,7 +14,6 @@ import org.shotledger.units.UnitFactors;
  */
 public record Strip(double airDensity, double headWind, double rollOut, List<Double> marks) {
 
-    /** Copies the list and checks the ranges. */
     public Strip {
         marks = List.copyOf(marks);
         Require.within("density of the air", airDensity, 0, 1.6, "kg/m3");

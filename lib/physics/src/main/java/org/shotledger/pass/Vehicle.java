@@ -41,7 +41,6 @@ public record Vehicle(
         ALL
     }
 
-    /** Checks the ranges. */
     public Vehicle {
         Require.within("mass of the car", mass, 100, 20_000, "kg");
         Require.within("drag area of the car", dragArea, 0, 5, "m2");

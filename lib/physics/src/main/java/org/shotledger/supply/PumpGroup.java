@@ -27,7 +27,6 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
         SERIES
     }
 
-    /** Checks the group. */
     public PumpGroup {
         Require.named("pump group", name);
         if (pumps.isEmpty()) {

@@ -22,7 +22,6 @@ public record EthanolSensor(String name, double none, double pure) implements Se
 
     private static final double PUMP_FUEL = 0.85;
 
-    /** Checks the ends. */
     public EthanolSensor {
         Require.named("sensor", name);
         Require.within("frequency without ethanol of " + name, none, 1, 1e5, "Hz");

@@ -31,7 +31,6 @@ public record PinNeed(
     /** Share of the swing kept free on both sides of a threshold: our choice, as lines pick up noise from ignition. */
     private static final double SPARE = 0.1;
 
-    /** Checks the figures. */
     public PinNeed {
         kinds = Set.copyOf(kinds);
         if (kinds.isEmpty()) {

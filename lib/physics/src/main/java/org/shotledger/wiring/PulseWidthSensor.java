@@ -19,7 +19,6 @@ import org.shotledger.units.Require;
 public record PulseWidthSensor(String name, double low, double high, double narrow, double wide) implements Sensor {
     private static final double ROOM = 293.15;
 
-    /** Checks the ends. */
     public PulseWidthSensor {
         Require.named("sensor", name);
         Require.within("lower temperature of " + name, low, 200, 400, "K");

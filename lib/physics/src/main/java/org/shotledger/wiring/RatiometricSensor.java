@@ -21,7 +21,6 @@ public record RatiometricSensor(
         String name, QuantityKind kind, double low, double high, double supply, double lowShare, double highShare)
         implements Sensor {
 
-    /** Checks the ends. */
     public RatiometricSensor {
         Require.named("sensor", name);
         Require.given("kind of " + name, kind);

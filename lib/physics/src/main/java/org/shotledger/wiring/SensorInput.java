@@ -22,7 +22,6 @@ public record SensorInput(
         double warmIdleWidth) {
     private static final int LOOKS = 33;
 
-    /** Checks that everything is there. */
     public SensorInput {
         Require.given("sensor", sensor);
         Require.given("accuracy of " + sensor.name(), accuracy);

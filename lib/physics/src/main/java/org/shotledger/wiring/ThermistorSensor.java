@@ -25,7 +25,6 @@ public record ThermistorSensor(
         implements PulledUpSensor {
     private static final double HAND_WARM = 313.15;
 
-    /** Checks the figures. */
     public ThermistorSensor {
         Require.named("sensor", name);
         Require.within("upper temperature of " + name, high, Math.nextUp(low), 600, "K");

@@ -16,7 +16,6 @@ import org.shotledger.units.UnitFactors;
 public record ThermocoupleSensor(String name, ThermocoupleType type, double low, double high) implements Sensor {
     private static final double BOILING = 373.15;
 
-    /** Checks the range. */
     public ThermocoupleSensor {
         Require.named("sensor", name);
         Require.given("type of " + name, type);

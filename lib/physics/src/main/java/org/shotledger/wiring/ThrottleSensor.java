@@ -18,7 +18,6 @@ public record ThrottleSensor(String name, double closed, double open, double sup
 
     private static final double MARGIN = 0.02;
 
-    /** Checks travel and ends. */
     public ThrottleSensor {
         Require.named("sensor", name);
         Require.within("supply of " + name, supply, 1, 30, "V");

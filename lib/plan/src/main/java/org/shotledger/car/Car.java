@@ -53,7 +53,6 @@ public record Car(
         EngineModel model,
         Map<String, Origin> origins) {
 
-    /** Copies the map. */
     public Car {
         origins = Collections.unmodifiableMap(new LinkedHashMap<>(origins));
     }

@@ -24,7 +24,6 @@ import org.shotledger.setup.Setup;
 public record ControllerTables(Plan plan, List<Row> rows, double boostAbove, double boostAboveAt) {
     private static final double LOOK = 25;
 
-    /** Copies the list. */
     public ControllerTables {
         rows = List.copyOf(rows);
     }

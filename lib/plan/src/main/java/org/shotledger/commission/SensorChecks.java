@@ -44,7 +44,6 @@ public record SensorChecks(
     /** Wandering of an idle speed, rev/min: common practice, no source. */
     private static final double IDLE_BAND = 150;
 
-    /** Copies the lists. */
     public SensorChecks {
         inputs = List.copyOf(inputs);
         values = List.copyOf(values);

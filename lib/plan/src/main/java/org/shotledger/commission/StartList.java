@@ -48,7 +48,6 @@ public record StartList(List<StartLine> lines) {
     /** How near a flow test must come, share: common practice, no source. */
     private static final double TEST_BAND = 0.05;
 
-    /** Copies the list. */
     public StartList {
         lines = List.copyOf(lines);
     }

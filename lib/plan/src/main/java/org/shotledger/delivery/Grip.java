@@ -32,7 +32,6 @@ public record Grip(double mass, double friction, double drivenShare, double heig
 
     private static final Pattern TYRE = Pattern.compile("(\\d{3})/(\\d{2}) ?Z?R ?(\\d{2}).*");
 
-    /** Checks the ranges. */
     public Grip {
         require(mass > 100 && mass < 10_000, "mass", mass, "100 to 10000 kg");
         require(friction >= 0.1 && friction <= 3, "friction", friction, "0.1 to 3");

@@ -43,7 +43,6 @@ public record PulseCheck(
 
     private static final int STEPS = 100;
 
-    /** Copies the list. */
     public PulseCheck {
         points = List.copyOf(points);
     }

@@ -109,7 +109,7 @@ public final class Calibration {
     /** The pull over all engine speeds: where the turbocharger did not give its boost yet, with what it gave. */
     private static Curve knock(Car car, Setup setup) {
         Curve breathing = car.engine().volumetricEfficiency();
-        double high = Math.min(breathing.high(), car.engine().redLineRpm());
+        double high = car.engine().highestRpm();
         double low = Math.min(Math.max(breathing.low(), LOWEST_SHARE * high), high);
         HeldBoost held =
                 new HeldBoost(pullModel(car, setup), car.basePull().air().pressure());

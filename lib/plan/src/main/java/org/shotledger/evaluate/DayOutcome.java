@@ -46,7 +46,6 @@ public record DayOutcome(List<Run> runs, List<Filled> refills, List<ScaleRow> sc
     /** Rows of the scale table at most: what one sheet of paper holds. */
     private static final int MOST_ROWS = 40;
 
-    /** Copies the lists. */
     public DayOutcome {
         runs = List.copyOf(runs);
         refills = List.copyOf(refills);

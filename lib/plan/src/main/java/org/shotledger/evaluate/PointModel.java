@@ -392,7 +392,7 @@ public final class PointModel {
                 at.voltage());
         FuelFlow extra = offered;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            double share = rail.share(extra.railPressure(), plenum);
+            double share = SharedRail.share(extra.railPressure(), rail.regulated(), plenum);
             Breath breath = breathe(rpm, plenum, feed, extra, share, backPressure);
             if (offered.massFlow() == 0) {
                 return breath;

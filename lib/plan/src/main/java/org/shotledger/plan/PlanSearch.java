@@ -106,7 +106,7 @@ final class PlanSearch {
         double low =
                 Math.max(breathing.low(), Math.max(window.rpmLow(), job.target().rpmLow()));
         double high = Math.min(
-                Math.min(breathing.high(), job.car().engine().redLineRpm()),
+                job.car().engine().highestRpm(),
                 Math.min(window.rpmHigh(), job.target().rpmHigh()));
         if (low > high) {
             return new double[0];
@@ -311,7 +311,7 @@ final class PlanSearch {
             all.add(rpm);
         }
         var breathing = car.engine().volumetricEfficiency();
-        double high = Math.min(breathing.high(), car.engine().redLineRpm());
+        double high = car.engine().highestRpm();
         double opens = Math.max(breathing.low(), base.arming().rpmLow());
         double low = Math.max(breathing.low(), Math.min(opens, Math.min(0.6 * speeds[0], 0.5 * high)));
         all.add(opens);

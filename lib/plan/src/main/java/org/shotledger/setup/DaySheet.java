@@ -29,7 +29,6 @@ public record DaySheet(
      * @param temperature of bottle and contents, K, 233 to 309
      */
     public record Mother(double waterCapacity, double charge, double temperature) {
-        /** Checks the ranges. */
         public Mother {
             Require.within("water capacity of the mother bottle", waterCapacity, 1e-3, 1, "m3");
             Require.within("charge of the mother bottle", charge, 0.5, 700, "kg");
@@ -37,7 +36,6 @@ public record DaySheet(
         }
     }
 
-    /** Checks the ranges. */
     public DaySheet {
         Require.within("time between two passes", rest, 10, 1e5, "s");
         Require.within("supply voltage of the heater", voltage, 8, 18, "V");

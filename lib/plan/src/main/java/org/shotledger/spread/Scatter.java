@@ -22,7 +22,6 @@ public record Scatter(double halfWidth, Shape shape) {
     private static final NormalDistribution STANDARD = new NormalDistribution();
     private static final double INSIDE = 1 - 2 * STANDARD.cumulativeProbability(-CUT);
 
-    /** Checks the width. */
     public Scatter {
         if (!(halfWidth >= 0 && halfWidth < 0.5)) {
             throw new IllegalArgumentException(

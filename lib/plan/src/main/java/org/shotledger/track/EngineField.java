@@ -38,7 +38,7 @@ final class EngineField {
         Car car = outcome.car();
         var breathing = car.engine().volumetricEfficiency();
         this.ambient = outcome.at().air().pressure();
-        this.highestRpm = Math.min(breathing.high(), car.engine().redLineRpm());
+        this.highestRpm = car.engine().highestRpm();
         this.boost = outcome.setup().jets().isPresent()
                 ? outcome.setup().boost().armed()
                 : outcome.setup().boost().off();

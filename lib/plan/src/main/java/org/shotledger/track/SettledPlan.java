@@ -21,7 +21,6 @@ public record SettledPlan(Plan plan, TrackPass pass, List<Double> rounds, boolea
     /** Shortest time that a plan counts, s. */
     private static final double SHORTEST = 0.5;
 
-    /** Copies the list. */
     public SettledPlan {
         rounds = List.copyOf(rounds);
     }

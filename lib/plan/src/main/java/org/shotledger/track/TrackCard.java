@@ -35,7 +35,6 @@ public record TrackCard(
     private static final double LOWEST = -1_000;
     private static final double HIGHEST = 10_900;
 
-    /** Copies the list. */
     public TrackCard {
         left = List.copyOf(left);
     }

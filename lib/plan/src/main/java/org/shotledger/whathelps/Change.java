@@ -32,7 +32,6 @@ public record Change(String words, String path, Cost cost, List<Step> steps) {
     private static final Set<String> HARD =
             Set.of("limits.relief-share", "bottle.relief-pressure", "bottle.hottest-soak");
 
-    /** Copies the steps; refuses what would move a limit that nobody may move. */
     public Change {
         if (HARD.contains(path)) {
             throw new IllegalArgumentException("The change \"" + words + "\" would move \"" + path

@@ -21,7 +21,6 @@ public record RobustChoice(List<Confidence> weighed, int unanswered) {
     private static final double HALF = 0.5;
     private static final double NEARLY_SURE = 0.95;
 
-    /** Copies the list. */
     public RobustChoice {
         weighed = List.copyOf(weighed);
     }

@@ -52,7 +52,6 @@ public record Unknown(
         World of(World world, double value);
     }
 
-    /** Checks the effort. */
     public Unknown {
         if (!(effort > 0 && Double.isFinite(effort))) {
             throw new IllegalArgumentException(

@@ -28,7 +28,6 @@ public record ArmingConditions(List<Interlock> interlocks, double cutTime) {
 
     private static final double LAMBDA_HYSTERESIS = 0.01;
 
-    /** Copies the list. */
     public ArmingConditions {
         interlocks = List.copyOf(interlocks);
     }

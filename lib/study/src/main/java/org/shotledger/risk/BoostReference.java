@@ -21,7 +21,6 @@ public record BoostReference(double rpm, double planPlenumPressure, double drop,
     private static final double FURTHEST = 0.8e5;
     private static final int POINTS = 17;
 
-    /** Copies the list. */
     public BoostReference {
         rows = List.copyOf(rows);
     }

@@ -38,7 +38,6 @@ public record Channel(String name, Interlock interlock, double delay, boolean ea
         double of(Scenario now, FaultOutcome outcome);
     }
 
-    /** Checks the delay. */
     public Channel {
         Require.notNegative("delay of the channel " + name, delay, "s");
     }

@@ -24,7 +24,6 @@ public record DriftBand(double bottlePressure, double fuelPressure, double boost
     /** What a boost control overshoots: common practice, no source. */
     private static final double USUAL_BOOST = UnitFactors.PSI;
 
-    /** Checks the widths. */
     public DriftBand {
         Require.positive("band of bottle pressure", bottlePressure, "Pa");
         Require.positive("band of fuel pressure", fuelPressure, "Pa");

@@ -41,7 +41,6 @@ public record DriftMap(
     private static final double HIGHEST_BOTTLE = 72.2e5;
     private static final double FUEL_SHARE = 0.55;
 
-    /** Copies the lists. */
     public DriftMap {
         bottlePressures = List.copyOf(bottlePressures);
         fuelPressures = List.copyOf(fuelPressures);

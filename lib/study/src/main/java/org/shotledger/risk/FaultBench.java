@@ -27,7 +27,6 @@ public record FaultBench(
         TimeToDamage damage) {
     private static final double CLOSE = 1 / 256.0;
 
-    /** Copies the list. */
     public FaultBench {
         channels = List.copyOf(channels);
     }

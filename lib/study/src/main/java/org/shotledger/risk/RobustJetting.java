@@ -24,7 +24,6 @@ import org.shotledger.units.UnitSystem;
  */
 public record RobustJetting(double asked, Choice plan, Choice meeting, List<Choice> byNitrousJet, DriftBand band) {
 
-    /** Copies the list. */
     public RobustJetting {
         byNitrousJet = List.copyOf(byNitrousJet);
     }
