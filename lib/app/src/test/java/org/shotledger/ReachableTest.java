@@ -131,8 +131,7 @@ class ReachableTest {
 
     /** All code that a reader is shown. */
     private static String shownCode() throws IOException {
-        StringBuilder code = new StringBuilder(
-                Files.readString(source(CLASSES.get(Help.class.getName()))));
+        StringBuilder code = new StringBuilder(Files.readString(source(CLASSES.get(Help.class.getName()))));
         List<Path> notebooks = files("notebooks", "*.ipynb");
         notebooks.addAll(files("lib/app/src/main", "*.ipynb"));
         for (Path file : notebooks) {
@@ -163,7 +162,8 @@ class ReachableTest {
     /** Those of a kind in one folder of the repository, or in the same folder of each module, written with a star. */
     private static List<Path> files(String folder, String kind) throws IOException {
         List<Path> found = new ArrayList<>();
-        for (String one : new TreeSet<>(MODULES.stream().map(m -> folder.replace("*", m)).toList())) {
+        for (String one :
+                new TreeSet<>(MODULES.stream().map(m -> folder.replace("*", m)).toList())) {
             if (Files.isDirectory(ROOT.resolve(one))) {
                 try (DirectoryStream<Path> files = Files.newDirectoryStream(ROOT.resolve(one), kind)) {
                     files.forEach(found::add);
@@ -176,7 +176,10 @@ class ReachableTest {
     private static Path source(JavaClass c) {
         String file = c.getName().replaceFirst("\\$.*", "").replace('.', '/') + ".java";
         return MODULES.stream()
-                .map(module -> ROOT.resolve("lib").resolve(module).resolve("src/main/java").resolve(file))
+                .map(module -> ROOT.resolve("lib")
+                        .resolve(module)
+                        .resolve("src/main/java")
+                        .resolve(file))
                 .filter(Files::exists)
                 .findFirst()
                 .orElse(null);

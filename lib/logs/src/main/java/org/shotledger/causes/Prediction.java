@@ -48,10 +48,12 @@ final class Prediction {
         this.shape = shape;
         this.planned = Run.of(outcome);
         List<PassOutcome.Moment> pass = outcome.overPass();
-        this.temperature =
-                bins.stream().mapToDouble(b -> PassOutcome.at(pass, b.seconds(), PassOutcome.Moment::temperature)).toArray();
-        this.pressure =
-                bins.stream().mapToDouble(b -> PassOutcome.at(pass, b.seconds(), PassOutcome.Moment::pressure)).toArray();
+        this.temperature = bins.stream()
+                .mapToDouble(b -> PassOutcome.at(pass, b.seconds(), PassOutcome.Moment::temperature))
+                .toArray();
+        this.pressure = bins.stream()
+                .mapToDouble(b -> PassOutcome.at(pass, b.seconds(), PassOutcome.Moment::pressure))
+                .toArray();
         this.kept = kept();
         double[] known =
                 Arrays.stream(temperature).filter(t -> !Double.isNaN(t)).toArray();

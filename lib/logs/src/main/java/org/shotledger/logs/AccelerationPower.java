@@ -156,7 +156,9 @@ public record AccelerationPower(
         double spin = 1 + car.wheels().value() + car.drivetrain().value() * turns * turns;
         double air = v + car.headwind().value();
         double drag = car.airDensity().value() / 2 * car.dragArea().value() * air * Math.abs(air);
-        double road = mass * UnitFactors.GRAVITY * (car.rolling().value() + car.grade().value());
+        double road = mass
+                * UnitFactors.GRAVITY
+                * (car.rolling().value() + car.grade().value());
         return (mass * spin * a + drag + road) * v;
     }
 

@@ -11,7 +11,9 @@ import java.util.Arrays;
 @SuppressWarnings(
         "ArrayRecordComponent") // a series is read, never compared; copying a million values at each step would not do
 public record Series(double[] time, double[] values) {
+    /** Samples that an even series may have whatever it is made from: our choice, some megabytes. */
     private static final double LEAST_ROOM = 1e6;
+    /** Times the samples of the series it is made from: our choice; more says that one gap in time is a slip. */
     private static final double MOST_TIMES = 10;
 
     public Series {

@@ -36,6 +36,7 @@ public record Reconciliation(
         String power,
         List<Overlay> overlays,
         List<Optional<OperatingPoint>> expected) {
+    /** Longest lag looked for, s: our choice, several times the way from valve to probe. */
     private static final double MOST_LAG = 0.5;
 
     public Reconciliation {

@@ -56,10 +56,7 @@ public final class DayCharts {
                         new Scale("Time with the nitrous on", QuantityKind.TIME, system),
                         new Scale("Bottle pressure", QuantityKind.ABSOLUTE_PRESSURE, system))
                 .rightAxis(new Scale(kind == QuantityKind.RATIO ? "Lambda" : "Power at the wheels", kind, system))
-                .line(
-                        "pressure (left)",
-                        time,
-                        Rows.column(moments, Moment::pressure))
+                .line("pressure (left)", time, Rows.column(moments, Moment::pressure))
                 .rightLine(what + " (right)", time, value);
         double start = 0;
         for (PassOutcome pass : passes) {

@@ -100,8 +100,7 @@ public final class FlowCharts {
 
     private static double[][] columns(List<FlowOverPressure.Point> points) {
         return new double[][] {
-            Rows.column(points, FlowOverPressure.Point::pressure),
-            Rows.column(points, FlowOverPressure.Point::flow)
+            Rows.column(points, FlowOverPressure.Point::pressure), Rows.column(points, FlowOverPressure.Point::flow)
         };
     }
 

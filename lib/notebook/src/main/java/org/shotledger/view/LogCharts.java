@@ -68,8 +68,7 @@ public final class LogCharts {
     public static ChartPicture of(NitrousShare share, UnitSystem system) {
         List<NitrousShare.Point> points = share.points();
         double[] rpm = Rows.column(points, NitrousShare.Point::rpm);
-        double[] measured =
-                Rows.column(points, NitrousShare.Point::measured);
+        double[] measured = Rows.column(points, NitrousShare.Point::measured);
         return Plot.of(
                         "nitrous-share",
                         "What the nitrous adds: two pulls and the plan",

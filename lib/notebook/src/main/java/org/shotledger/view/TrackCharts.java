@@ -57,7 +57,10 @@ public final class TrackCharts {
                         new Scale("Engine speed", QuantityKind.ROTATION, units))
                 .line("engine speed", column(pass.moments(), Moment::time), column(pass.moments(), Moment::rpm))
                 .rightAxis(new Scale("Nitrous oxide used", QuantityKind.MASS, units))
-                .rightLine("nitrous oxide used", column(pass.moments(), Moment::time), column(pass.moments(), Moment::used))
+                .rightLine(
+                        "nitrous oxide used",
+                        column(pass.moments(), Moment::time),
+                        column(pass.moments(), Moment::used))
                 .picture();
     }
 
@@ -77,10 +80,14 @@ public final class TrackCharts {
                                 + Both.of(QuantityKind.ABSOLUTE_PRESSURE, bound) + " allowed.",
                         new Scale("Distance", QuantityKind.ALTITUDE, units),
                         new Scale("Pressure", QuantityKind.ABSOLUTE_PRESSURE, units))
-                .line("peak in the cylinders", column(pass.moments(), Moment::distance), column(pass.moments(), Moment::peakPressure))
+                .line(
+                        "peak in the cylinders",
+                        column(pass.moments(), Moment::distance),
+                        column(pass.moments(), Moment::peakPressure))
                 .limit("peak allowed", bound, Side.AT_MOST);
         if (pass.nitrousSeconds() > 0) {
-            plot.line("bottle", column(pass.moments(), Moment::distance), column(pass.moments(), Moment::bottlePressure));
+            plot.line(
+                    "bottle", column(pass.moments(), Moment::distance), column(pass.moments(), Moment::bottlePressure));
         }
         return plot.picture();
     }
@@ -125,7 +132,10 @@ public final class TrackCharts {
                 new Scale("Distance", QuantityKind.ALTITUDE, units),
                 new Scale("Speed", QuantityKind.SPEED, units));
         for (PassComparison.Row row : compared.rows()) {
-            plot.line(row.name(), column(row.pass().moments(), Moment::distance), column(row.pass().moments(), Moment::speed));
+            plot.line(
+                    row.name(),
+                    column(row.pass().moments(), Moment::distance),
+                    column(row.pass().moments(), Moment::speed));
         }
         return plot.picture();
     }

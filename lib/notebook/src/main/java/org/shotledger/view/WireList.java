@@ -17,7 +17,6 @@ final class WireList {
     /** Gauge of a wire that carries a signal only: common practice, no source. */
     private static final String SIGNAL = "20 AWG";
 
-
     private WireList() {}
 
     /** Feet and metres to a tenth, rounded up: a wire that is rounded down is too short. */

@@ -14,7 +14,8 @@ public record MapReference(double temperature, double pressure) {
     /** 298 K and 100 kPa. */
     public static final MapReference SI = new MapReference(298, 100e3);
     /** 85 F and 28.4 inHg. */
-    public static final MapReference US = new MapReference((85 + UnitFactors.FAHRENHEIT_OFFSET) / 1.8, 28.4 * UnitFactors.INCH_OF_MERCURY);
+    public static final MapReference US =
+            new MapReference((85 + UnitFactors.FAHRENHEIT_OFFSET) / 1.8, 28.4 * UnitFactors.INCH_OF_MERCURY);
 
     public MapReference {
         Require.within("reference temperature of a map", temperature, 250, 330, "K");

@@ -77,6 +77,8 @@ public record Refill(double transferred, Charge own, Charge mother, boolean reac
         }
         DoublePredicate reached = temperature -> of(mother, own.bottle().charged(own.mass(), temperature), target)
                 .reached();
-        return reached.test(COLDEST) ? Bracket.edge(reached, COLDEST, now, CLOSE).inside() : Double.NaN;
+        return reached.test(COLDEST)
+                ? Bracket.edge(reached, COLDEST, now, CLOSE).inside()
+                : Double.NaN;
     }
 }

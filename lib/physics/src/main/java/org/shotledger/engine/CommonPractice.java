@@ -11,7 +11,8 @@ import org.shotledger.units.UnitFactors;
  */
 public record CommonPractice(String words, double low, double high) {
     private static final double POUND_PER_HORSEPOWER_HOUR = UnitFactors.POUND / (UnitFactors.HORSEPOWER * 3600);
-    private static final double POUND_IN_TEN_SECONDS_FOR_A_HUNDRED_HORSEPOWER = UnitFactors.POUND / (100 * UnitFactors.HORSEPOWER * 10);
+    private static final double POUND_IN_TEN_SECONDS_FOR_A_HUNDRED_HORSEPOWER =
+            UnitFactors.POUND / (100 * UnitFactors.HORSEPOWER * 10);
     private static final double HORSEPOWER_PER_POUND_MINUTE = UnitFactors.HORSEPOWER * 60 / UnitFactors.POUND;
 
     /** Brake specific fuel consumption of a rich boosted engine on petrol, kg/J: 0.55 to 0.70 lb/(hp h). */

@@ -24,7 +24,9 @@ public final class Cylinder {
      */
     private static final double MOTORING_EXPONENT = 1.32;
 
+    /** Crank angle from which the end gas is watched, deg: earlier its delay is longer than a cycle. */
     private static final double KNOCK_FROM = -60;
+    /** Share burned up to which there is end gas: the last per cent lies at the walls and is cold. */
     private static final double KNOCK_TO_BURNED = 0.99;
 
     private final Engine engine;
@@ -46,8 +48,7 @@ public final class Cylinder {
      * @param step crank angle step, deg, 0.01 to 2
      * @param heatTransfer wall heat model
      */
-    public Cylinder(
-            Engine engine, double intakeClosing, double exhaustOpening, double step, Woschni heatTransfer) {
+    public Cylinder(Engine engine, double intakeClosing, double exhaustOpening, double step, Woschni heatTransfer) {
         this.engine = Require.given("engine", engine);
         this.heatTransfer = Require.given("heat transfer model", heatTransfer);
         Require.within("intake valve closing", intakeClosing, -180, -90, "deg");

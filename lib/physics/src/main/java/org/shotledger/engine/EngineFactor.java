@@ -12,7 +12,9 @@ import org.shotledger.units.Require;
  * @param value indicated work over the cycle's work, 0.4 to 1
  */
 public record EngineFactor(double value) {
+    /** Bounds: below it a figure of the pull is wrong, above it the engine would beat the ideal cycle. */
     private static final double LEAST = 0.4;
+
     private static final double MOST = 1.0;
 
     public EngineFactor {

@@ -49,6 +49,7 @@ public record KnockModel(
     /** Octane number of a fuel that does not state one: our choice, that of the reference fuel. */
     private static final double UNKNOWN_OCTANE = 95;
 
+    /** Largest retard that is tried, deg: our choice; more costs what the shot gives. */
     private static final double MOST_RETARD = 25;
     /** Full evaporation in the measured charges, K: 30 % ethanol at lambda 0.8. */
     private static final double MEASURED_COOLING = 55;

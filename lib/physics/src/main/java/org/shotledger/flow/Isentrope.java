@@ -165,8 +165,8 @@ final class Isentrope {
     double sonicPressure(double lowDensity) {
         HelmholtzPoint gas = new HelmholtzPoint().temperature(startTemperature);
         gas.density(1 / volume);
-        double sonic = Bracket.root(
-                rho -> sonicExcess(gas, rho), 1 / volume, lowDensity, DENSITY_TOLERANCE * lowDensity);
+        double sonic =
+                Bracket.root(rho -> sonicExcess(gas, rho), 1 / volume, lowDensity, DENSITY_TOLERANCE * lowDensity);
         sonicExcess(gas, sonic); // leaves the gas in that state
         return gas.pressure();
     }

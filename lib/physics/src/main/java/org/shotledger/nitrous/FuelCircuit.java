@@ -74,8 +74,7 @@ public record FuelCircuit(Optional<FuelCell> cell, Solenoid solenoid, FuelJet je
      * @param bore hole diameter of each, m
      * @param passage diameter of the nozzle's passage behind each, m; infinite when there is nothing narrow
      */
-    public record Jets(int count, double bore, double passage) {
-    }
+    public record Jets(int count, double bore, double passage) {}
 
     /**
      * The pressures around the circuit.

@@ -39,7 +39,16 @@ public record Strip(double airDensity, double headWind, double rollOut, List<Dou
      */
     public static Strip quarterMile(double airDensity) {
         return new Strip(
-                airDensity, 0, UnitFactors.FOOT, List.of(60 * UnitFactors.FOOT, 330 * UnitFactors.FOOT, 660 * UnitFactors.FOOT, 1000 * UnitFactors.FOOT, 1254 * UnitFactors.FOOT, 1320 * UnitFactors.FOOT));
+                airDensity,
+                0,
+                UnitFactors.FOOT,
+                List.of(
+                        60 * UnitFactors.FOOT,
+                        330 * UnitFactors.FOOT,
+                        660 * UnitFactors.FOOT,
+                        1000 * UnitFactors.FOOT,
+                        1254 * UnitFactors.FOOT,
+                        1320 * UnitFactors.FOOT));
     }
 
     /**

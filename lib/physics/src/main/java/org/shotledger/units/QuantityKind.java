@@ -22,7 +22,16 @@ public enum QuantityKind {
     /** Difference of two pressures, Pa. */
     PRESSURE_DIFFERENCE(Dimension.PRESSURE, "bar", 1e-5, 0, 2, "psi", 1 / UnitFactors.PSI, 0, 1),
     /** Temperature, K. */
-    TEMPERATURE(Dimension.TEMPERATURE, "degC", 1, -UnitFactors.ICE_POINT, 1, "degF", 1.8, -UnitFactors.FAHRENHEIT_OFFSET, 1),
+    TEMPERATURE(
+            Dimension.TEMPERATURE,
+            "degC",
+            1,
+            -UnitFactors.ICE_POINT,
+            1,
+            "degF",
+            1.8,
+            -UnitFactors.FAHRENHEIT_OFFSET,
+            1),
     /** Difference of two temperatures, K. */
     TEMPERATURE_DIFFERENCE(Dimension.TEMPERATURE, "K", 1, 0, 1, "degF difference", 1.8, 0, 1),
     /** Power, W. */

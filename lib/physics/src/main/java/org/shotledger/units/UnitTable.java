@@ -90,8 +90,26 @@ final class UnitTable {
         add("hp", Dimension.POWER, 550 * UnitFactors.FOOT * UnitFactors.POUND_FORCE, "HP");
         add("PS", Dimension.POWER, 75 * UnitFactors.GRAVITY, "metric hp");
         add("N m", Dimension.TORQUE, 1, "Nm", "N.m");
-        add("lbf ft", Dimension.TORQUE, UnitFactors.FOOT * UnitFactors.POUND_FORCE, "lb ft", "ft lbf", "ft lb", "lb-ft", "ft-lb", "lbf-ft", "ft-lbf");
-        add("lbf in", Dimension.TORQUE, UnitFactors.INCH * UnitFactors.POUND_FORCE, "lb in", "in lbf", "in lb", "in-lb", "lb-in");
+        add(
+                "lbf ft",
+                Dimension.TORQUE,
+                UnitFactors.FOOT * UnitFactors.POUND_FORCE,
+                "lb ft",
+                "ft lbf",
+                "ft lb",
+                "lb-ft",
+                "ft-lb",
+                "lbf-ft",
+                "ft-lbf");
+        add(
+                "lbf in",
+                Dimension.TORQUE,
+                UnitFactors.INCH * UnitFactors.POUND_FORCE,
+                "lb in",
+                "in lbf",
+                "in lb",
+                "in-lb",
+                "lb-in");
         add("kgf m", Dimension.TORQUE, UnitFactors.GRAVITY);
         add("J", Dimension.ENERGY, 1);
         add("kJ", Dimension.ENERGY, 1e3);

@@ -20,6 +20,7 @@ public record EthanolSensor(String name, double none, double pure) implements Se
     /** Frequency in pure ethanol, Hz (common practice, no source). */
     public static final double USUAL_PURE = 150;
 
+    /** Content at which it is checked, as a fuel sold as E85 may have. */
     private static final double PUMP_FUEL = 0.85;
 
     public EthanolSensor {

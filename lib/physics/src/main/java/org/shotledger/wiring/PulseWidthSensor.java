@@ -17,6 +17,7 @@ import org.shotledger.units.Require;
  * @param wide width at {@code high}, s
  */
 public record PulseWidthSensor(String name, double low, double high, double narrow, double wide) implements Sensor {
+    /** K. */
     private static final double ROOM = 293.15;
 
     public PulseWidthSensor {

@@ -20,6 +20,7 @@ public record SensorInput(
         SensorRole role,
         double warmIdle,
         double warmIdleWidth) {
+    /** Places over the range of the sensor at which the input is looked at: our choice. */
     private static final int LOOKS = 33;
 
     public SensorInput {

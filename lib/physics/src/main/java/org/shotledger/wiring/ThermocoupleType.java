@@ -153,7 +153,6 @@ public enum ThermocoupleType {
                     4.5479135290e-17,
                     -2.7512901673e-20));
 
-
     private final Piece[] pieces;
 
     ThermocoupleType(Piece... pieces) {

@@ -50,9 +50,9 @@ class CylinderTest {
     }
 
     private static double bestStart(Cylinder cylinder, CycleInput input) {
-        UnivariateFunction work = start -> cylinder.run(
-                        input.withBurning(input.burning().startingAt(start)))
-                .work();
+        UnivariateFunction work =
+                start -> cylinder.run(input.withBurning(input.burning().startingAt(start)))
+                        .work();
         return new BrentOptimizer(1e-6, 1e-3)
                 .optimize(
                         new UnivariateObjectiveFunction(work),

@@ -75,10 +75,7 @@ class PowerBookTest {
             EnginePoint p = EnginePoint.at(
                     ENGINE, table, new EngineFactor(0.85), EnginePoint.Setting.of(Fuels.GASOLINE, 6500, 0.8, nitrous));
             FuelAirCycle ideal = FuelAirCycle.of(
-                    p.charge().mixture(),
-                    p.trapped().temperature(),
-                    EnginePoint.PLENUM,
-                    ENGINE.compressionRatio());
+                    p.charge().mixture(), p.trapped().temperature(), EnginePoint.PLENUM, ENGINE.compressionRatio());
             double share = p.cycle().peakPressure() / ideal.peakPressure();
             assertTrue(share > 0.4 && share < 0.75, "share of the ideal peak: " + share);
             assertTrue(p.cycle().peakTemperature() < ideal.peakTemperature());

@@ -35,7 +35,8 @@ class SharedRailTest {
         Curve flow = Curve.of("pump flow", new double[] {0, SHUT_OFF}, new double[] {free, 0});
         Curve current = Curve.of("pump current", new double[] {0, SHUT_OFF}, new double[] {5, 12});
         Pump pump = new Pump("pump", List.of(new Pump.Line(8, flow, current), new Pump.Line(16, flow, current)));
-        return new SharedRail(new PumpGroup("one", List.of(pump), PumpGroup.Arrangement.PARALLEL, 0), REGULATED, DENSITY, 13.5);
+        return new SharedRail(
+                new PumpGroup("one", List.of(pump), PumpGroup.Arrangement.PARALLEL, 0), REGULATED, DENSITY, 13.5);
     }
 
     private static FuelFlow offered(double flow) {

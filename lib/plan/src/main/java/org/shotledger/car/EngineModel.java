@@ -3,11 +3,11 @@ package org.shotledger.car;
 import java.util.Optional;
 import org.shotledger.curve.Curve;
 import org.shotledger.engine.BurnPhasing;
+import org.shotledger.engine.ChenFlynn;
 import org.shotledger.engine.Cylinder;
 import org.shotledger.engine.Engine;
 import org.shotledger.engine.EngineFactor;
 import org.shotledger.engine.ExhaustProbe;
-import org.shotledger.engine.ChenFlynn;
 import org.shotledger.engine.KnockModel;
 import org.shotledger.engine.NitrousFactor;
 

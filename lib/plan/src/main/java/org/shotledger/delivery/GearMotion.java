@@ -15,6 +15,7 @@ import org.shotledger.units.UnitFactors;
  * @param airDensity density of the air, kg/m3
  */
 record GearMotion(Vehicle car, int gear, Driveline driveline, double tyreRadius, double airDensity) {
+    /** s: our choice, a tenth of what a ramp's cell lasts. */
     private static final double TIME_STEP = 0.01;
 
     /** The engine speed after a time at one torque of the crankshaft, rev/min; it does not fall. */

@@ -20,6 +20,7 @@ import org.shotledger.units.Require;
 public final class RampPlan {
     /** Share of the shot to which a ramp is found, far finer than a controller sets it: 2 to the power of -14. */
     private static final double CLOSE = 0x1p-14;
+    /** A ramp that takes longer is no ramp any more, s: our choice. */
     private static final double LONGEST = 30;
 
     private final Outcome outcome;

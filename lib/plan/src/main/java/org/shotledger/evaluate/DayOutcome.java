@@ -40,6 +40,7 @@ public record DayOutcome(List<Run> runs, List<Filled> refills, List<ScaleRow> sc
     /** Refills after which the count ends: our choice. */
     private static final int MOST_REFILLS = 20;
 
+    /** A heater that takes longer is too weak for the day, s: our choice. */
     private static final double LONGEST_HEATING = 6 * 3600;
     /** Warmer there is no vapour pressure that a switch could be set to, K. */
     private static final double WARMEST = NitrousOxide.CRITICAL_TEMPERATURE - 0.1;

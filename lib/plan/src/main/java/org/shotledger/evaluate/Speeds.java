@@ -59,9 +59,11 @@ public final class Speeds {
      */
     public static double[] all(Car car, ActivationWindow window) {
         double low = Math.max(
-                car.engine().volumetricEfficiency().low(), Math.min(SHOWN_FROM * window.rpmLow(), 0.5 * car.engine().highestRpm()));
+                car.engine().volumetricEfficiency().low(),
+                Math.min(SHOWN_FROM * window.rpmLow(), 0.5 * car.engine().highestRpm()));
         TreeSet<Double> speeds = new TreeSet<>();
-        for (double rpm : over(Math.ceil(low / WIDE_STEP) * WIDE_STEP, car.engine().highestRpm(), WIDE_STEP)) {
+        for (double rpm :
+                over(Math.ceil(low / WIDE_STEP) * WIDE_STEP, car.engine().highestRpm(), WIDE_STEP)) {
             speeds.add(rpm);
         }
         for (double rpm : withNitrous(car, window)) {

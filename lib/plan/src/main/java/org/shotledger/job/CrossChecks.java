@@ -27,7 +27,6 @@ final class CrossChecks {
     /** Bore, m, of a plain hole that passes as much water as a valve of Kv 1 m3/h, by the definition of Kv and a coefficient of 0.65. */
     private static final double HOLE_OF_KV = 6.2e-3;
 
-
     private final Job job;
     private final Car car;
     private final BiConsumer<String, String> report;

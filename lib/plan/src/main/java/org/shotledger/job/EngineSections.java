@@ -28,6 +28,7 @@ import org.shotledger.units.Excerpt;
 
 /** Reads engine and fuels. */
 final class EngineSections {
+    /** Half-width of the share of nitrous work where a sheet states the share alone: our choice. */
     private static final double PULL_BAND = 0.05;
 
     private EngineSections() {}

@@ -17,11 +17,12 @@ import org.shotledger.units.UnitFactors;
  * {@code sure: yes} where figures contradict each other, as a reason may stand beside a slip of the pen.
  */
 final class Unusual {
+    /** Half-width over the value from which a figure counts as hardly known: our choice. */
     private static final double WIDE = 0.25;
+    /** The same for a figure that says itself that it is estimated: our choice. */
     private static final double WIDE_ESTIMATE = 0.8;
     /** Half-width of a temperature near freezing, K, from which it says nothing. */
     private static final double WIDE_TEMPERATURE = 30;
-
 
     private final Job job;
     private final List<Problem> found = new ArrayList<>();

@@ -156,8 +156,7 @@ final class PowerEntries {
                         "friction mean effective pressure times V_d N/2",
                         model.friction().basis())
                 .on("peak-pressure", "stroke", "engine-speed", "displacement")
-                .from(x ->
-                        model.friction().meanEffectivePressure(x[0], 2 * x[1] * x[2] / 60) * x[3] * x[2] / 120);
+                .from(x -> model.friction().meanEffectivePressure(x[0], 2 * x[1] * x[2] / 60) * x[3] * x[2] / 120);
         pen.calculated("pumping", "pumping power", "P_p", POWER, p.power().pumping())
                 .by("(p_e - p_m) V_d N/2", LedgerPen.HEYWOOD + "section 5.4")
                 .on("exhaust-pressure", "plenum-pressure", "displacement", "engine-speed")

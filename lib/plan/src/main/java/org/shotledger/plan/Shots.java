@@ -16,7 +16,9 @@ import org.shotledger.setup.Setup;
 
 /** Sizes smaller shots at the boost of a plan: the same car, boost and fuel pressure, other jets of the ladder. */
 public final class Shots {
+    /** Relative step to which a jet is found: our choice, less than a rung of a ladder. */
     private static final double CLOSE = 1e-3;
+    /** Rounds until fuel and nitrous agree: our choice. */
     private static final int MIXTURE_ROUNDS = 4;
     /** Rungs tried for one shot, the nearest and two on either side. */
     private static final int NEAR_RUNGS = 5;

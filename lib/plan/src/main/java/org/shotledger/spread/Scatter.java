@@ -18,7 +18,9 @@ public record Scatter(double halfWidth, Shape shape) {
         NORMAL
     }
 
+    /** Standard deviations at which the normal distribution is cut: a part further off would have been sorted out. */
     private static final double CUT = 4;
+
     private static final NormalDistribution STANDARD = new NormalDistribution();
     private static final double INSIDE = 1 - 2 * STANDARD.cumulativeProbability(-CUT);
 

@@ -15,6 +15,7 @@ final class BottleOverMass implements NitrousSupply {
     private final double[] flow;
     /** Power that the nitrous adds over what it adds at the first moment; 1 where it adds none there, since nothing can fade. */
     private final double[] strength;
+
     private final double[] pressure;
     private final double[] lambda;
 

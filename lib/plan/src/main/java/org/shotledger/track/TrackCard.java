@@ -32,7 +32,9 @@ public record TrackCard(
     /** Warmest that a bottle is evaluated at, K: just below the critical temperature. */
     private static final double WARMEST = 308;
 
+    /** Geometric altitudes between which a density is looked for, m: our choice within the standard atmosphere. */
     private static final double LOWEST = -1_000;
+
     private static final double HIGHEST = 10_900;
 
     public TrackCard {

@@ -11,8 +11,11 @@ import org.shotledger.setup.Target;
 
 /** Draws what is not known exactly, many times, and counts. */
 public final class ConfidenceStudy {
+    /** Rows of the design for the indices: a power of two, as Sobol's points ask. */
     private static final int INDEX_ROWS = 1 << 10;
+    /** Fewest draws, so that a chance of 95 % is known within about 1 %: our choice. */
     private static final int FEWEST_DRAWS = 1600;
+
     private static final int MOST_DRAWS = 1 << 26;
 
     private ConfidenceStudy() {}

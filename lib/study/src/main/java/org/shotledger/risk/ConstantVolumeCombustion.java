@@ -20,7 +20,9 @@ import org.shotledger.gas.Gases;
  * @param pressure of the products, Pa absolute
  */
 record ConstantVolumeCombustion(double temperature, double pressure) {
+    /** Temperature of the enthalpies of formation, K. */
     private static final double REFERENCE = 298.15;
+
     private static final double COLDEST = 1000;
     private static final double HOTTEST = 5500;
     private static final double CLOSE = 0.01;

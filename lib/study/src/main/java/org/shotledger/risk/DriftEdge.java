@@ -28,7 +28,9 @@ public record DriftEdge(
     /** Of the band: closer than any gauge reads. */
     private static final double CLOSE = 1e-4;
 
+    /** First step, in bands, growing by 1.3: our choice. */
     private static final double STEP = 0.25;
+    /** Bands beyond which no edge is looked for: our choice. */
     private static final double FURTHEST = 40;
 
     /**
@@ -65,8 +67,7 @@ public record DriftEdge(
                 inside = value;
             }
         }
-        Bracket.Edge edge =
-                Bracket.edge(value -> input.at(drift, value).safe(), inside, outside, CLOSE * band);
+        Bracket.Edge edge = Bracket.edge(value -> input.at(drift, value).safe(), inside, outside, CLOSE * band);
         FaultOutcome beyond = input.at(drift, edge.outside());
         return new DriftEdge(
                 input,

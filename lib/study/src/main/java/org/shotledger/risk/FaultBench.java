@@ -25,6 +25,7 @@ public record FaultBench(
         List<Channel> channels,
         CutOff cutOff,
         TimeToDamage damage) {
+    /** Severity to which an edge is found: our choice. */
     private static final double CLOSE = 1 / 256.0;
 
     public FaultBench {
@@ -160,7 +161,8 @@ public record FaultBench(
 
     /** The largest severity the models cover. */
     private double lastKnown(Fault fault) {
-        return Bracket.edge(severity -> at(fault, severity).known(), 0, 1, CLOSE).inside();
+        return Bracket.edge(severity -> at(fault, severity).known(), 0, 1, CLOSE)
+                .inside();
     }
 
     private interface Test {

@@ -166,7 +166,8 @@ final class CylinderChecks {
         atoms.put(Element.O, 25 * factor);
         atoms.put(Element.N, 25 * factor * 3.76);
         Equilibrium complete = new Equilibrium(List.of(Gases.CO2, Gases.H2O, Gases.O2, Gases.N2));
-        return Flame.of(atoms, liquidFormation, UnitFactors.ATMOSPHERE, complete).temperature();
+        return Flame.of(atoms, liquidFormation, UnitFactors.ATMOSPHERE, complete)
+                .temperature();
     }
 
     private static GasMixture products() {

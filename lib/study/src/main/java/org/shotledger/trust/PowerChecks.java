@@ -90,7 +90,9 @@ final class PowerChecks {
                 r -> one(ofDisplacement(r.in("CID") * CUBIC_INCH).displacementRate(r.in("rpm"))
                         / Math.pow(UnitFactors.FOOT, 3)
                         * 60));
-        m.put("H02-17", r -> one(r.in("N") * Math.PI / 30 * r.in("T") * UnitFactors.POUND_FOOT / UnitFactors.HORSEPOWER));
+        m.put(
+                "H02-17",
+                r -> one(r.in("N") * Math.PI / 30 * r.in("T") * UnitFactors.POUND_FOOT / UnitFactors.HORSEPOWER));
         m.put(
                 "H02-18",
                 r -> one(ofDisplacement(r.in("CID") * CUBIC_INCH)
@@ -135,7 +137,12 @@ final class PowerChecks {
     private static double airBox(Row r, double density) {
         double bore = r.in("do") * 1e-2;
         double drop = r.in("dp") * 98.0665;
-        return r.in("Cd") * Math.PI / 4 * bore * bore * Incompressible.massFlux(density, UnitFactors.ATMOSPHERE, UnitFactors.ATMOSPHERE - drop);
+        return r.in("Cd")
+                * Math.PI
+                / 4
+                * bore
+                * bore
+                * Incompressible.massFlux(density, UnitFactors.ATMOSPHERE, UnitFactors.ATMOSPHERE - drop);
     }
 
     private static double[] consumption(Row r) {

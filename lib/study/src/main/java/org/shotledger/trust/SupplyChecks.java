@@ -40,7 +40,10 @@ final class SupplyChecks {
         m.put(
                 "H06-04",
                 r -> one(HydraulicPower.current(
-                                100 * GALLON_PER_MINUTE, 421 * UnitFactors.FOOT * 62.298 * 16.018463 * UnitFactors.GRAVITY, r.in("eta"), 1)
+                                100 * GALLON_PER_MINUTE,
+                                421 * UnitFactors.FOOT * 62.298 * 16.018463 * UnitFactors.GRAVITY,
+                                r.in("eta"),
+                                1)
                         / UnitFactors.HORSEPOWER));
         m.put("H06-05", r -> {
             double ratio = 1700.0 / 3500;

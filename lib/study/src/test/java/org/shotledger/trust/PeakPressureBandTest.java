@@ -54,8 +54,7 @@ class PeakPressureBandTest {
         var trapped = TrappedCharge.reacting(engine, 3500, charge, new TrappedCharge.Inside(1.1 * plenum, 1050, 0.5));
         Cylinder cylinder = Cylinder.of(engine);
         return IntStream.range(-60, 20)
-                .mapToObj(start -> cylinder.run(
-                        trapped.cycle(3500, Wiebe.of(start, 60), 450, 1.1 * plenum, 95)))
+                .mapToObj(start -> cylinder.run(trapped.cycle(3500, Wiebe.of(start, 60), 450, 1.1 * plenum, 95)))
                 .max(Comparator.comparingDouble(Cycle::work))
                 .orElseThrow()
                 .peakPressure();
