@@ -5,15 +5,11 @@ public final class OutsideMapException extends IllegalArgumentException {
     private static final long serialVersionUID = 1;
 
     private final MapEdge edge;
-    private final double correctedFlow;
-    private final double pressureRatio;
 
     OutsideMapException(String map, MapEdge edge, double correctedFlow, double pressureRatio, String allowed) {
         super("The point of " + correctedFlow + " kg/s corrected flow at pressure ratio " + pressureRatio
                 + " lies beyond " + edge.words() + " of the compressor map " + map + "; " + allowed);
         this.edge = edge;
-        this.correctedFlow = correctedFlow;
-        this.pressureRatio = pressureRatio;
     }
 
     /**

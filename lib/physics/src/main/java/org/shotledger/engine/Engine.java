@@ -24,8 +24,6 @@ public record Engine(
         double compressionRatio,
         Curve volumetricEfficiency,
         double redLineRpm) {
-    /** Ratio of heat capacities of burned gas near 1200 K (Heywood figs 4.13 to 4.18, from memory). */
-    private static final double RESIDUAL_GAMMA = 1.3;
 
     public Engine {
         Require.named("engine", name);

@@ -96,7 +96,6 @@ class SharedRailTest {
 
     @Test
     void a_regulator_that_holds_less_takes_from_both() {
-        SharedRail rail = rail(FREE);
         FuelFlow low = offered(0.01).at(PLENUM + 0.25 * (REGULATED - PLENUM), PLENUM);
         assertEquals(0.005, low.massFlow(), 1e-12);
         assertEquals(0.5, SharedRail.share(low.railPressure(), REGULATED, PLENUM), 1e-12);

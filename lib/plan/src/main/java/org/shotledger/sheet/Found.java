@@ -14,7 +14,6 @@ import org.shotledger.units.QuantityKind;
  * @param provenance the writer's own word on how well it is known, one of {@link #STANDINGS}; empty when none was given
  * @param file the file as the user named it
  * @param line the line from 1; for a default the line of its section
- * @param given whether the value stands in the file; false for a default
  * @param meant what the writer says, at this value itself, about its being meant
  */
 public record Found(
@@ -27,7 +26,6 @@ public record Found(
         String provenance,
         String file,
         int line,
-        boolean given,
         Meant meant) {
 
     /** How the reason of a default begins. */

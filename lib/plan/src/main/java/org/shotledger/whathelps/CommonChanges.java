@@ -55,8 +55,5 @@ public final class CommonChanges {
             times("a crank, rods and driveline for more torque", "limits.crank-torque", ENGINE, 1.1, 1.25),
             times("pistons and head gasket for more pressure", "limits.peak-pressure", ENGINE, 1.1, 1.25));
 
-    /** Next sizes of a part that are tried: our choice. */
-    private static final int SIZES = 2;
-
     private CommonChanges() {}
 }
