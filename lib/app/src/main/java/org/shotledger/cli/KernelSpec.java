@@ -29,7 +29,6 @@ record KernelSpec(String title, List<String> command) {
     /** What is read back of an entry. */
     private record Entry(List<String> argv, Map<String, String> env) {}
 
-    /** Copies the command. */
     KernelSpec {
         command = List.copyOf(command);
     }

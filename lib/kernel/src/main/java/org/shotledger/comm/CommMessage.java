@@ -14,7 +14,6 @@ import java.util.Map;
  */
 public record CommMessage(Map<String, Object> data, Map<String, Object> metadata, List<byte[]> buffers) {
 
-    /** Copies the collections; the bytes themselves are shared. */
     public CommMessage {
         data = Collections.unmodifiableMap(new LinkedHashMap<>(data));
         metadata = Collections.unmodifiableMap(new LinkedHashMap<>(metadata));

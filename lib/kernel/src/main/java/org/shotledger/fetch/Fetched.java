@@ -22,7 +22,6 @@ public record Fetched(String coordinates, List<Jar> jars) {
      */
     public record Jar(String coordinates, Path file, String from) {}
 
-    /** Copies the list. */
     public Fetched {
         jars = List.copyOf(jars);
     }

@@ -7,7 +7,6 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.reflect.TypeToken;
 import java.util.Collection;
-import java.util.List;
 import java.util.Map;
 import org.shotledger.snippet.CellError;
 
@@ -64,9 +63,5 @@ final class Json {
         return object != null && object.isJsonObject()
                 ? GSON.fromJson(object, new TypeToken<Map<String, Object>>() {}.getType())
                 : Map.of();
-    }
-
-    static List<JsonElement> elements(JsonElement array) {
-        return array != null && array.isJsonArray() ? array.getAsJsonArray().asList() : List.of();
     }
 }

@@ -18,7 +18,6 @@ public record RunRequest(Path notebook, Path out, Set<String> formats, boolean s
     /** What can be written. */
     public static final Set<String> FORMATS = Set.of("ipynb", "html", "pdf");
 
-    /** Copies the collections. */
     public RunRequest {
         formats = Set.copyOf(formats);
         values = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(values));

@@ -12,7 +12,6 @@ import java.util.List;
  */
 public record CellError(String name, String message, List<String> report, Throwable cause) {
 
-    /** Copies the lines. */
     public CellError {
         report = List.copyOf(report);
     }

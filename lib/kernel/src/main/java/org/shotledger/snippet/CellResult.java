@@ -12,7 +12,6 @@ import java.util.List;
  */
 public record CellResult(boolean hasValue, Object value, CellError error, List<String> notes) {
 
-    /** Copies the notes. */
     public CellResult {
         notes = List.copyOf(notes);
     }

@@ -12,7 +12,6 @@ import java.util.List;
  */
 public record Completion(List<String> matches, int start, int end, List<String> kinds) {
 
-    /** Copies the lists. */
     public Completion {
         matches = List.copyOf(matches);
         kinds = List.copyOf(kinds);

@@ -19,10 +19,6 @@ final class Interrupter {
         control.allow();
     }
 
-    boolean isRequested() {
-        return control.isStopRequested();
-    }
-
     /** Returns when the cell has stopped or was left behind. */
     void interrupt() throws InterruptedException {
         control.requestStop();

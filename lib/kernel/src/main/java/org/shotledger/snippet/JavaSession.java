@@ -161,15 +161,6 @@ public final class JavaSession implements AutoCloseable {
         interrupter.interrupt();
     }
 
-    /**
-     * Whether the newest evaluation was asked to stop.
-     *
-     * @return true from a call of {@link #interrupt} to the start of the next evaluation
-     */
-    public boolean isInterrupted() {
-        return interrupter.isRequested();
-    }
-
     @Override
     public void close() {
         files.end();

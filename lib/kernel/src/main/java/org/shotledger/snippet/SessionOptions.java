@@ -19,7 +19,6 @@ public record SessionOptions(List<String> imports, ClassPathIndex classes, Strin
     /** The jar of what no notebook names: leaving it out makes the compiler's work smaller. */
     private static final String MACHINERY = "machinery.jar";
 
-    /** Copies the imports. */
     public SessionOptions {
         imports = List.copyOf(imports);
     }

@@ -15,7 +15,6 @@ public record Words(Set<String> preferred, Supplier<List<String>> inTexts) {
     /** No words beyond those of Java. */
     public static final Words NONE = new Words(Set.of(), List::of);
 
-    /** Copies the names. */
     public Words {
         preferred = Set.copyOf(preferred);
     }

@@ -41,7 +41,6 @@ public record Causes(
         List<String> missing,
         String power) {
 
-    /** Copies the lists. */
     public Causes {
         suspects = List.copyOf(suspects);
         shown = List.copyOf(shown);

@@ -24,6 +24,7 @@ public record ChannelDeparture(
         double band,
         double left,
         double planned) {
+    /** Standard uncertainties beyond which a difference counts: our choice, once in 370 by chance. */
     private static final double CLEAR = 3;
 
     /**

@@ -44,7 +44,9 @@ final class Hypotheses {
     /** A gauge of 100 bar: 1 % of its end; common practice, no source. */
     private static final double BOTTLE_GAUGE = 1 * BAR;
 
+    /** Standard deviation of a manifold sensor, Pa. */
     private static final double MANIFOLD_GAUGE = 0.01 * BAR;
+    /** Standard deviation of the supply voltage, V. */
     private static final double VOLTAGE = 0.2;
     /** Lowest supply that is looked at, V. */
     private static final double LOWEST_SUPPLY = 8;

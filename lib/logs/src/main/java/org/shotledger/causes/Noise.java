@@ -10,9 +10,13 @@ import java.util.List;
  * Taylor, J. Am. Stat. Assoc. 84 (1989) 881-896, from memory), so that a piece that fits nowhere counts little.
  */
 final class Noise {
+    /** Degrees of freedom of Student's distribution: our choice, few enough that outliers count little. */
     private static final double FREEDOM = 5;
+    /** Sizes of the wandering that are tried, over the scatter of the samples: our choice. */
     private static final double[] SIZES = {0, 0.25, 0.5, 0.75, 1, 1.5, 2, 3, 4.5, 7};
+    /** Memories that are tried, s: our choice, from some samples to a good part of a pull. */
     private static final double[] MEMORIES = {0.1, 0.25, 0.6, 1.5};
+    /** Memory of what a channel wanders by at least, s: our choice, a pull's length. */
     private static final double FLOOR_MEMORY = 3;
     /** Before any residual is known: wandering as large as one sample's scatter. */
     private static final double FIRST = 1;

@@ -48,10 +48,12 @@ final class Prediction {
         this.shape = shape;
         this.planned = Run.of(outcome);
         List<PassOutcome.Moment> pass = outcome.overPass();
-        this.temperature =
-                bins.stream().mapToDouble(b -> bottle(pass, b.seconds(), true)).toArray();
-        this.pressure =
-                bins.stream().mapToDouble(b -> bottle(pass, b.seconds(), false)).toArray();
+        this.temperature = bins.stream()
+                .mapToDouble(b -> PassOutcome.at(pass, b.seconds(), PassOutcome.Moment::temperature))
+                .toArray();
+        this.pressure = bins.stream()
+                .mapToDouble(b -> PassOutcome.at(pass, b.seconds(), PassOutcome.Moment::pressure))
+                .toArray();
         this.kept = kept();
         double[] known =
                 Arrays.stream(temperature).filter(t -> !Double.isNaN(t)).toArray();
@@ -61,21 +63,6 @@ final class Prediction {
         this.flow = nitrous ? flows(known) : null;
         this.feeds = nitrous ? feeds() : new FeedFlow[bins.size()];
         this.points = points(planned, 1, List.of());
-    }
-
-    /** Temperature or pressure of the bottle after so long with the nitrous on; NaN beyond the pass. */
-    private static double bottle(List<PassOutcome.Moment> pass, double seconds, boolean kelvin) {
-        for (int i = 1; i < pass.size(); i++) {
-            PassOutcome.Moment a = pass.get(i - 1);
-            PassOutcome.Moment b = pass.get(i);
-            if (seconds >= a.time() && seconds <= b.time()) {
-                double share = (seconds - a.time()) / (b.time() - a.time());
-                return kelvin
-                        ? a.temperature() + share * (b.temperature() - a.temperature())
-                        : a.pressure() + share * (b.pressure() - a.pressure());
-            }
-        }
-        return Double.NaN;
     }
 
     /**
@@ -95,10 +82,10 @@ final class Prediction {
         List<PassOutcome.Moment> pass = Evaluate.of(outcome.car(), setup.withBottle(colder), outcome.at())
                 .overPass();
         for (int i = 0; i < bins.size(); i++) {
-            double cold = bottle(pass, bins.get(i).seconds(), true);
+            double cold = PassOutcome.at(pass, bins.get(i).seconds(), PassOutcome.Moment::temperature);
             if (!Double.isNaN(cold + temperature[i]) && cold < temperature[i]) {
                 all[0][i] = (temperature[i] - cold) / COLDER;
-                all[1][i] = (pressure[i] - bottle(pass, bins.get(i).seconds(), false))
+                all[1][i] = (pressure[i] - PassOutcome.at(pass, bins.get(i).seconds(), PassOutcome.Moment::pressure))
                         / (vapour(temperature[i]) - vapour(cold));
             }
         }

@@ -29,7 +29,6 @@ public record Suspect(
         List<Cause> alike,
         List<String> tell) {
 
-    /** Copies the lists. */
     public Suspect {
         alike = List.copyOf(alike);
         tell = List.copyOf(tell);

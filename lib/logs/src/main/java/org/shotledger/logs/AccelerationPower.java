@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitFactors;
 import org.shotledger.units.UnitSystem;
 
 /**
@@ -46,9 +47,7 @@ public record AccelerationPower(
         List<PowerDoubt> doubts,
         String gear) {
     private static final double WINDOW = 0.5;
-    private static final double GRAVITY = 9.80665;
 
-    /** Copies the list. */
     public AccelerationPower {
         doubts = List.copyOf(doubts);
     }
@@ -157,7 +156,9 @@ public record AccelerationPower(
         double spin = 1 + car.wheels().value() + car.drivetrain().value() * turns * turns;
         double air = v + car.headwind().value();
         double drag = car.airDensity().value() / 2 * car.dragArea().value() * air * Math.abs(air);
-        double road = mass * GRAVITY * (car.rolling().value() + car.grade().value());
+        double road = mass
+                * UnitFactors.GRAVITY
+                * (car.rolling().value() + car.grade().value());
         return (mass * spin * a + drag + road) * v;
     }
 

@@ -7,7 +7,9 @@ import java.util.function.IntPredicate;
 
 /** What can be wrong with the values of a channel. */
 final class ChannelChecks {
+    /** Speed, rpm, below which a turbocharger gives no boost worth the name: common practice, no source. */
     private static final double IDLE_SPEED = 1500;
+    /** Boost, Pa, that a gauge without a fault does not show there: our choice, far above a sensor's error. */
     private static final double IDLE_BOOST = 0.5e5;
 
     private ChannelChecks() {}

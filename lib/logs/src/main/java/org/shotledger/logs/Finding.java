@@ -15,52 +15,50 @@ public record Finding(Kind kind, String channel, double from, double to, int cou
     /** What can be wrong with a log. */
     public enum Kind {
         /** A channel that the comparison with a plan needs is not there. */
-        MISSING_CHANNEL("missing channel", false),
+        MISSING_CHANNEL("missing channel"),
         /** A column whose heading is no channel. */
-        UNKNOWN_COLUMN("unknown column", false),
+        UNKNOWN_COLUMN("unknown column"),
         /** Channels of one kind stand in different units. */
-        MIXED_UNITS("mixed units", false),
+        MIXED_UNITS("mixed units"),
         /** What a later step will not be able to say. */
-        MISSED_LATER("missed later", false),
+        MISSED_LATER("missed later"),
         /** Numbers that can be thousands or decimals. */
-        DECIMAL_UNDECIDED("decimal mark undecided", false),
+        DECIMAL_UNDECIDED("decimal mark undecided"),
         /** Lines that are no rows, such as titles of further parts. */
-        LINES_BETWEEN("lines between", false),
+        LINES_BETWEEN("lines between"),
         /** The last row breaks off. */
-        CUT_SHORT("cut short", false),
+        CUT_SHORT("cut short"),
         /** Rows with more or fewer cells than headings. */
-        TORN_ROW("torn row", false),
+        TORN_ROW("torn row"),
         /** The clock begins anew. */
-        CLOCK_RESTARTS("clock restarts", false),
+        CLOCK_RESTARTS("clock restarts"),
         /** Rows that stand in the file once more. */
-        ROWS_REPEATED("rows repeated", false),
+        ROWS_REPEATED("rows repeated"),
         /** Several rows in turn carry one time. */
-        COARSE_CLOCK("coarse clock", false),
+        COARSE_CLOCK("coarse clock"),
         /** A channel is logged at fewer times than there are rows. */
-        OWN_RATE("own rate", false),
+        OWN_RATE("own rate"),
         /** Time falls. */
-        TIME_FALLS("time falls", false),
+        TIME_FALLS("time falls"),
         /** Two rows have the same time. */
-        TIME_TWICE("time twice", false),
+        TIME_TWICE("time twice"),
         /** No rows for longer than usual. */
-        GAP("gap", false),
+        GAP("gap"),
         /** Empty cells. */
-        NO_VALUE("no value", false),
+        NO_VALUE("no value"),
         /** Values no sound sensor on a living engine reads in this unit. */
-        IMPLAUSIBLE("implausible", true),
+        IMPLAUSIBLE("implausible"),
         /** Values that look like another unit or reference. */
-        SUSPECT_UNIT("suspect unit", false),
+        SUSPECT_UNIT("suspect unit"),
         /** A channel stands at its own end value. */
-        CLIPPED("clipped", true),
+        CLIPPED("clipped"),
         /** A channel stands still while the engine moves. */
-        FROZEN("frozen", true);
+        FROZEN("frozen");
 
         private final String words;
-        private final boolean taints;
 
-        Kind(String words, boolean taints) {
+        Kind(String words) {
             this.words = words;
-            this.taints = taints;
         }
 
         /**
@@ -70,15 +68,6 @@ public record Finding(Kind kind, String channel, double from, double to, int cou
          */
         public String words() {
             return words;
-        }
-
-        /**
-         * Tells whether the values themselves are not to be trusted.
-         *
-         * @return true where a comparison must leave them out
-         */
-        public boolean taints() {
-            return taints;
         }
     }
 }

@@ -14,7 +14,9 @@ import java.util.Locale;
 @SuppressWarnings("ArrayRecordComponent") // a column beside others, never compared
 public record GearFinder(int[] gears, double factor, String sentence) {
     private static final double MOST_OFF = 0.08;
+    /** Step in which the factor is tried: our choice, a sixth of what counts as near. */
     private static final double OFF_STEP = 0.005;
+
     private static final double NEAR = 0.03;
 
     /**

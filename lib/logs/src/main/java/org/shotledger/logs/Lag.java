@@ -13,7 +13,9 @@ import java.util.Locale;
  * @param sentence what was found and how
  */
 public record Lag(double seconds, double correlation, String sentence) {
+    /** Correlation below which no lag is told: our choice, half of the variance explained. */
     private static final double CLEAR = 0.7;
+    /** Samples that must overlap: our choice. */
     private static final int FEWEST = 16;
     /** Relative variance below which a signal does not move but for rounding. */
     private static final double STILL = 1e-18;

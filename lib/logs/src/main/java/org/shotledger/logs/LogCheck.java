@@ -24,7 +24,6 @@ public final class LogCheck {
      */
     public record Result(List<Problem> problems, List<Finding> findings) {
 
-        /** Copies the lists. */
         public Result {
             problems = List.copyOf(problems);
             findings = List.copyOf(findings);

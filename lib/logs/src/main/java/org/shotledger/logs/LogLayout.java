@@ -24,7 +24,6 @@ record LogLayout(
         List<Integer> undecided,
         List<Integer> clocks) {
 
-    /** Copies the lists. */
     LogLayout {
         units = List.copyOf(units);
         commas = List.copyOf(commas);

@@ -62,7 +62,6 @@ public record LogMapping(
     /** No mapping: headings are the names of the channels, with units in brackets. */
     public static final LogMapping NONE = new LogMapping("", "", "", Double.NaN, 0, 0, Optional.empty(), List.of());
 
-    /** Copies the list. */
     public LogMapping {
         columns = List.copyOf(columns);
     }

@@ -25,7 +25,6 @@ import org.shotledger.sheet.SheetException;
  */
 public record MappingProposal(String file, String layout, List<Proposed> channels, List<String> leftOver) {
 
-    /** Copies the lists. */
     public MappingProposal {
         channels = List.copyOf(channels);
         leftOver = List.copyOf(leftOver);

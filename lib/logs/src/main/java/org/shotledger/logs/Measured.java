@@ -7,7 +7,6 @@ package org.shotledger.logs;
  * @param standard its standard uncertainty, SI, not negative
  */
 public record Measured(double value, double standard) {
-    /** Checks the figures. */
     public Measured {
         if (!Double.isFinite(value) || !(standard >= 0) || !Double.isFinite(standard)) {
             throw new IllegalArgumentException("A figure of " + value + " with a standard uncertainty of " + standard

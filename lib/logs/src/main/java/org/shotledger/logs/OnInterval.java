@@ -12,8 +12,11 @@ import java.util.Locale;
  * @param why how it is known, in one sentence
  */
 public record OnInterval(double from, double to, String why) {
+    /** Fall of bottle pressure, Pa/s, that only an open valve makes: our choice, above the drift of a gauge. */
     private static final double FALL = 0.2e5;
+    /** Time, s, below which a fall may be noise: our choice. */
     private static final double SHORTEST = 0.4;
+    /** Window of the slope, s: our choice, some samples of a slow log. */
     private static final double WINDOW = 0.5;
 
     /**

@@ -22,7 +22,6 @@ public record PullRule(
     /** 150 rpm/s over at least 1000 rpm and 1 s, throttle at least 90 %, or 60 % of the greatest manifold pressure. */
     public static final PullRule USUAL = new PullRule(150, 1000, 1, 0.3, 0.9, 0.6);
 
-    /** Checks the figures. */
     public PullRule {
         Require.positive("least rise of engine speed in a pull", leastRise, "rpm/s");
         Require.positive("least rise over a pull", leastSpan, "rpm");

@@ -15,7 +15,6 @@ import java.util.stream.IntStream;
  */
 public record Pulls(List<Pull> all, String why) {
 
-    /** Copies the list. */
     public Pulls {
         all = List.copyOf(all);
     }

@@ -37,10 +37,11 @@ public record RunningCar(
     private static final Measured WHEELS = new Measured(0.04, 0.01);
 
     private static final Measured DRIVETRAIN = new Measured(0.0025, 0.0008);
+    /** Standard uncertainty of the wind where none was stated, m/s: our choice, a light breeze. */
     private static final double WIND = 2;
+    /** Standard uncertainty of the rise where none was stated: our choice, a road that looks level. */
     private static final double GRADE = 0.005;
 
-    /** Checks the ranges. */
     public RunningCar {
         Require.within("mass of the car", mass.value(), 100, 10_000, "kg");
         Require.within("share of the wheels' spin-up", wheels.value(), 0, 0.2, "");

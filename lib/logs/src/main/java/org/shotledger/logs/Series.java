@@ -11,10 +11,11 @@ import java.util.Arrays;
 @SuppressWarnings(
         "ArrayRecordComponent") // a series is read, never compared; copying a million values at each step would not do
 public record Series(double[] time, double[] values) {
+    /** Samples that an even series may have whatever it is made from: our choice, some megabytes. */
     private static final double LEAST_ROOM = 1e6;
+    /** Times the samples of the series it is made from: our choice; more says that one gap in time is a slip. */
     private static final double MOST_TIMES = 10;
 
-    /** Checks the times. */
     public Series {
         if (time.length != values.length) {
             throw new IllegalArgumentException("A series has " + time.length + " times and " + values.length

@@ -14,14 +14,23 @@ import java.util.Set;
  * speed moves meanwhile. The lengths below are our own choice, not a standard's.
  */
 final class StuckCheck {
+    /** Samples; runs beyond it are told apart no further. */
     private static final int LONGEST_COUNTED = 1024;
+    /** Samples in a run that can be a finding at all. */
     private static final int FEWEST = 8;
+    /** Times the channel's usual run. */
     private static final double USUAL_TIMES = 6;
+    /** Time at the end of a channel that follows the engine, s. */
     private static final double FAST_CLIPPED = 0.1;
+    /** Time at one value elsewhere, s, while the speed moves by {@link #FAST_RPM}. */
     private static final double FAST_FROZEN = 0.5;
+
     private static final double FAST_RPM = 300;
+    /** The same for temperatures and the bottle, s. */
     private static final double SLOW_CLIPPED = 2;
+    /** The same for temperatures and the bottle, s, while the speed moves by {@link #SLOW_RPM}. */
     private static final double SLOW_FROZEN = 8;
+
     private static final double SLOW_RPM = 2000;
     /** Their least value is that of a standing or idling engine. */
     private static final Set<LogChannel> REST = EnumSet.of(

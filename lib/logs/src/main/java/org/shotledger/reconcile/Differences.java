@@ -14,6 +14,7 @@ import org.shotledger.reconcile.Overlay.Part;
 
 /** Works out how far a log lies off a plan, and whether the plan's own uncertainty explains it. */
 final class Differences {
+    /** Values from which a mean is told: our choice. */
     private static final int FEWEST = 3;
 
     private Differences() {}

@@ -32,7 +32,7 @@ final class Expectation {
 
     /** The same with another flow of the fuel jets than planned. */
     Optional<OperatingPoint> on(double rpm, double seconds, double fuelShare) {
-        double temperature = bottle(seconds, true);
+        double temperature = PassOutcome.at(bottle, seconds, PassOutcome.Moment::temperature);
         if (Double.isNaN(temperature)) {
             return Optional.empty();
         }
@@ -69,7 +69,7 @@ final class Expectation {
 
     /** Pressure in the bottle after a time with the nitrous on, Pa absolute. */
     double bottlePressure(double seconds) {
-        return bottle(seconds, false);
+        return PassOutcome.at(bottle, seconds, PassOutcome.Moment::pressure);
     }
 
     private double plenum(double rpm) {
@@ -82,20 +82,6 @@ final class Expectation {
         } catch (IllegalArgumentException outside) {
             return Optional.empty();
         }
-    }
-
-    private double bottle(double seconds, boolean temperature) {
-        for (int i = 1; i < bottle.size(); i++) {
-            PassOutcome.Moment a = bottle.get(i - 1);
-            PassOutcome.Moment b = bottle.get(i);
-            if (seconds >= a.time() && seconds <= b.time()) {
-                double share = (seconds - a.time()) / (b.time() - a.time());
-                return temperature
-                        ? a.temperature() + share * (b.temperature() - a.temperature())
-                        : a.pressure() + share * (b.pressure() - a.pressure());
-            }
-        }
-        return Double.NaN;
     }
 
     /** What is expected of a channel; NaN where it cannot be. */

@@ -19,9 +19,9 @@ import org.shotledger.units.UnitSystem;
  * @param moreBoost mean manifold pressure of the pull with nitrous less that without, Pa; NaN when it is not known
  */
 public record NitrousShare(List<Point> points, double moreBoost) {
+    /** Difference of boost, Pa, that changes the power by less than the nitrous is known to: our choice. */
     private static final double SAME_BOOST = 0.05e5;
 
-    /** Copies the list. */
     public NitrousShare {
         points = List.copyOf(points);
     }

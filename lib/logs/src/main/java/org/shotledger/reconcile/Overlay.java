@@ -20,7 +20,6 @@ import org.shotledger.units.UnitSystem;
 public record Overlay(
         ComparedChannel what, double[] rpm, double[] time, double[] measured, double[] expected, List<Part> parts) {
 
-    /** Copies the list. */
     public Overlay {
         parts = List.copyOf(parts);
     }

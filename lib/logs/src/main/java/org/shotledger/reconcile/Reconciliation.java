@@ -36,9 +36,9 @@ public record Reconciliation(
         String power,
         List<Overlay> overlays,
         List<Optional<OperatingPoint>> expected) {
+    /** Longest lag looked for, s: our choice, several times the way from valve to probe. */
     private static final double MOST_LAG = 0.5;
 
-    /** Copies the lists. */
     public Reconciliation {
         overlays = List.copyOf(overlays);
         expected = List.copyOf(expected);

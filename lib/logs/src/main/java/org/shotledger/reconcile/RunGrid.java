@@ -24,6 +24,7 @@ final class RunGrid {
     /** Time after a change of the nitrous before figures are compared, s; our own choice. */
     static final double SETTLING = 0.4;
 
+    /** Distance of the engine speeds at which passages are laid side by side, rpm: our choice. */
     private static final double SPEED_STEP = 100;
     /** What sums of decimal times may be off by, s. */
     private static final double ROUNDING = 1e-6;

@@ -18,6 +18,7 @@ import org.shotledger.spread.Supply;
 public record Uncertainty(double tolerance, String toleranceWords, double all, String allWords) {
     static final Uncertainty NONE = new Uncertainty(Double.NaN, "", Double.NaN, "");
     private static final double ROOT3 = Math.sqrt(3);
+    /** Relative step of a derivative: our choice. */
     private static final double NUDGE = 0.01;
 
     /**

@@ -37,7 +37,6 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
     /** A cause with at least this share counts in what a reading may truly be: our choice. */
     private static final double POSSIBLE = 0.2;
 
-    /** Copies the lists. */
     public NextStep {
         readings = List.copyOf(readings);
         reasons = List.copyOf(reasons);

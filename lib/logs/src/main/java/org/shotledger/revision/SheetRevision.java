@@ -32,10 +32,11 @@ public record SheetRevision(String log, Job before, Job after, List<String> note
     /** What a sheet takes as a factor on jets. */
     private static final double LEAST_FACTOR = 0.3;
 
+    /** Largest factor on a flow that a log may put into a sheet: our choice; beyond it something else is wrong. */
     private static final double MOST_FACTOR = 2;
+
     private static final double ROOT3 = Math.sqrt(3);
 
-    /** Copies the list. */
     public SheetRevision {
         notes = List.copyOf(notes);
     }

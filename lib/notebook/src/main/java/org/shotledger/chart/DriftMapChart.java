@@ -48,7 +48,6 @@ public record DriftMapChart(
      */
     public record Bound(String name, double[][] margin) {}
 
-    /** Copies the list. */
     public DriftMapChart {
         bounds = List.copyOf(bounds);
     }

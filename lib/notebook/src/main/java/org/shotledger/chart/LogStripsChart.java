@@ -77,7 +77,7 @@ public record LogStripsChart(String log, List<Strip> strips) {
                 .width(WIDTH)
                 .height(AROUND + n * ROW);
         for (int i = 0; i < n; i++) {
-            new Drawn(plot, strips.get(i), n - 1 - i, i == 0, begin()).draw();
+            new Drawn(plot, strips.get(i), n - 1 - i, i == 0, begin(), half(strips.get(i))).draw();
         }
         return plot.key("band of the plan", Look.SPEED, true).picture();
     }
@@ -101,20 +101,20 @@ public record LogStripsChart(String log, List<Strip> strips) {
                 : log + ": pieces outside the band of the plan: " + String.join(", ", off) + ".";
     }
 
-    /** One strip on its way into the plot. */
-    private record Drawn(Plot plot, Strip strip, int floor, boolean first, double begin) {
-
-        private double half() {
-            double most = LEAST;
-            for (int i = 0; i < strip.ratio().length; i++) {
-                most = Math.max(most, Math.abs(strip.ratio()[i] - 1));
-                most = Math.max(most, Math.abs(strip.explained()[i] - 1));
-            }
-            return Math.ceil(100 * most) / 100;
+    /** The deviation at the edge of a strip. */
+    private static double half(Strip strip) {
+        double most = LEAST;
+        for (int i = 0; i < strip.ratio().length; i++) {
+            most = Math.max(most, Math.abs(strip.ratio()[i] - 1));
+            most = Math.max(most, Math.abs(strip.explained()[i] - 1));
         }
+        return Math.ceil(100 * most) / 100;
+    }
 
+    /** One strip on its way into the plot. */
+    private record Drawn(Plot plot, Strip strip, int floor, boolean first, double begin, double half) {
         private double y(double ratio) {
-            double share = (ratio - 1) / half();
+            double share = (ratio - 1) / half;
             return floor + 1 - MIDDLE + REACH * Math.max(-1.15, Math.min(1.15, share));
         }
 
@@ -163,7 +163,7 @@ public record LogStripsChart(String log, List<Strip> strips) {
                             Locale.ROOT,
                             "%s, height +/- %.0f %%%s",
                             strip.name(),
-                            100 * half(),
+                            100 * half,
                             off.length > 0 ? ": OUTSIDE" : ""),
                     begin,
                     floor + 0.93);

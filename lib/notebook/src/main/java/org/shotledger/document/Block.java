@@ -20,7 +20,6 @@ public sealed interface Block {
      * @param points plain text, unescaped
      */
     record Points(List<String> points) implements Block {
-        /** Copies the list. */
         public Points {
             points = List.copyOf(points);
         }

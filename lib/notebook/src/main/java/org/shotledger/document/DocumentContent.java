@@ -33,7 +33,6 @@ public record DocumentContent(
         List<String> signatures,
         List<Revision> revisions) {
 
-    /** Copies what could change. */
     public DocumentContent {
         Map<Section, List<Block>> copy = new EnumMap<>(Section.class);
         sections.forEach((section, blocks) -> copy.put(section, List.copyOf(blocks)));

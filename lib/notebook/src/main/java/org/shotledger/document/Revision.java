@@ -11,7 +11,6 @@ import java.util.List;
  */
 public record Revision(String number, String date, List<String> differences) {
 
-    /** Copies the list. */
     public Revision {
         differences = List.copyOf(differences);
     }

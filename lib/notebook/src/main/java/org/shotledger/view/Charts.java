@@ -1,5 +1,7 @@
 package org.shotledger.view;
 
+import static org.shotledger.view.Rows.column;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -341,9 +343,5 @@ public final class Charts {
         boolean bettered = all.stream()
                 .anyMatch(other -> other.leastMargin() > way.leastMargin() && other.nitrousFlow() < way.nitrousFlow());
         return bettered ? TradeOffChart.Place.BETTERED : TradeOffChart.Place.FRONT;
-    }
-
-    private static <T> double[] column(List<T> rows, ToDoubleFunction<T> of) {
-        return rows.stream().mapToDouble(of).toArray();
     }
 }

@@ -48,7 +48,7 @@ public final class DayCharts {
         List<Moment> moments =
                 passes.stream().flatMap(pass -> pass.moments().stream()).toList();
         double[] time = seconds(passes);
-        double[] value = moments.stream().mapToDouble(right).toArray();
+        double[] value = Rows.column(moments, right);
         Plot plot = Plot.of(
                         name,
                         "Bottle and " + what + " over every pass",
@@ -56,10 +56,7 @@ public final class DayCharts {
                         new Scale("Time with the nitrous on", QuantityKind.TIME, system),
                         new Scale("Bottle pressure", QuantityKind.ABSOLUTE_PRESSURE, system))
                 .rightAxis(new Scale(kind == QuantityKind.RATIO ? "Lambda" : "Power at the wheels", kind, system))
-                .line(
-                        "pressure (left)",
-                        time,
-                        moments.stream().mapToDouble(Moment::pressure).toArray())
+                .line("pressure (left)", time, Rows.column(moments, Moment::pressure))
                 .rightLine(what + " (right)", time, value);
         double start = 0;
         for (PassOutcome pass : passes) {

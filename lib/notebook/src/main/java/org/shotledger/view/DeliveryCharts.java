@@ -1,5 +1,7 @@
 package org.shotledger.view;
 
+import static org.shotledger.view.Rows.column;
+
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.shotledger.chart.ChartPicture;
@@ -153,9 +155,5 @@ public final class DeliveryCharts {
                 .line("expected", jets, column(plan.shots(), Shot::wheelPower))
                 .mark("nitrous off", plan.offPower())
                 .picture();
-    }
-
-    private static <T> double[] column(List<T> rows, ToDoubleFunction<T> of) {
-        return rows.stream().mapToDouble(of).toArray();
     }
 }

@@ -11,25 +11,10 @@ import org.shotledger.risk.Detection.Answer;
 import org.shotledger.risk.Fault;
 import org.shotledger.risk.FaultEffect;
 import org.shotledger.risk.Faults;
-import org.shotledger.table.Listing;
 
 /** What a person must do about the faults that no fitted sensor ends in time. Common practice, no source. */
 public final class FaultAdvice {
     private FaultAdvice() {}
-
-    /**
-     * The faults that nothing catches, those with one answer together.
-     *
-     * @param faults the faults of a plan
-     * @return one row an answer; no row when everything is borne or caught
-     */
-    public static Listing uncaught(Faults faults) {
-        Listing.Builder rows = Listing.titled("What no fitted sensor ends in time, and what to do")
-                .words("Fault")
-                .words("What to do");
-        byAdvice(faults).forEach((advice, effects) -> rows.row(names(effects), advice));
-        return rows.build();
-    }
 
     /** The same in sentences, for a page without room for a table. */
     static List<String> sentences(Faults faults) {

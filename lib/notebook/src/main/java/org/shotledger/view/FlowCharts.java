@@ -100,8 +100,7 @@ public final class FlowCharts {
 
     private static double[][] columns(List<FlowOverPressure.Point> points) {
         return new double[][] {
-            points.stream().mapToDouble(FlowOverPressure.Point::pressure).toArray(),
-            points.stream().mapToDouble(FlowOverPressure.Point::flow).toArray()
+            Rows.column(points, FlowOverPressure.Point::pressure), Rows.column(points, FlowOverPressure.Point::flow)
         };
     }
 

@@ -29,7 +29,6 @@ public record Issue(
         Optional<Plan> previous,
         List<Revision> history) {
 
-    /** Copies the lists. */
     public Issue {
         reasons = List.copyOf(reasons);
         history = List.copyOf(history);

@@ -67,9 +67,8 @@ public final class LogCharts {
      */
     public static ChartPicture of(NitrousShare share, UnitSystem system) {
         List<NitrousShare.Point> points = share.points();
-        double[] rpm = points.stream().mapToDouble(NitrousShare.Point::rpm).toArray();
-        double[] measured =
-                points.stream().mapToDouble(NitrousShare.Point::measured).toArray();
+        double[] rpm = Rows.column(points, NitrousShare.Point::rpm);
+        double[] measured = Rows.column(points, NitrousShare.Point::measured);
         return Plot.of(
                         "nitrous-share",
                         "What the nitrous adds: two pulls and the plan",

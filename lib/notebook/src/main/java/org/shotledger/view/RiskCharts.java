@@ -1,5 +1,7 @@
 package org.shotledger.view;
 
+import static org.shotledger.view.Rows.column;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -207,9 +209,5 @@ public final class RiskCharts {
         }
         Interlock lambda = faults.arming().find("lambda").orElseThrow();
         return new FaultChart(rows, lambda.planned(), lambda.low(), lambda.high()).picture(system);
-    }
-
-    private static <T> double[] column(List<T> rows, ToDoubleFunction<T> of) {
-        return rows.stream().mapToDouble(of).toArray();
     }
 }

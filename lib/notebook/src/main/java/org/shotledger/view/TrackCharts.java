@@ -1,8 +1,8 @@
 package org.shotledger.view;
 
-import java.util.List;
+import static org.shotledger.view.Rows.column;
+
 import java.util.Locale;
-import java.util.function.ToDoubleFunction;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.Plot;
 import org.shotledger.chart.Scale;
@@ -31,9 +31,9 @@ public final class TrackCharts {
                         TrackTables.summary(pass),
                         new Scale("Time since the car moved", QuantityKind.TIME, units),
                         new Scale("Power at the flywheel", QuantityKind.POWER, units))
-                .line("power", of(pass, Moment::time), of(pass, Moment::power))
+                .line("power", column(pass.moments(), Moment::time), column(pass.moments(), Moment::power))
                 .rightAxis(new Scale("Boost", QuantityKind.GAUGE_PRESSURE, units))
-                .rightLine("boost", of(pass, Moment::time), of(pass, Moment::boost))
+                .rightLine("boost", column(pass.moments(), Moment::time), column(pass.moments(), Moment::boost))
                 .picture();
     }
 
@@ -55,9 +55,12 @@ public final class TrackCharts {
                                 pass.nitrousSeconds()),
                         new Scale("Time since the car moved", QuantityKind.TIME, units),
                         new Scale("Engine speed", QuantityKind.ROTATION, units))
-                .line("engine speed", of(pass, Moment::time), of(pass, Moment::rpm))
+                .line("engine speed", column(pass.moments(), Moment::time), column(pass.moments(), Moment::rpm))
                 .rightAxis(new Scale("Nitrous oxide used", QuantityKind.MASS, units))
-                .rightLine("nitrous oxide used", of(pass, Moment::time), of(pass, Moment::used))
+                .rightLine(
+                        "nitrous oxide used",
+                        column(pass.moments(), Moment::time),
+                        column(pass.moments(), Moment::used))
                 .picture();
     }
 
@@ -77,10 +80,14 @@ public final class TrackCharts {
                                 + Both.of(QuantityKind.ABSOLUTE_PRESSURE, bound) + " allowed.",
                         new Scale("Distance", QuantityKind.ALTITUDE, units),
                         new Scale("Pressure", QuantityKind.ABSOLUTE_PRESSURE, units))
-                .line("peak in the cylinders", of(pass, Moment::distance), of(pass, Moment::peakPressure))
+                .line(
+                        "peak in the cylinders",
+                        column(pass.moments(), Moment::distance),
+                        column(pass.moments(), Moment::peakPressure))
                 .limit("peak allowed", bound, Side.AT_MOST);
         if (pass.nitrousSeconds() > 0) {
-            plot.line("bottle", of(pass, Moment::distance), of(pass, Moment::bottlePressure));
+            plot.line(
+                    "bottle", column(pass.moments(), Moment::distance), column(pass.moments(), Moment::bottlePressure));
         }
         return plot.picture();
     }
@@ -104,7 +111,7 @@ public final class TrackCharts {
                         "Mixture with the builder's bounds; gaps are shifts.",
                         new Scale("Distance", QuantityKind.ALTITUDE, units),
                         new Scale("Lambda", QuantityKind.RATIO, units))
-                .line("lambda", of(pass, Moment::distance), of(pass, Moment::lambda))
+                .line("lambda", column(pass.moments(), Moment::distance), column(pass.moments(), Moment::lambda))
                 .limit("leanest", limits.lambdaHigh(), Side.AT_MOST)
                 .limit("richest", limits.lambdaLow(), Side.AT_LEAST)
                 .picture();
@@ -125,13 +132,11 @@ public final class TrackCharts {
                 new Scale("Distance", QuantityKind.ALTITUDE, units),
                 new Scale("Speed", QuantityKind.SPEED, units));
         for (PassComparison.Row row : compared.rows()) {
-            plot.line(row.name(), of(row.pass(), Moment::distance), of(row.pass(), Moment::speed));
+            plot.line(
+                    row.name(),
+                    column(row.pass().moments(), Moment::distance),
+                    column(row.pass().moments(), Moment::speed));
         }
         return plot.picture();
-    }
-
-    private static double[] of(TrackPass pass, ToDoubleFunction<Moment> figure) {
-        List<Moment> moments = pass.moments();
-        return moments.stream().mapToDouble(figure).toArray();
     }
 }

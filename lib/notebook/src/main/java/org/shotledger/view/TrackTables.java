@@ -12,11 +12,12 @@ import org.shotledger.track.SettledPlan;
 import org.shotledger.track.TrackCard;
 import org.shotledger.track.TrackPass;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitFactors;
 
 /** Passes in time and the card for the day, as tables and sentences. */
 public final class TrackTables {
     private static final double KMH = 3.6;
-    private static final double MPH = 1 / 0.44704;
+    private static final double MPH = 1 / UnitFactors.MILE_PER_HOUR;
 
     private TrackTables() {}
 

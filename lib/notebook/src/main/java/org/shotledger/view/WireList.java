@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.shotledger.commission.JobList;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitFactors;
 import org.shotledger.wiring.Cable;
 import org.shotledger.wiring.Load;
 import org.shotledger.wiring.Pin;
@@ -16,8 +17,6 @@ final class WireList {
     /** Gauge of a wire that carries a signal only: common practice, no source. */
     private static final String SIGNAL = "20 AWG";
 
-    private static final double FOOT = 0.3048;
-
     private WireList() {}
 
     /** Feet and metres to a tenth, rounded up: a wire that is rounded down is too short. */
@@ -25,7 +24,7 @@ final class WireList {
         return String.format(
                 Locale.ROOT,
                 "%.1f ft (%.1f m)",
-                Math.ceil(metres / FOOT * 10) / 10,
+                Math.ceil(metres / UnitFactors.FOOT * 10) / 10,
                 Math.ceil(metres * 10 - 1e-9) / 10);
     }
 

@@ -10,7 +10,6 @@ import org.shotledger.units.Require;
  * @param loss its pressure loss
  */
 public record ChargeCooler(String name, double effectiveness, FlowLoss loss) {
-    /** Checks the ranges. */
     public ChargeCooler {
         Require.named("charge cooler", name);
         Require.within("effectiveness of " + name, effectiveness, 0, 1, "");
@@ -26,17 +25,5 @@ public record ChargeCooler(String name, double effectiveness, FlowLoss loss) {
      */
     public double outletTemperature(double inletTemperature, double coolantTemperature) {
         return inletTemperature - effectiveness * (inletTemperature - coolantTemperature);
-    }
-
-    /**
-     * Heat taken from the charge air.
-     *
-     * @param flow kg/s
-     * @param inletTemperature K
-     * @param coolantTemperature K
-     * @return W, with cp 1006 J/(kg K)
-     */
-    public double heat(double flow, double inletTemperature, double coolantTemperature) {
-        return flow * 1006 * effectiveness * (inletTemperature - coolantTemperature);
     }
 }

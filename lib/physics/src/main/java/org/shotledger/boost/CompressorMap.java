@@ -217,15 +217,6 @@ public final class CompressorMap {
     }
 
     /**
-     * What the map is called.
-     *
-     * @return its name
-     */
-    public String name() {
-        return name;
-    }
-
-    /**
      * The state its flows and speeds are corrected to.
      *
      * @return the reference

@@ -11,7 +11,6 @@ import org.shotledger.units.Require;
  * @param gamma ratio of heat capacities, 1.2 to 1.4
  */
 public record ExhaustGas(double flow, double temperature, double gasConstant, double gamma) {
-    /** Checks the ranges. */
     public ExhaustGas {
         Require.notNegative("exhaust flow", flow, "kg/s");
         Require.within("exhaust temperature", temperature, 500, 2200, "K");

@@ -11,7 +11,6 @@ import org.shotledger.units.Require;
  * @param referenceDensity density of the air at which the loss was measured, kg/m3, 0.3 to 6
  */
 public record FlowLoss(String name, double pressureLoss, double referenceFlow, double referenceDensity) {
-    /** Checks the ranges. */
     public FlowLoss {
         Require.named("flow loss", name);
         Require.within("pressure loss of " + name, pressureLoss, 0, 100e3, "Pa");

@@ -1,6 +1,7 @@
 package org.shotledger.boost;
 
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /**
  * The inlet state to which the flow and speed of a map are corrected, after SAE J1826 and J922. It must travel with the
@@ -13,9 +14,9 @@ public record MapReference(double temperature, double pressure) {
     /** 298 K and 100 kPa. */
     public static final MapReference SI = new MapReference(298, 100e3);
     /** 85 F and 28.4 inHg. */
-    public static final MapReference US = new MapReference((85 + 459.67) / 1.8, 28.4 * 3386.389);
+    public static final MapReference US =
+            new MapReference((85 + UnitFactors.FAHRENHEIT_OFFSET) / 1.8, 28.4 * UnitFactors.INCH_OF_MERCURY);
 
-    /** Checks the ranges. */
     public MapReference {
         Require.within("reference temperature of a map", temperature, 250, 330, "K");
         Require.within("reference pressure of a map", pressure, 80e3, 110e3, "Pa");
@@ -31,29 +32,6 @@ public record MapReference(double temperature, double pressure) {
      */
     public double correctedFlow(double flow, double temperature01, double pressure01) {
         return flow * Math.sqrt(temperature01 / temperature) / (pressure01 / pressure);
-    }
-
-    /**
-     * Physical flow of a corrected one.
-     *
-     * @param corrected corrected flow, kg/s
-     * @param temperature01 inlet stagnation temperature, K
-     * @param pressure01 inlet stagnation pressure, Pa
-     * @return kg/s
-     */
-    public double flow(double corrected, double temperature01, double pressure01) {
-        return corrected / Math.sqrt(temperature01 / temperature) * (pressure01 / pressure);
-    }
-
-    /**
-     * Corrected speed, {@code N / sqrt(T01/T_ref)}.
-     *
-     * @param rpm physical speed of the wheel
-     * @param temperature01 inlet stagnation temperature, K
-     * @return rpm
-     */
-    public double correctedSpeed(double rpm, double temperature01) {
-        return rpm / Math.sqrt(temperature01 / temperature);
     }
 
     /**

@@ -5,15 +5,11 @@ public final class OutsideMapException extends IllegalArgumentException {
     private static final long serialVersionUID = 1;
 
     private final MapEdge edge;
-    private final double correctedFlow;
-    private final double pressureRatio;
 
     OutsideMapException(String map, MapEdge edge, double correctedFlow, double pressureRatio, String allowed) {
         super("The point of " + correctedFlow + " kg/s corrected flow at pressure ratio " + pressureRatio
                 + " lies beyond " + edge.words() + " of the compressor map " + map + "; " + allowed);
         this.edge = edge;
-        this.correctedFlow = correctedFlow;
-        this.pressureRatio = pressureRatio;
     }
 
     /**
@@ -23,23 +19,5 @@ public final class OutsideMapException extends IllegalArgumentException {
      */
     public MapEdge edge() {
         return edge;
-    }
-
-    /**
-     * The corrected flow asked for.
-     *
-     * @return kg/s
-     */
-    public double correctedFlow() {
-        return correctedFlow;
-    }
-
-    /**
-     * The pressure ratio asked for.
-     *
-     * @return total to total
-     */
-    public double pressureRatio() {
-        return pressureRatio;
     }
 }

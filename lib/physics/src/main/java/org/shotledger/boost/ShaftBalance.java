@@ -13,6 +13,7 @@ import org.shotledger.units.Require;
  *     enough to hold the boost
  */
 public record ShaftBalance(double expansionRatio, double exhaustPressure, double turbineFlow, double wastegateShare) {
+    /** Expansion ratio beyond which no single turbine stage is run: common practice, no source. */
     private static final double HIGHEST_RATIO = 12;
 
     /**

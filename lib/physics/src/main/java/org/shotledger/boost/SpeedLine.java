@@ -20,7 +20,6 @@ public record SpeedLine(double correctedRpm, List<Point> points) {
      * @param efficiency total-to-total isentropic efficiency, 0.2 to 0.9
      */
     public record Point(double correctedFlow, double pressureRatio, double efficiency) {
-        /** Checks the ranges. */
         public Point {
             Require.within("corrected flow of a map point", correctedFlow, 1e-4, 10, "kg/s");
             Require.within("pressure ratio of a map point", pressureRatio, 1, 6, "");
@@ -28,7 +27,6 @@ public record SpeedLine(double correctedRpm, List<Point> points) {
         }
     }
 
-    /** Checks and sorts the points. */
     public SpeedLine {
         Require.within("corrected speed of a speed line", correctedRpm, 5000, 400_000, "rpm");
         points = points.stream()

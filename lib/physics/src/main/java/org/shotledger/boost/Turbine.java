@@ -13,7 +13,6 @@ import org.shotledger.units.Require;
  */
 public record Turbine(
         String name, double effectiveArea, double efficiency, double mechanicalEfficiency, FlowLoss exhaustLoss) {
-    /** Checks the ranges. */
     public Turbine {
         Require.named("turbine", name);
         Require.within("effective area of " + name, effectiveArea, 1e-5, 1e-2, "m2");

@@ -16,9 +16,13 @@ final class ApartBody extends Body {
     /** Two kelvin below the critical point the phases are too alike to be told apart. */
     static final double NEAR_CRITICAL = NitrousOxide.CRITICAL_TEMPERATURE - 2;
 
+    /** Share of the liquid at the start below which it covers the wall less and less: our choice. */
     private static final double PUDDLE = 0.02;
+    /** Bound of the liquid's temperature while the integrator tries a step, K: our choice, above the triple point. */
     private static final double COLDEST = 190;
+    /** Heat capacity of the liquid for the time in which it follows its wall, J/(kg K): our choice, rounded down. */
     private static final double LIQUID_CAPACITY = 1500;
+    /** Share of the start that stands for nothing, so that no division fails. */
     private static final double LEAST = 1e-9;
 
     private final BoilingLaw law;

@@ -16,8 +16,11 @@ public record BoilingLaw(double surfaceRate, double bulkRate, double nucleationS
      */
     public static final BoilingLaw FITTED = new BoilingLaw(0.120, 0.030, 12.9, 0.604);
 
+    /** Power of the superheat in natural convection over a horizontal face, 4/3 (textbook). */
     private static final double SURFACE_POWER = 1.33;
+    /** Power of nucleate boiling over superheat, near 3 (W. M. Rohsenow, Trans. ASME 74 (1952) 969, from memory). */
     private static final double NUCLEATION_POWER = 3;
+    /** Bound of the constants, SI; a slip of a unit lies beyond. */
     private static final double LARGEST = 1e3;
 
     /**

@@ -13,6 +13,7 @@ import org.shotledger.fluid.NitrousOxide;
  */
 public record Bottle(
         double waterCapacity, double wallMass, double wallSpecificHeat, double wallArea, double outerArea) {
+    /** Length over diameter of a usual bottle: common practice, no source. */
     private static final double SLENDERNESS = 3;
 
     /**

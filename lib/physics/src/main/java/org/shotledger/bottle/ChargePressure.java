@@ -1,5 +1,6 @@
 package org.shotledger.bottle;
 
+import org.shotledger.curve.Bracket;
 import org.shotledger.fluid.HelmholtzPoint;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.fluid.SaturationCurve;
@@ -49,19 +50,14 @@ public record ChargePressure(double pressure, boolean beyond) {
      */
     public static double liquidFullTemperature(Bottle bottle, double mass) {
         double density = mass / bottle.waterCapacity();
-        double low = NitrousOxide.TRIPLE_TEMPERATURE;
-        double high = NitrousOxide.CRITICAL_TEMPERATURE;
         if (density <= NitrousOxide.CRITICAL_DENSITY) {
             return Double.NaN;
         }
-        while (high - low > 1e-9) {
-            double middle = 0.5 * (low + high);
-            if (SaturationCurve.liquidDensity(middle) > density) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return 0.5 * (low + high);
+        return Bracket.edge(
+                        t -> SaturationCurve.liquidDensity(t) > density,
+                        NitrousOxide.TRIPLE_TEMPERATURE,
+                        NitrousOxide.CRITICAL_TEMPERATURE,
+                        1e-9)
+                .inside();
     }
 }

@@ -1,6 +1,7 @@
 package org.shotledger.bottle;
 
 import java.util.Locale;
+import org.shotledger.units.UnitFactors;
 
 /** How figures are written in the sentences of this package. */
 public interface Figures {
@@ -13,7 +14,7 @@ public interface Figures {
 
         @Override
         public String temperature(double kelvin) {
-            return String.format(Locale.ROOT, "%.1f degC", kelvin - 273.15);
+            return String.format(Locale.ROOT, "%.1f degC", kelvin - UnitFactors.ICE_POINT);
         }
 
         @Override

@@ -14,8 +14,8 @@ import java.util.List;
  *
  * <ul>
  *   <li>173.304a(a)(2), table: nitrous oxide 68 % of the water capacity by weight, in cylinders of the types marked 1800 psi or more.
- *       The table was read for carbon dioxide, which has the same row; the row of nitrous oxide is from memory. Newer editions allow
- *       carbon dioxide more in cylinders marked 2000 psi and up; that is not used here.
+ *       The row of nitrous oxide is from memory; carbon dioxide has the same figure, and newer editions allow it more in cylinders
+ *       marked 2000 psi and up; that is not used here.
  *   <li>173.304a(c): the filling is by weight and is checked on a scale after the cylinder is taken off the line. It does not
  *       bound the pressure of a liquefied gas.
  *   <li>173.301a(c): the pressure at 21 degC (70 degF) is not above the marked service pressure.
@@ -50,7 +50,6 @@ public record FillingCheck(
     /** The barometer of the place may make a gauge marking up to this much of an absolute one, Pa. */
     private static final double BAROMETER = 1.1e5;
 
-    /** Copies the list. */
     public FillingCheck {
         limits = List.copyOf(limits);
     }

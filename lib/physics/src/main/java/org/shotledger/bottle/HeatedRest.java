@@ -13,6 +13,7 @@ import org.shotledger.fluid.NitrousOxide;
  */
 public record HeatedRest(Charge after, double seconds, double heaterSeconds, double ampereHours) {
     private static final double HOUR = 3600;
+    /** Share of the switch's pressure at which it turns on again: our choice, a usual switch's hysteresis. */
     private static final double ON_AGAIN = 0.99;
     /** A pressure this close to that of the switch has reached it. */
     private static final double CLOSE = 1e-6;

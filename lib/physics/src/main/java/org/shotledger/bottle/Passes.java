@@ -12,7 +12,6 @@ import java.util.List;
  * @param passes in order; the last is the one cut short, unless as many as asked for were whole
  */
 public record Passes(List<Pass> passes) {
-    /** Copies the list. */
     public Passes {
         passes = List.copyOf(passes);
     }

@@ -1,5 +1,7 @@
 package org.shotledger.bottle;
 
+import java.util.function.DoublePredicate;
+import org.shotledger.curve.Bracket;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.VesselPoint;
 
@@ -69,22 +71,14 @@ public record Refill(double transferred, Charge own, Charge mother, boolean reac
      * @return warmest temperature of the bottle from which the charge is reached, K, within 0.05; NaN when chilling to 200 K is not enough
      */
     public static double chillTo(Charge mother, Charge own, double target) {
-        double low = COLDEST;
-        double high = own.temperature();
+        double now = own.temperature();
         if (of(mother, own, target).reached()) {
-            return high;
+            return now;
         }
-        if (!of(mother, own.bottle().charged(own.mass(), low), target).reached()) {
-            return Double.NaN;
-        }
-        while (high - low > CLOSE) {
-            double middle = 0.5 * (low + high);
-            if (of(mother, own.bottle().charged(own.mass(), middle), target).reached()) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        DoublePredicate reached = temperature -> of(mother, own.bottle().charged(own.mass(), temperature), target)
+                .reached();
+        return reached.test(COLDEST)
+                ? Bracket.edge(reached, COLDEST, now, CLOSE).inside()
+                : Double.NaN;
     }
 }

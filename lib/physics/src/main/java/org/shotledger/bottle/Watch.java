@@ -8,7 +8,9 @@ import org.shotledger.fluid.VesselPoint;
 
 /** What a run looks out for: events to report, the thermostat, and which set of equations holds. */
 final class Watch {
+    /** Share of the charge at which the bottle counts as empty: our choice. */
     private static final double SMALLEST_SHARE = 1e-3;
+    /** Pressure at which it counts as empty, Pa: our choice, twice the atmosphere, no jet is fed by less. */
     private static final double LOWEST_PRESSURE = 2e5;
     /** Share of the first vapour's flow at which the pressure behind the jets has all but stopped it. */
     private static final double LEAST_FLOW = 0.02;
@@ -16,13 +18,18 @@ final class Watch {
     /** Share of the bottle from which the vapour space counts as a body of its own, and below which it no longer does. */
     private static final double ROOM_TO_PART = 0.01;
 
+    /** Share of vapour at which liquid and vapour are taken together again: our choice, well below the one at which they part. */
     private static final double ROOM_TO_JOIN = 0.003;
     /** A compressed liquid counts as at ease again from this much room on; smaller, and rounding would report it twice. */
     private static final double ROOM_AGAIN = 1e-3;
 
+    /** Distance to the temperature from which they are not told apart, K: our choice. */
     private static final double WARM_MARGIN = 0.5;
+    /** Share of the critical pressure above which they are not told apart: our choice. */
     private static final double NEAR_CRITICAL_SHARE = 0.98;
+    /** Just below what the equation of state covers, 50 MPa. */
     private static final double HIGHEST_PRESSURE = 49e6;
+    /** Just below what the equation of state covers, 525 K. */
     private static final double HIGHEST_TEMPERATURE = 520;
     /** A switch needs a difference to switch; smaller ones are taken as this share of the pressure. Our choice. */
     private static final double LEAST_HYSTERESIS = 2e-3;

@@ -3,6 +3,6 @@
  *
  * <p>One job: thermodynamics of a closed vessel with liquid and vapour in time. SI doubles and absolute pressure.
  *
- * <p>Allowed imports: the JDK, {@code fluid}, {@code flow}, {@code curve}, {@code org.hipparchus}.
+ * <p>Allowed imports: the JDK, {@code units}, {@code fluid}, {@code flow}, {@code curve}, {@code org.hipparchus}.
  */
 package org.shotledger.bottle;

@@ -123,15 +123,6 @@ public final class Curve {
     }
 
     /**
-     * The abscissae.
-     *
-     * @return a copy of the table's first column
-     */
-    public double[] abscissae() {
-        return x.clone();
-    }
-
-    /**
      * The ordinates.
      *
      * @return a copy of the table's second column

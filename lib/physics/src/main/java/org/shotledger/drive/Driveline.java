@@ -12,7 +12,6 @@ import org.shotledger.units.Require;
  *     practice
  */
 public record Driveline(String name, double dragTorque, double proportionalLoss) {
-    /** Checks the ranges. */
     public Driveline {
         Require.named("driveline", name);
         Require.within("drag torque of " + name, dragTorque, 0, 100, "N m");

@@ -13,7 +13,6 @@ public record AtmosphericFactor(double pressureExponent, double temperatureExpon
     /** Spark ignition in ISO 1585 and ISO 3046: m = 1.2, n = 0.6. */
     public static final AtmosphericFactor SPARK_IGNITION = new AtmosphericFactor(1.2, 0.6);
 
-    /** Checks the exponents. */
     public AtmosphericFactor {
         Require.within("pressure exponent", pressureExponent, 0, 2, "");
         Require.within("temperature exponent", temperatureExponent, 0, 2, "");

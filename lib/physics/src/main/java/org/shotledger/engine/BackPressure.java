@@ -41,28 +41,4 @@ public final class BackPressure {
         return idealVolumetricEfficiency(pressureRatio, compressionRatio, gamma)
                 / idealVolumetricEfficiency(measuredRatio, compressionRatio, gamma);
     }
-
-    /**
-     * Residual gas of the same ideal engine.
-     *
-     * @param exhaustPressure before the turbine, Pa
-     * @param exhaustTemperature of the gas that stays, K
-     * @param intakePressure plenum pressure, Pa
-     * @param intakeTemperature of the charge, K
-     * @param compressionRatio 2 to 30
-     * @param gamma of the residual gas, 1.2 to 1.4
-     * @return share of residual gas in all that is trapped, by mass, equal molar masses taken
-     */
-    public static double residualShare(
-            double exhaustPressure,
-            double exhaustTemperature,
-            double intakePressure,
-            double intakeTemperature,
-            double compressionRatio,
-            double gamma) {
-        double ratio = exhaustPressure / intakePressure;
-        double residual = ratio * intakeTemperature / (exhaustTemperature * compressionRatio);
-        double fresh = idealVolumetricEfficiency(ratio, compressionRatio, gamma) * (1 - 1 / compressionRatio);
-        return residual / (residual + fresh);
-    }
 }

@@ -18,7 +18,6 @@ public record BurnPhasing(double centre, double early, double late, double durat
      */
     public static final BurnPhasing USUAL = new BurnPhasing(12, 8, 18, 50);
 
-    /** Checks the ranges. */
     public BurnPhasing {
         Require.within("crank angle of half burned", centre, -5, 40, "deg");
         Require.within("earliest crank angle of half burned", early, -5, centre, "deg");
@@ -37,15 +36,5 @@ public record BurnPhasing(double centre, double early, double late, double durat
         Wiebe shape = Wiebe.of(0, duration);
         Wiebe base = shape.startingAt(centre - shape.angleOf(0.5));
         return base.scaled(durationFactor).startingAt(base.start() + retard);
-    }
-
-    /**
-     * The same with its centre elsewhere, for an end of the band.
-     *
-     * @param newCentre deg after top dead centre
-     * @return the moved phasing without a band
-     */
-    public BurnPhasing centredAt(double newCentre) {
-        return new BurnPhasing(newCentre, newCentre, newCentre, duration);
     }
 }

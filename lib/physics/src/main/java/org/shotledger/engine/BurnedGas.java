@@ -16,15 +16,19 @@ import org.shotledger.gas.ReactingGas;
  * @param heat of combustion at constant volume and 25 C into the frozen products, J for each unit of the mixture's flows
  */
 record BurnedGas(GasPolynomial gas, double heat) {
+    /** Lowest temperature of the fit, K: below it the products are frozen anyway. */
     private static final double WARM = 1350;
+    /** Least span of the fit above the freezing temperature, K: our choice. */
     private static final double LEAST_SPAN = 400;
     /** Volume over clearance at which most of the charge has burned, and the exponent of {@code T ~ V^-n} behind it. */
     private static final double BURNED_VOLUME = 1.3;
 
+    /** Exponent kappa - 1 of an expansion of burned gas; 1.25 +- 0.05 by Heywood, section 9.2, from memory. */
     private static final double EXPANSION_EXPONENT = 0.25;
     /** How far above the constant-volume peak the polynomial must still hold. */
     private static final double ABOVE_PEAK = 1.03;
 
+    /** Where the search for the peak begins, K. */
     private static final double FIRST_GUESS = 2800;
 
     /**

@@ -14,7 +14,9 @@ import org.shotledger.gas.Gases;
 
 /** Energy and species balance of one intake, with what does not depend on the mixture's temperature worked out once. */
 final class ChargeEnergyBalance {
+    /** Bounds of a charge's temperature, K: nitrous oxide near its triple point, and hotter than any compressor leaves the air. */
     private static final double COLDEST = 185;
+
     private static final double HOTTEST = 650;
 
     /** A last step of this share of the temperature leaves far less, as the steps of a secant do; the first step has none yet. */

@@ -20,7 +20,9 @@ import org.shotledger.fuel.Oxidisers;
  * @param icing water vapour brought over what the charge can keep above ice, below freezing; 0 above it. Beyond 1 ice forms
  */
 public record ColdCharge(double temperature, double liquidFuel, double condensed, boolean freezes, double icing) {
+    /** Triple point of water, K. */
     private static final double FREEZING = 273.16;
+
     private static final double HOTTEST = 400;
 
     /**

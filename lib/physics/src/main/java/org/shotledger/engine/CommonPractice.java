@@ -1,5 +1,7 @@
 package org.shotledger.engine;
 
+import org.shotledger.units.UnitFactors;
+
 /**
  * Bands the trade uses to judge a figure. Common practice, no source: they warn, they never decide.
  *
@@ -8,9 +10,10 @@ package org.shotledger.engine;
  * @param high upper end, SI
  */
 public record CommonPractice(String words, double low, double high) {
-    private static final double POUND_PER_HORSEPOWER_HOUR = 0.45359237 / (745.69987158227022 * 3600);
-    private static final double POUND_IN_TEN_SECONDS_FOR_A_HUNDRED_HORSEPOWER = 0.45359237 / (74569.987158227022 * 10);
-    private static final double HORSEPOWER_PER_POUND_MINUTE = 745.69987158227022 * 60 / 0.45359237;
+    private static final double POUND_PER_HORSEPOWER_HOUR = UnitFactors.POUND / (UnitFactors.HORSEPOWER * 3600);
+    private static final double POUND_IN_TEN_SECONDS_FOR_A_HUNDRED_HORSEPOWER =
+            UnitFactors.POUND / (100 * UnitFactors.HORSEPOWER * 10);
+    private static final double HORSEPOWER_PER_POUND_MINUTE = UnitFactors.HORSEPOWER * 60 / UnitFactors.POUND;
 
     /** Brake specific fuel consumption of a rich boosted engine on petrol, kg/J: 0.55 to 0.70 lb/(hp h). */
     public static final CommonPractice PETROL_CONSUMPTION = new CommonPractice(

@@ -28,7 +28,6 @@ public record CycleInput(
         double wallTemperature,
         double exhaustPressure,
         double octane) {
-    /** Checks the ranges. */
     public CycleInput {
         Require.within("crankshaft speed", rpm, 300, 20000, "rpm");
         Require.within("mass in a cylinder", mass, 1e-6, 0.1, "kg");

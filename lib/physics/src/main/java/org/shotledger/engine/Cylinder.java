@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import org.shotledger.curve.Bracket;
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /**
  * The closed cycle of one cylinder as a single zone: slider-crank volume, Wiebe burning, heat to the walls, properties from
@@ -23,18 +24,19 @@ public final class Cylinder {
      */
     private static final double MOTORING_EXPONENT = 1.32;
 
+    /** Crank angle from which the end gas is watched, deg: earlier its delay is longer than a cycle. */
     private static final double KNOCK_FROM = -60;
+    /** Share burned up to which there is end gas: the last per cent lies at the walls and is cold. */
     private static final double KNOCK_TO_BURNED = 0.99;
 
     private final Engine engine;
-    private final HeatTransfer heatTransfer;
+    private final Woschni heatTransfer;
     private final double step;
     private final double[] angle;
     private final double[] volume;
     private final double[] area;
     private final double[] motored;
     private final double[] inverseVolume;
-    private final double[] dLogVolume;
     private final double bottomVolume;
 
     /**
@@ -46,8 +48,7 @@ public final class Cylinder {
      * @param step crank angle step, deg, 0.01 to 2
      * @param heatTransfer wall heat model
      */
-    public Cylinder(
-            Engine engine, double intakeClosing, double exhaustOpening, double step, HeatTransfer heatTransfer) {
+    public Cylinder(Engine engine, double intakeClosing, double exhaustOpening, double step, Woschni heatTransfer) {
         this.engine = Require.given("engine", engine);
         this.heatTransfer = Require.given("heat transfer model", heatTransfer);
         Require.within("intake valve closing", intakeClosing, -180, -90, "deg");
@@ -60,7 +61,6 @@ public final class Cylinder {
         area = new double[steps + 1];
         motored = new double[steps + 1];
         inverseVolume = new double[steps + 1];
-        dLogVolume = new double[steps + 1];
         Crank crank = new Crank(engine);
         for (int i = 0; i <= steps; i++) {
             angle[i] = intakeClosing + i * this.step;
@@ -68,7 +68,6 @@ public final class Cylinder {
             area[i] = crank.area(angle[i]);
             motored[i] = Math.pow(volume[0] / volume[i], MOTORING_EXPONENT);
             inverseVolume[i] = 1 / volume[i];
-            dLogVolume[i] = i == 0 ? 0 : Math.log(volume[i] / volume[i - 1]);
         }
         bottomVolume = crank.volume(180);
     }
@@ -109,18 +108,6 @@ public final class Cylinder {
 
     private static Cylinder withHeatLoss(Engine engine, double factor) {
         return new Cylinder(engine, -140, 140, 1, new Woschni(factor));
-    }
-
-    /**
-     * Work with another burning over work with the base pull's own, for the same charge: what spark retard costs. The only
-     * place where retard acts on power.
-     *
-     * @param base the charge with the burning that its power was calibrated with
-     * @param burning the other burning
-     * @return 1 where both are alike; below 1 for later burning beyond best timing
-     */
-    public double workRatio(CycleInput base, Wiebe burning) {
-        return run(base.withBurning(burning)).work() / run(base).work();
     }
 
     /**
@@ -168,8 +155,6 @@ public final class Cylinder {
         double m = in.mass();
         double dt = step / (6 * in.rpm());
         double calm = heatTransfer.motoredSpeed(engine.meanPistonSpeed(in.rpm()));
-        double slopeT = heatTransfer.temperatureExponent();
-        double slopeV = heatTransfer.volumeExponent();
         double rUnburned = in.unburned().gasConstant();
         double t = in.temperature();
         double p0 = m * rUnburned * t / volume[0];
@@ -178,9 +163,9 @@ public final class Cylinder {
         double activation = Knock.ACTIVATION / endGasFactor;
         double burnStart = in.burning().start();
         double p = p0;
-        double logP = Math.log(p / Knock.ATMOSPHERE);
+        double logP = Math.log(p / UnitFactors.ATMOSPHERE);
         double speed = calm;
-        double h = heatTransfer.coefficient(engine.bore(), volume[0], p, t, calm);
+        double h = heatTransfer.coefficient(engine.bore(), p, t, calm);
         double x = 0;
         double energy = m * in.unburned().energy(t);
         double endGas = t;
@@ -192,7 +177,7 @@ public final class Cylinder {
         double peakT = t;
         int peak = 0;
         if (trace != null) {
-            trace.set(0, angle[0], volume[0], p, t, 0);
+            trace.set(0, angle[0], volume[0], p);
         }
         for (int i = 1; i < angle.length; i++) {
             double x2 = angle[i] > burnStart ? in.burning().burned(angle[i]) : 0;
@@ -222,7 +207,7 @@ public final class Cylinder {
             double dLogP = logRatio((p2 - p) * sumT * sumW * all);
             double dLogT = logRatio((t2 - t) * sumP * sumW * all);
             double dLogW = logRatio((speed2 - speed) * sumP * sumT * all);
-            h *= expSmall(HeatTransfer.SPEED_EXPONENT * (dLogP + dLogW) + slopeT * dLogT + slopeV * dLogVolume[i]);
+            h *= expSmall(Woschni.SPEED_EXPONENT * (dLogP + dLogW) + Woschni.TEMPERATURE_EXPONENT * dLogT);
             logP += dLogP;
             if (x2 == 0) {
                 endGas = t2;
@@ -243,7 +228,7 @@ public final class Cylinder {
             t = t2;
             x = x2;
             if (trace != null) {
-                trace.set(i, angle[i], volume[i], p, t, x);
+                trace.set(i, angle[i], volume[i], p);
             }
         }
         double gross = work + openParts(p0, p, in.exhaustPressure());

@@ -24,10 +24,7 @@ public record Engine(
         double compressionRatio,
         Curve volumetricEfficiency,
         double redLineRpm) {
-    /** Ratio of heat capacities of burned gas near 1200 K (Heywood figs 4.13 to 4.18, from memory). */
-    private static final double RESIDUAL_GAMMA = 1.3;
 
-    /** Checks the figures. */
     public Engine {
         Require.named("engine", name);
         Require.within("number of cylinders of " + name, cylinders, 1, 16, "");
@@ -100,15 +97,12 @@ public record Engine(
     }
 
     /**
-     * Volume of charge breathed per second with another back pressure than the one the volumetric efficiency was found with.
+     * The highest speed that is worked out.
      *
-     * @param rpm crankshaft speed, inside the table of volumetric efficiency
-     * @param measuredRatio exhaust over plenum pressure where the efficiency was found, 0 to 5
-     * @param ratio exhaust over plenum pressure now, 0 to 5
-     * @return m3/s at plenum conditions
+     * @return the red line, or the end of the table of volumetric efficiency where that comes first, rpm
      */
-    public double breathedVolume(double rpm, double measuredRatio, double ratio) {
-        return breathedVolume(rpm) * BackPressure.factor(measuredRatio, ratio, compressionRatio, RESIDUAL_GAMMA);
+    public double highestRpm() {
+        return Math.min(volumetricEfficiency.high(), redLineRpm);
     }
 
     /**

@@ -12,31 +12,12 @@ import org.shotledger.units.Require;
  * @param value indicated work over the cycle's work, 0.4 to 1
  */
 public record EngineFactor(double value) {
+    /** Bounds: below it a figure of the pull is wrong, above it the engine would beat the ideal cycle. */
     private static final double LEAST = 0.4;
+
     private static final double MOST = 1.0;
 
-    /** Checks the range. */
     public EngineFactor {
         Require.within("share of the fuel-air cycle's work", value, LEAST, MOST, "");
-    }
-
-    /**
-     * Finds the factor on a pull.
-     *
-     * @param measuredIndicated gross indicated power of the pull: brake power, friction and pumping, W
-     * @param cycleWork what the fuel-air cycle gives from the same charge, W
-     * @return the factor
-     * @throws IllegalArgumentException when it would not lie between 0.4 and 1, with both powers in the message
-     */
-    public static EngineFactor calibrate(double measuredIndicated, double cycleWork) {
-        Require.positive("indicated power of the base pull", measuredIndicated, "W");
-        Require.positive("power of the fuel-air cycle", cycleWork, "W");
-        double share = measuredIndicated / cycleWork;
-        if (!(share >= LEAST && share <= MOST)) {
-            throw new IllegalArgumentException("The base pull indicates " + measuredIndicated + " W, which is " + share
-                    + " of the " + cycleWork + " W that the ideal fuel-air cycle makes of its charge; it must be from "
-                    + LEAST + " to " + MOST + ". Check power, boost, mixture and volumetric efficiency of the pull.");
-        }
-        return new EngineFactor(share);
     }
 }

@@ -19,7 +19,6 @@ public record ExhaustProbe(double factor, double wallTemperature) {
      */
     public static final ExhaustProbe NOT_MEASURED = new ExhaustProbe(0.9, PORT_WALL);
 
-    /** Checks the ranges. */
     public ExhaustProbe {
         Require.within("share of the exhaust heat left at the probe", factor, 0.4, 1.3, "");
         Require.within("temperature of the exhaust port's wall", wallTemperature, 300, 1000, "K");

@@ -7,7 +7,9 @@ import org.shotledger.units.Require;
  * (C. F. Taylor, The Internal Combustion Engine in Theory and Practice, from memory).
  */
 public final class InletMachIndex {
+    /** Gas constant and ratio of heat capacities of air (ISO 2533). */
     private static final double AIR = 287.05;
+
     private static final double GAMMA = 1.4;
 
     private InletMachIndex() {}

@@ -48,7 +48,6 @@ public record Intake(
         /** Warm end of the band: 75 % evaporated, a quarter of the drop made good. */
         public static final Warming WARM = new Warming(0.75, 0.25);
 
-        /** Checks the ranges. */
         public Warming {
             Require.within("evaporated share of the nitrous oxide", nitrousEvaporated, 0.5, 1, "");
             Require.within("share of the drop that walls make good", wallShare, 0, 0.6, "");
@@ -64,7 +63,6 @@ public record Intake(
      *     rest evaporates on walls or in the cylinder
      */
     public record FuelSupplied(Fuel fuel, double temperature, double evaporatedFraction) {
-        /** Checks the ranges. */
         public FuelSupplied {
             Require.given("fuel", fuel);
             Require.within("temperature", fuel.name(), temperature, 230, 360, "K");
@@ -72,7 +70,6 @@ public record Intake(
         }
     }
 
-    /** Checks the ranges. */
     public Intake {
         Require.within("plenum pressure", pressure, 5e3, 1e6, "Pa");
         Require.within("air temperature after the charge cooler", airTemperature, 220, 520, "K");

@@ -1,6 +1,7 @@
 package org.shotledger.engine;
 
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /**
  * Ignition delay of the end gas after Douaud and Eyzat, SAE 780080 (1978):
@@ -9,7 +10,6 @@ import org.shotledger.units.Require;
  * safe on the same engine and fuel.
  */
 public final class Knock {
-    static final double ATMOSPHERE = 101325;
     static final double PRESSURE_EXPONENT = 1.7;
     static final double ACTIVATION = 3800;
 
@@ -25,7 +25,7 @@ public final class Knock {
      */
     public static double delay(double octane, double pressure, double temperature) {
         return constant(octane)
-                * Math.exp(ACTIVATION / temperature - PRESSURE_EXPONENT * Math.log(pressure / ATMOSPHERE));
+                * Math.exp(ACTIVATION / temperature - PRESSURE_EXPONENT * Math.log(pressure / UnitFactors.ATMOSPHERE));
     }
 
     /**

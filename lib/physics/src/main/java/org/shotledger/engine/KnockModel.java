@@ -2,6 +2,7 @@ package org.shotledger.engine;
 
 import org.shotledger.curve.Bracket;
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /**
  * Knock as a ratio to a base pull that is known to be safe: the integral of {@link Knock} over the end gas, its delay changed
@@ -48,11 +49,11 @@ public record KnockModel(
     /** Octane number of a fuel that does not state one: our choice, that of the reference fuel. */
     private static final double UNKNOWN_OCTANE = 95;
 
+    /** Largest retard that is tried, deg: our choice; more costs what the shot gives. */
     private static final double MOST_RETARD = 25;
     /** Full evaporation in the measured charges, K: 30 % ethanol at lambda 0.8. */
     private static final double MEASURED_COOLING = 55;
 
-    /** Checks the ranges. */
     public KnockModel {
         Require.within("credited share of the charge cooling", cooling, 0, 1, "");
         Require.within("credited share of further cooling", coolingBeyond, 0, 1, "");
@@ -93,7 +94,7 @@ public record KnockModel(
         return cycle.knockIntegral()
                 * Math.pow(gas.oxygenRatio(), oxygenPower)
                 * Math.pow(gas.lambda(), -richnessPower)
-                * Math.pow(cylinder.closingPressure(input) / Knock.ATMOSPHERE, -pressureRelief);
+                * Math.pow(cylinder.closingPressure(input) / UnitFactors.ATMOSPHERE, -pressureRelief);
     }
 
     /**

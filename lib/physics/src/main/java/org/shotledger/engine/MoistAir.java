@@ -14,7 +14,6 @@ import org.shotledger.units.Require;
 public record MoistAir(double pressure, double temperature, double relativeHumidity) {
     private static final double WATER_TO_AIR = Oxidisers.WATER_MOLAR_MASS / Oxidisers.DRY_AIR_MOLAR_MASS;
 
-    /** Checks the ranges. */
     public MoistAir {
         Require.within("station pressure", pressure, 30e3, 120e3, "Pa");
         Require.within("air temperature", temperature, 220, 340, "K");
@@ -58,24 +57,6 @@ public record MoistAir(double pressure, double temperature, double relativeHumid
      */
     public double humidityRatio() {
         return WATER_TO_AIR * vapourPressure() / dryPressure();
-    }
-
-    /**
-     * Share of dry air by mass.
-     *
-     * @return kg of dry air per kg of moist air
-     */
-    public double dryFraction() {
-        return 1 / (1 + humidityRatio());
-    }
-
-    /**
-     * Share of oxygen by mass.
-     *
-     * @return kg O2 per kg of moist air
-     */
-    public double oxygenFraction() {
-        return dryFraction() * Oxidisers.OXYGEN_IN_DRY_AIR;
     }
 
     /**

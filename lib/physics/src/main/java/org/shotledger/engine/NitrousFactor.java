@@ -28,7 +28,6 @@ public record NitrousFactor(double value, double low, double high) {
     /** 0.95 with a band of 0.88 to 1.0: our choice between no extra heat loss and the weakest outside figure; not measured. */
     public static final NitrousFactor NOT_MEASURED = new NitrousFactor(0.95, 0.88, 1.0);
 
-    /** Checks the ranges. */
     public NitrousFactor {
         Require.within("share of the nitrous work that arrives", value, 0.5, 1.1, "");
         Require.within("lower end of the nitrous share", low, 0.5, value, "");
@@ -44,25 +43,5 @@ public record NitrousFactor(double value, double low, double high) {
      */
     public double work(double cycleWork, double airWork) {
         return airWork + value * (cycleWork - airWork);
-    }
-
-    /**
-     * Finds the share on a pull with nitrous oxide.
-     *
-     * @param measuredIndicated gross indicated power of the pull with nitrous, at its own spark, W
-     * @param engineFactor the engine's factor times the work ratio of the pull's spark
-     * @param cycleWork of the whole mixture, W
-     * @param airWork of its air alone at the same lambda, W
-     * @param uncertainty of the result, for the band, 0 to 0.3
-     * @return the measured share
-     * @throws IllegalArgumentException when it would not lie between 0.5 and 1.1
-     */
-    public static NitrousFactor calibrate(
-            double measuredIndicated, double engineFactor, double cycleWork, double airWork, double uncertainty) {
-        Require.within("uncertainty of the nitrous share", uncertainty, 0, 0.3, "");
-        Require.positive("work that nitrous oxide adds to the cycle", cycleWork - airWork, "W");
-        double share = (measuredIndicated / engineFactor - airWork) / (cycleWork - airWork);
-        Require.within("share of the nitrous work that arrives, from the pull", share, 0.5, 1.1, "");
-        return new NitrousFactor(share, Math.max(0.5, share - uncertainty), Math.min(1.1, share + uncertainty));
     }
 }

@@ -10,30 +10,6 @@ package org.shotledger.engine;
  */
 public record Power(double indicated, double pumping, double friction, double rpm) {
     /**
-     * Builds the power from heat.
-     *
-     * @param engine the engine
-     * @param rpm crankshaft speed, above zero
-     * @param heat heat released, W
-     * @param indicatedEfficiency gross indicated work over heat
-     * @param intakePressure plenum pressure, Pa
-     * @param exhaustPressure pressure before the turbine, Pa
-     * @param friction friction mean effective pressure, Pa
-     * @return the parts
-     */
-    public static Power of(
-            Engine engine,
-            double rpm,
-            double heat,
-            double indicatedEfficiency,
-            double intakePressure,
-            double exhaustPressure,
-            double friction) {
-        double rate = engine.displacementRate(rpm);
-        return new Power(heat * indicatedEfficiency, (exhaustPressure - intakePressure) * rate, friction * rate, rpm);
-    }
-
-    /**
      * Power at the flywheel.
      *
      * @return W

@@ -1,5 +1,7 @@
 package org.shotledger.engine;
 
+import org.shotledger.units.UnitFactors;
+
 /**
  * Correction of measured power to a standard's reference air.
  *
@@ -40,12 +42,15 @@ public enum PowerCorrection {
     STP("STP (60 degF, 29.92 inHg dry)", 0, Double.POSITIVE_INFINITY) {
         @Override
         public double factor(MoistAir air) {
-            return 29.92 * INCH_OF_MERCURY / air.dryPressure() * Math.sqrt(air.temperature() / (519.67 / 1.8));
+            return 29.92
+                    * UnitFactors.INCH_OF_MERCURY
+                    / air.dryPressure()
+                    * Math.sqrt(air.temperature() / (519.67 / 1.8));
         }
     };
 
+    /** Pressure of the dry air at the reference, Pa (SAE J1349, ISO 1585). */
     private static final double DRY_REFERENCE = 99e3;
-    private static final double INCH_OF_MERCURY = 3386.389;
 
     private final String words;
     private final double low;

@@ -1,15 +1,16 @@
 package org.shotledger.engine;
 
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /** The standard atmosphere of ISO 2533 (as ICAO) in its lowest layer, by geometric altitude. */
 public final class StandardAtmosphere {
     private static final double EARTH_RADIUS = 6356766;
     private static final double SEA_LEVEL_TEMPERATURE = 288.15;
-    private static final double SEA_LEVEL_PRESSURE = 101325;
+    private static final double SEA_LEVEL_PRESSURE = UnitFactors.ATMOSPHERE;
     private static final double LAPSE = 0.0065;
     private static final double GAS_CONSTANT = 287.05287;
-    private static final double EXPONENT = 9.80665 / (GAS_CONSTANT * LAPSE);
+    private static final double EXPONENT = UnitFactors.GRAVITY / (GAS_CONSTANT * LAPSE);
 
     private StandardAtmosphere() {}
 

@@ -7,7 +7,9 @@ import org.shotledger.units.Require;
  * water also below freezing, as weather services do.
  */
 final class Steam {
+    /** K and Pa (IAPWS). */
     private static final double CRITICAL_TEMPERATURE = 647.096;
+
     private static final double CRITICAL_PRESSURE = 22.064e6;
 
     private Steam() {}

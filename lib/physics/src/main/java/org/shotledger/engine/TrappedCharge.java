@@ -4,7 +4,6 @@ import java.util.function.DoubleUnaryOperator;
 import org.shotledger.curve.Bracket;
 import org.shotledger.fuel.FrozenProducts;
 import org.shotledger.fuel.FuelVapour;
-import org.shotledger.fuel.HeatRelease;
 import org.shotledger.fuel.Mixture;
 import org.shotledger.gas.GasPolynomial;
 import org.shotledger.gas.Gases;
@@ -32,9 +31,12 @@ public record TrappedCharge(
         double heat,
         double evaporated,
         double evaporating) {
+    /** Water-gas constant of rich exhaust as it leaves: Heywood, section 4.9, from memory. */
     private static final double WATER_GAS = 3.5;
+
     /** Within which the temperature of a charge still evaporating is found, K. */
     private static final double SETTLED = 1e-3;
+
     /**
      * Residual gas and evaporation in the cylinder.
      *
@@ -44,29 +46,11 @@ public record TrappedCharge(
      *     0.5 is common practice. No more does than the gas can hold as vapour; the rest evaporates while it burns
      */
     public record Inside(double exhaustPressure, double temperature, double lateEvaporation) {
-        /** Checks the ranges. */
         public Inside {
             Require.within("exhaust pressure", exhaustPressure, 1e4, 2e6, "Pa");
             Require.within("temperature of the residual gas", temperature, 600, 2000, "K");
             Require.within("late evaporation", lateEvaporation, 0, 1, "");
         }
-    }
-
-    /**
-     * Traps a charge whose products do not dissociate and whose heat is given.
-     *
-     * @param engine the engine
-     * @param rpm crankshaft speed
-     * @param charge what the engine breathes
-     * @param release its heat
-     * @param inside residual gas and evaporation
-     * @return the trapped charge
-     */
-    public static TrappedCharge of(Engine engine, double rpm, Charge charge, HeatRelease release, Inside inside) {
-        double cycles = cycles(engine, rpm);
-        GasPolynomial products =
-                addProducts(new GasPolynomial.Builder(), charge.mixture(), 1).build();
-        return trap(engine, cycles, charge, inside, products, release.total() / cycles);
     }
 
     /**

@@ -14,7 +14,6 @@ public record Wiebe(double start, double duration, double efficiencyFactor, doub
     /** Beyond this exponent the rest is below the rounding of a double. */
     private static final double COMPLETE = 37;
 
-    /** Checks the ranges. */
     public Wiebe {
         Require.within("start of burning", start, -90, 60, "deg");
         Require.within("duration of burning", duration, 5, 150, "deg");

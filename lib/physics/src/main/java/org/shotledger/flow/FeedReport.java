@@ -2,6 +2,7 @@ package org.shotledger.flow;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.shotledger.curve.Bracket;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
 
@@ -100,7 +101,7 @@ final class FeedReport {
         double low = Math.max(downstreamPressure, NitrousOxide.TRIPLE_PRESSURE);
         double high = before.pressure();
         double enthalpy = before.enthalpy();
-        double pressure = Roots.find(
+        double pressure = Bracket.root(
                 p -> {
                     FluidState state = new Stream().to(p, enthalpy).state();
                     return FeedSolver.massFlow(rest, state, downstreamPressure) - flow;

@@ -2,6 +2,7 @@ package org.shotledger.flow;
 
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
+import org.shotledger.curve.Bracket;
 
 /**
  * What is known of a factor on the flow of a kind of jet: before any test the band of its class, after each test less.
@@ -106,7 +107,7 @@ public record FlowFactor(double logarithm, double deviation, int tests, double s
                             + grams(low + flow) + " to " + grams(high + flow)
                             + "; check the masses, the time, the jets and the pressure.");
         }
-        return Roots.find(miss, -FURTHEST, low, FURTHEST, high, TOLERANCE);
+        return Bracket.root(miss, -FURTHEST, low, FURTHEST, high, TOLERANCE);
     }
 
     /**

@@ -22,21 +22,6 @@ public record FlowTest(double mass, double massDeviation, double seconds, double
     }
 
     /**
-     * Nitrous oxide by the bottle's weight, discharged into the open.
-     *
-     * @param before bottle before, kg
-     * @param after bottle after, kg, less than before
-     * @param scaleDeviation one standard deviation of one weighing, kg, above 0
-     * @param seconds time open, s, above 0
-     * @param stopwatchDeviation one standard deviation of the time, s
-     * @return the test; the two weighings count with {@code sqrt(2)} times the scale's error
-     */
-    public static FlowTest ofNitrous(
-            double before, double after, double scaleDeviation, double seconds, double stopwatchDeviation) {
-        return new FlowTest(before - after, Math.sqrt(2) * scaleDeviation, seconds, stopwatchDeviation);
-    }
-
-    /**
      * Fuel or water caught in a measure at flowing pressure.
      *
      * @param volume what was caught, m3, above 0

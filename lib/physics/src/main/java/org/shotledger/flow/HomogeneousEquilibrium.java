@@ -1,5 +1,6 @@
 package org.shotledger.flow;
 
+import org.shotledger.curve.Bracket;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
 
@@ -130,7 +131,7 @@ public final class HomogeneousEquilibrium {
             low = Math.max(USUAL_RATIO * low, lowest);
             atLow = path.mixtureExcess(low);
         }
-        double temperature = Roots.find(path::mixtureExcess, high, atHigh, low, atLow, TEMPERATURE_TOLERANCE);
+        double temperature = Bracket.root(path::mixtureExcess, low, atLow, high, atHigh, TEMPERATURE_TOLERANCE);
         path.toMixture(temperature);
         return path.throat(Choking.SONIC);
     }

@@ -1,5 +1,6 @@
 package org.shotledger.flow;
 
+import org.shotledger.curve.Bracket;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.HelmholtzPoint;
 import org.shotledger.fluid.NitrousOxide;
@@ -65,7 +66,7 @@ final class Isentrope {
             low = TRIPLE;
         }
         // tight: close to the line the head is a small difference of enthalpies
-        return Roots.find(this::entropyMiss, low, CRITICAL, 1e-11);
+        return Bracket.root(this::entropyMiss, low, CRITICAL, 1e-11);
     }
 
     private double entropyMiss(double t) {
@@ -164,7 +165,9 @@ final class Isentrope {
     double sonicPressure(double lowDensity) {
         HelmholtzPoint gas = new HelmholtzPoint().temperature(startTemperature);
         gas.density(1 / volume);
-        Roots.find(rho -> sonicExcess(gas, rho), 1 / volume, lowDensity, DENSITY_TOLERANCE * lowDensity);
+        double sonic =
+                Bracket.root(rho -> sonicExcess(gas, rho), 1 / volume, lowDensity, DENSITY_TOLERANCE * lowDensity);
+        sonicExcess(gas, sonic); // leaves the gas in that state
         return gas.pressure();
     }
 
@@ -195,7 +198,7 @@ final class Isentrope {
             return low;
         }
         double high = Math.min(pressure, 0.999 * NitrousOxide.TRIPLE_PRESSURE);
-        return Roots.find(
+        return Bracket.root(
                 p -> NitrousOxide.atTemperaturePressure(TRIPLE, p).entropy() - entropy + 1e-6, low, high, 1e-3);
     }
 }

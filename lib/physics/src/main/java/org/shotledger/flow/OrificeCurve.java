@@ -1,6 +1,7 @@
 package org.shotledger.flow;
 
 import java.util.function.DoubleUnaryOperator;
+import org.shotledger.curve.Bracket;
 
 /**
  * The flow of one hole from one inlet state over the pressure behind it. The choking point is found once; after that a
@@ -67,7 +68,7 @@ public final class OrificeCurve {
         }
         // squares make the flow nearly linear in the pressure
         double wanted = massFlow * massFlow;
-        return Roots.find(
+        return Bracket.root(
                 p -> {
                     double flow = flow(p);
                     return flow * flow - wanted;

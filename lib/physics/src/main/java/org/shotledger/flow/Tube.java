@@ -1,7 +1,9 @@
 package org.shotledger.flow;
 
+import org.shotledger.curve.Bracket;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.units.UnitFactors;
 
 /**
  * A hose, hard line or siphon tube.
@@ -17,7 +19,6 @@ import org.shotledger.fluid.NitrousOxide;
  * @param rise height of the outlet above the inlet, m; negative when it runs down
  */
 public record Tube(String name, double length, double bore, double roughness, double rise) implements FeedElement {
-    private static final double GRAVITY = 9.80665;
     private static final double SMALL_HEAD = 2e-3;
     private static final double LARGEST_STEP = 0.03;
     private static final double SHORT_END = 3e-3;
@@ -90,7 +91,7 @@ public record Tube(String name, double length, double bore, double roughness, do
             return Double.NaN;
         }
         Isentrope path = new Isentrope(inlet);
-        return Roots.find(p -> path.fluxAt(p) - flux, throat.pressure(), inlet.pressure(), 1e-7 * inlet.pressure());
+        return Bracket.root(p -> path.fluxAt(p) - flux, throat.pressure(), inlet.pressure(), 1e-7 * inlet.pressure());
     }
 
     /** One way down the tube at a given flux. */
@@ -163,7 +164,7 @@ public record Tube(String name, double length, double bore, double roughness, do
 
         /** Friction and gravity where the stream stands, Pa/m, positive when pressure is lost. */
         private double slope(double v) {
-            double gravity = length == 0 ? 0 : GRAVITY * rise / length / v;
+            double gravity = length == 0 ? 0 : UnitFactors.GRAVITY * rise / length / v;
             if (flux == 0) {
                 return gravity;
             }

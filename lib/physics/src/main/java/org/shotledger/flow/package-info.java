@@ -6,6 +6,6 @@
  * of a feed path is one record behind {@code FeedElement}; a flow test replaces a law's band by the hole's own
  * ({@link org.shotledger.flow.FlowTest}). SI doubles and absolute pressure throughout.
  *
- * <p>Allowed imports: the JDK, {@code fluid}, {@code curve}, {@code org.hipparchus}.
+ * <p>Allowed imports: the JDK, {@code units}, {@code fluid}, {@code curve}, {@code org.hipparchus}.
  */
 package org.shotledger.flow;

@@ -274,15 +274,6 @@ public final class HelmholtzPoint {
     }
 
     /**
-     * Gibbs energy without its purely temperature-dependent part, over RT: all that phase equilibrium needs.
-     *
-     * @return {@code ln(delta) + alphar + delta alphar_d}, dimensionless
-     */
-    public double reducedPotential() {
-        return Math.log(delta) + ar + arD;
-    }
-
-    /**
      * Logarithm of the fugacity coefficient, {@code alphar + delta alphar_d - ln(Z)}.
      *
      * @return ln(fugacity/pressure), dimensionless; only where the pressure is positive

@@ -96,16 +96,6 @@ public final class SaturationCurve {
     }
 
     /**
-     * Enthalpy of the saturated liquid.
-     *
-     * @param temperature temperature, K, triple to critical
-     * @return specific enthalpy, J/kg
-     */
-    public static double liquidEnthalpy(double temperature) {
-        return value(LIQUID_ENTHALPY, temperature);
-    }
-
-    /**
      * Enthalpy of the saturated vapour.
      *
      * @param temperature temperature, K, triple to critical

@@ -21,7 +21,6 @@ public record Elements(double carbon, double hydrogen, double oxygen, double nit
     /** Molar mass of nitrogen, kg/mol (IUPAC conventional atomic weight). */
     public static final double NITROGEN = 14.007e-3;
 
-    /** Checks the fractions and their sum. */
     public Elements {
         Require.within("carbon mass fraction", carbon, 0, 1, "");
         Require.within("hydrogen mass fraction", hydrogen, 0, 1, "");

@@ -39,7 +39,6 @@ public record Fuel(
     /** Temperature of the stated heat capacity of the vapour, K. */
     public static final double VAPOUR_HEAT_CAPACITY_TEMPERATURE = 330;
 
-    /** Checks the figures. */
     public Fuel {
         Require.named("fuel", name);
         Require.given("composition of " + name, elements);

@@ -21,7 +21,6 @@ public record Mixture(
         double mainFlow,
         Fuel nitrousFuel,
         double nitrousFuelFlow) {
-    /** Checks the flows. */
     public Mixture {
         Require.notNegative("dry air flow", dryAir, "kg/s");
         Require.notNegative("water vapour flow", waterVapour, "kg/s");

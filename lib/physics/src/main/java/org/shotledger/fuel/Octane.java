@@ -11,7 +11,6 @@ import org.shotledger.units.Require;
  * @param motor motor octane number MON, 0 to 140
  */
 public record Octane(double research, double motor) {
-    /** Checks the ranges. */
     public Octane {
         Require.within("research octane number", research, 0, 140, "");
         Require.within("motor octane number", motor, 0, 140, "");

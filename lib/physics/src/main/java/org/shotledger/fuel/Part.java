@@ -9,7 +9,6 @@ import org.shotledger.units.Require;
  * @param volumeFraction its share of the parts' volumes at 15 C, 0 to 1
  */
 public record Part(Fuel fuel, double volumeFraction) {
-    /** Checks the share. */
     public Part {
         Require.given("fuel of a blend", fuel);
         Require.within("volume fraction of " + fuel.name(), volumeFraction, 0, 1, "");

@@ -14,7 +14,6 @@ public record Vaporisation(double heat, double temperature, double change) {
     /** Usual change of the heat with temperature, -0.16 % per kelvin for hydrocarbons and alcohols (from memory). */
     private static final double USUAL_CHANGE = -1.6e-3;
 
-    /** Checks the ranges. */
     public Vaporisation {
         Require.within("heat of vaporisation", heat, 0, 3e6, "J/kg");
         Require.within("temperature of the heat of vaporisation", temperature, 200, 450, "K");

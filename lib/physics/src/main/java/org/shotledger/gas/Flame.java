@@ -2,6 +2,8 @@ package org.shotledger.gas;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
+import org.shotledger.curve.Bracket;
 
 /**
  * An adiabatic flame at constant pressure.
@@ -13,6 +15,8 @@ import java.util.Map;
 public record Flame(double temperature, double pressure, GasMixture products) {
     private static final double COLDEST = 500;
     private static final double HOTTEST = 5500;
+    /** K; far below what the polynomials know. */
+    private static final double SETTLED = 1e-6;
 
     /**
      * Burns gases that are mixed at one temperature, {@code h(reactants, T0) = h(products, T)}.
@@ -38,22 +42,14 @@ public record Flame(double temperature, double pressure, GasMixture products) {
      * @throws IllegalArgumentException when the products would be colder than 500 K or hotter than 5500 K
      */
     public static Flame of(Map<Element, Double> atoms, double enthalpy, double pressure, Equilibrium equilibrium) {
-        double low = COLDEST;
-        double high = HOTTEST;
-        if (missing(atoms, enthalpy, pressure, equilibrium, low) < 0
-                || missing(atoms, enthalpy, pressure, equilibrium, high) > 0) {
+        DoubleUnaryOperator missing = t -> missing(atoms, enthalpy, pressure, equilibrium, t);
+        double atColdest = missing.applyAsDouble(COLDEST);
+        double atHottest = missing.applyAsDouble(HOTTEST);
+        if (atColdest < 0 || atHottest > 0) {
             throw new IllegalArgumentException("With an enthalpy of " + enthalpy + " J the products are not between "
                     + COLDEST + " and " + HOTTEST + " K; check the reactants.");
         }
-        while (high - low > 1e-9 * high) {
-            double middle = (low + high) / 2;
-            if (missing(atoms, enthalpy, pressure, equilibrium, middle) > 0) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        double t = (low + high) / 2;
+        double t = Bracket.root(missing, COLDEST, atColdest, HOTTEST, atHottest, SETTLED);
         return new Flame(t, pressure, equilibrium.at(atoms, t, pressure));
     }
 

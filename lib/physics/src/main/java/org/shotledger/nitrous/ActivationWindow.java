@@ -8,7 +8,6 @@ package org.shotledger.nitrous;
  */
 public record ActivationWindow(double rpmLow, double rpmHigh) {
 
-    /** Checks the order. */
     public ActivationWindow {
         if (!(rpmLow > 0 && rpmHigh > rpmLow && rpmHigh < 25000)) {
             throw new IllegalArgumentException("The activation window goes from " + rpmLow + " to " + rpmHigh

@@ -10,7 +10,6 @@ import org.shotledger.units.Require;
  * @param volume volume of the cell, m3, above 0 and below 0.2
  */
 public record FuelCell(PumpGroup pumps, double volume) {
-    /** Checks the ranges. */
     public FuelCell {
         Require.given("pumps of the fuel cell", pumps);
         if (!(volume > 0 && volume < 0.2)) {

@@ -32,7 +32,6 @@ public record FuelCircuit(Optional<FuelCell> cell, Solenoid solenoid, FuelJet je
     /** Passes of the coefficient's dependence on the flow through the Reynolds number; it is weak. */
     private static final int PASSES = 2;
 
-    /** Checks that nothing is missing. */
     public FuelCircuit {
         Require.given("supply of the nitrous fuel", cell);
         Require.given("fuel solenoid", solenoid);
@@ -75,18 +74,7 @@ public record FuelCircuit(Optional<FuelCell> cell, Solenoid solenoid, FuelJet je
      * @param bore hole diameter of each, m
      * @param passage diameter of the nozzle's passage behind each, m; infinite when there is nothing narrow
      */
-    public record Jets(int count, double bore, double passage) {
-        /**
-         * Jets with nothing narrow behind them.
-         *
-         * @param count number of jets, at least 1
-         * @param bore hole diameter of each, m
-         * @return the jets
-         */
-        public static Jets free(int count, double bore) {
-            return new Jets(count, bore, Double.POSITIVE_INFINITY);
-        }
-    }
+    public record Jets(int count, double bore, double passage) {}
 
     /**
      * The pressures around the circuit.

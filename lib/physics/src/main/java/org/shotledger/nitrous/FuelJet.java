@@ -31,7 +31,6 @@ public record FuelJet(Edge edge, double lengthToBore, double stated, Optional<Fl
     private static final double LEAST_REYNOLDS = 10;
     private static final double MOST_REYNOLDS = 2e4;
 
-    /** Checks the values. */
     public FuelJet {
         if (!Double.isNaN(stated) && !(stated > 0 && stated <= 1)) {
             throw new IllegalArgumentException(

@@ -3,6 +3,7 @@ package org.shotledger.nitrous;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.shotledger.units.UnitFactors;
 
 /**
  * The hole sizes that can be had, smallest first.
@@ -12,7 +13,7 @@ import java.util.stream.IntStream;
  */
 public final class JetLadder {
     /** One thousandth of an inch, m (exact: 25.4 mm / 1000). */
-    private static final double THOU = 0.0254e-3;
+    private static final double THOU = UnitFactors.INCH / 1000;
 
     private final double[] bores;
 
@@ -87,16 +88,6 @@ public final class JetLadder {
     public double above(double bore) {
         int found = Arrays.binarySearch(bores, bore);
         return bores[Math.min(found >= 0 ? found : -found - 1, bores.length - 1)];
-    }
-
-    /**
-     * Tells whether a size lies between the smallest and the largest rung.
-     *
-     * @param bore a hole diameter, m
-     * @return true inside the ladder
-     */
-    public boolean spans(double bore) {
-        return bore >= bores[0] && bore <= bores[bores.length - 1];
     }
 
     @Override

@@ -8,7 +8,6 @@ package org.shotledger.nitrous;
  */
 public record JetPair(double nitrousBore, double fuelBore) {
 
-    /** Checks both sizes. */
     public JetPair {
         check("nitrous-oxide jet", nitrousBore);
         check("fuel jet", fuelBore);

@@ -42,7 +42,6 @@ public record MixtureGoal(Kind kind, double value) {
         }
     }
 
-    /** Checks the range. */
     public MixtureGoal {
         if (!(value >= kind.low && value <= kind.high)) {
             throw new IllegalArgumentException(String.format(
@@ -115,15 +114,5 @@ public record MixtureGoal(Kind kind, double value) {
             case CIRCUIT_RATIO -> streams.nitrousOxidiserFuel();
             case CIRCUIT_LAMBDA -> streams.nitrousLambda();
         };
-    }
-
-    /**
-     * How much leaner than wanted the streams are.
-     *
-     * @param streams the streams
-     * @return relative difference, positive when leaner
-     */
-    public double leanness(Mixture streams) {
-        return reached(streams) / value - 1;
     }
 }

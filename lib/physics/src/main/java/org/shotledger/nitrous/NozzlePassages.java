@@ -9,7 +9,6 @@ package org.shotledger.nitrous;
  */
 public record NozzlePassages(double nitrousBore, double fuelBore) {
 
-    /** Checks both diameters. */
     public NozzlePassages {
         check("nitrous", nitrousBore);
         check("fuel", fuelBore);

@@ -12,7 +12,6 @@ package org.shotledger.nitrous;
  */
 public record Pulsing(Solenoid nitrous, Solenoid fuel, double frequency) {
 
-    /** Checks the frequency. */
     public Pulsing {
         if (!(frequency > 0 && frequency <= 200)) {
             throw new IllegalArgumentException(

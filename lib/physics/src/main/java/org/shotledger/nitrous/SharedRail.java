@@ -21,7 +21,6 @@ import org.shotledger.units.Require;
  * @param voltage supply voltage at the pumps' wiring, V
  */
 public record SharedRail(PumpGroup pumps, double regulated, double density, double voltage) {
-    /** Checks the ranges. */
     public SharedRail {
         Require.given("main pumps", pumps);
         Require.positive("regulated rail pressure", regulated, "Pa");
@@ -32,10 +31,11 @@ public record SharedRail(PumpGroup pumps, double regulated, double density, doub
      * Share of the fuel asked for that the injectors pass.
      *
      * @param rail pressure at the rail, Pa absolute
-     * @param plenum plenum pressure, Pa absolute, below the regulated pressure
+     * @param regulated pressure for which the injectors' times are made, Pa absolute, above the plenum
+     * @param plenum plenum pressure, Pa absolute
      * @return 1 at the regulated pressure, 0 at or below the plenum's
      */
-    public double share(double rail, double plenum) {
+    public static double share(double rail, double regulated, double plenum) {
         return Math.sqrt(Math.max(0, rail - plenum) / (regulated - plenum));
     }
 
@@ -60,12 +60,12 @@ public record SharedRail(PumpGroup pumps, double regulated, double density, doub
      */
     public FuelFlow settled(double injectors, FuelFlow offered, Pressures at) {
         double rail = offered.railPressure();
-        double left = Math.max(0, capacity(rail, at.ambient()) - injectors * share(rail, at.plenum()));
+        double left = Math.max(0, capacity(rail, at.ambient()) - injectors * share(rail, regulated, at.plenum()));
         if (offered.massFlow() <= left) {
             return new FuelFlow(offered.massFlow(), rail, offered.jetPressure(), left, false);
         }
         double held = Bracket.root(
-                p -> injectors * share(p, at.plenum())
+                p -> injectors * share(p, regulated, at.plenum())
                         + offered.at(p, at.nozzle()).massFlow()
                         - capacity(p, at.ambient()),
                 at.plenum(),

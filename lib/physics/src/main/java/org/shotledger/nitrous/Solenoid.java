@@ -10,7 +10,6 @@ package org.shotledger.nitrous;
  */
 public record Solenoid(double bore, double dischargeCoefficient, double openingDelay, double closingDelay) {
 
-    /** Checks the ranges. */
     public Solenoid {
         require(bore > 0 && bore < 0.05, "hole diameter", bore, "above 0 and below 0.05 m");
         require(

@@ -14,7 +14,6 @@ public record TestInstruments(double scale, double stopwatch, double gauge, doub
 
     private static final double RECTANGLE = Math.sqrt(3);
 
-    /** Checks the ranges. */
     public TestInstruments {
         check("scale", scale, 5, "kg");
         check("stopwatch", stopwatch, 10, "s");

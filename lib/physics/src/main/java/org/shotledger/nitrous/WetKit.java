@@ -33,7 +33,6 @@ public record WetKit(
         Optional<NozzlePassages> passages,
         List<FlowTested> tests) {
 
-    /** Checks the count. */
     public WetKit {
         tests = List.copyOf(tests);
         if (nozzles < 1 || nozzles > 16) {

@@ -34,7 +34,6 @@ public record Arming(
     /** Conditions that are never met. */
     public static final Arming NEVER = new Arming(1e9, 1e9, 1e9, 1e9, 0, 0, 0, 1, 0, 1, 0, false);
 
-    /** Checks edges and ranges. */
     public Arming {
         Require.within("lower engine speed to stop nitrous", rpmOff, 0, rpmOn, "rpm");
         Require.within("upper engine speed to stop nitrous", rpmHighOff, rpmHighOn, 1e9, "rpm");

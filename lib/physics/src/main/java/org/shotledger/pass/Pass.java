@@ -23,7 +23,6 @@ public record Pass(
         Strip strip,
         double startSpeed,
         double traceStep) {
-    /** Checks that everything is there. */
     public Pass {
         Require.given("vehicle", vehicle);
         Require.given("transmission", transmission);

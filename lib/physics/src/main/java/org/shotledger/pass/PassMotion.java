@@ -1,6 +1,7 @@
 package org.shotledger.pass;
 
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
+import org.shotledger.units.UnitFactors;
 
 /** The equation of motion inside one leg; {@link #at} leaves everything it worked out in the fields. */
 final class PassMotion implements OrdinaryDifferentialEquation {
@@ -81,7 +82,7 @@ final class PassMotion implements OrdinaryDifferentialEquation {
         Vehicle vehicle = pass.vehicle();
         double wind = y[V] + pass.strip().headWind();
         air = 0.5 * pass.strip().airDensity() * vehicle.dragArea() * wind * Math.abs(wind);
-        rolling = vehicle.rolling() * vehicle.mass() * Vehicle.GRAVITY;
+        rolling = vehicle.rolling() * vehicle.mass() * UnitFactors.GRAVITY;
         share = flowing
                 ? pass.arming().share(Math.max(time - nitrousFrom, pass.arming().delay()))
                 : 0;

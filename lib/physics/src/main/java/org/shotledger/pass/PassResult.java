@@ -19,7 +19,6 @@ public record PassResult(
         List<Double> shifts,
         List<PassRow> trace,
         PassEnergy energy) {
-    /** Copies the lists. */
     public PassResult {
         marks = List.copyOf(marks);
         shifts = List.copyOf(shifts);
@@ -33,18 +32,5 @@ public record PassResult(
      */
     public PassMark finish() {
         return marks.get(marks.size() - 1);
-    }
-
-    /**
-     * Speed as two beams measure it.
-     *
-     * @param first index of the mark where the distance begins
-     * @param second index of the mark where it ends
-     * @return m/s, distance over time
-     */
-    public double averageSpeed(int first, int second) {
-        PassMark a = marks.get(first);
-        PassMark b = marks.get(second);
-        return (b.distance() - a.distance()) / (b.time() - a.time());
     }
 }

@@ -2,6 +2,7 @@ package org.shotledger.pass;
 
 import java.util.List;
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /**
  * Level straight line and its air.
@@ -12,9 +13,7 @@ import org.shotledger.units.Require;
  * @param marks distances from the clock's start at which time and speed are wanted, m, rising; the last is the finish
  */
 public record Strip(double airDensity, double headWind, double rollOut, List<Double> marks) {
-    private static final double FOOT = 0.3048;
 
-    /** Copies the list and checks the ranges. */
     public Strip {
         marks = List.copyOf(marks);
         Require.within("density of the air", airDensity, 0, 1.6, "kg/m3");
@@ -40,7 +39,16 @@ public record Strip(double airDensity, double headWind, double rollOut, List<Dou
      */
     public static Strip quarterMile(double airDensity) {
         return new Strip(
-                airDensity, 0, FOOT, List.of(60 * FOOT, 330 * FOOT, 660 * FOOT, 1000 * FOOT, 1254 * FOOT, 1320 * FOOT));
+                airDensity,
+                0,
+                UnitFactors.FOOT,
+                List.of(
+                        60 * UnitFactors.FOOT,
+                        330 * UnitFactors.FOOT,
+                        660 * UnitFactors.FOOT,
+                        1000 * UnitFactors.FOOT,
+                        1254 * UnitFactors.FOOT,
+                        1320 * UnitFactors.FOOT));
     }
 
     /**

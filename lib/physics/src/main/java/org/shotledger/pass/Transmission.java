@@ -23,7 +23,6 @@ public record Transmission(
         Driveline driveline,
         double engineInertia,
         double launchRpm) {
-    /** Copies the lists and checks the ranges. */
     public Transmission {
         gears = List.copyOf(gears);
         shiftRpm = List.copyOf(shiftRpm);

@@ -1,6 +1,7 @@
 package org.shotledger.pass;
 
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /**
  * A car as a mass on wheels that moves along a level line.
@@ -29,8 +30,6 @@ public record Vehicle(
         double grip,
         double drivenInertia,
         double freeInertia) {
-    /** Standard acceleration of gravity, m/s2 (ISO 80000-3). */
-    static final double GRAVITY = 9.80665;
 
     /** Driven axle. */
     public enum Axle {
@@ -42,7 +41,6 @@ public record Vehicle(
         ALL
     }
 
-    /** Checks the ranges. */
     public Vehicle {
         Require.within("mass of the car", mass, 100, 20_000, "kg");
         Require.within("drag area of the car", dragArea, 0, 5, "m2");
@@ -80,14 +78,14 @@ public record Vehicle(
      */
     public double accelerationLimit(double resistance) {
         double transfer = grip * mass * centreHeight / wheelbase;
-        double standing = grip * mass * GRAVITY * drivenShare - resistance;
+        double standing = grip * mass * UnitFactors.GRAVITY * drivenShare - resistance;
         return switch (axle) {
-            case ALL -> (grip * mass * GRAVITY - resistance) / pushedMass();
+            case ALL -> (grip * mass * UnitFactors.GRAVITY - resistance) / pushedMass();
             case FRONT -> standing / (pushedMass() + transfer);
             case REAR ->
                 Math.min(
                         transfer < pushedMass() ? standing / (pushedMass() - transfer) : Double.POSITIVE_INFINITY,
-                        GRAVITY * (1 - drivenShare) * wheelbase / centreHeight);
+                        UnitFactors.GRAVITY * (1 - drivenShare) * wheelbase / centreHeight);
         };
     }
 }

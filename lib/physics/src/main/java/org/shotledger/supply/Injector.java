@@ -16,7 +16,6 @@ public record Injector(String name, double staticFlow, double testDrop, double t
     /** Density of n-heptane at 20 C, the usual test fluid, kg/m3. */
     public static final double HEPTANE_DENSITY = 684;
 
-    /** Checks the ranges. */
     public Injector {
         Require.named("injector", name);
         Require.within("static flow of " + name, staticFlow, 1e-7, 1e-3, "m3/s");

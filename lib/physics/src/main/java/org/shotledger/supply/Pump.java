@@ -20,7 +20,6 @@ public record Pump(String name, List<Line> lines) {
      * @param current current over pressure rise, A over Pa
      */
     public record Line(double voltage, Curve flow, Curve current) {
-        /** Checks the line. */
         public Line {
             Require.within("voltage of a pump line", voltage, 5, 30, "V");
             Require.given("flow of a pump line", flow);
@@ -32,7 +31,6 @@ public record Pump(String name, List<Line> lines) {
         }
     }
 
-    /** Checks and sorts the lines. */
     public Pump {
         Require.named("pump", name);
         if (lines.isEmpty()) {

@@ -1,6 +1,8 @@
 package org.shotledger.supply;
 
 import java.util.List;
+import org.shotledger.curve.Bracket;
+import org.shotledger.curve.Curve;
 import org.shotledger.units.Require;
 
 /**
@@ -12,6 +14,11 @@ import org.shotledger.units.Require;
  * @param wiringResistance of feed and return of each pump, ohm, 0 to 1
  */
 public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, double wiringResistance) {
+    /** More than any pump here passes, m3/s: where the search for the flow of pumps in a row begins. */
+    private static final double MOST_FLOW = 0.02;
+    /** Share of a range to which a flow or a pressure is found. */
+    private static final double CLOSE = 1e-15;
+
     /** How pumps are joined. */
     public enum Arrangement {
         /** Side by side: flows add at one pressure. */
@@ -20,7 +27,6 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
         SERIES
     }
 
-    /** Checks the group. */
     public PumpGroup {
         Require.named("pump group", name);
         if (pumps.isEmpty()) {
@@ -29,17 +35,6 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
         pumps = List.copyOf(pumps);
         Require.given("arrangement of " + name, arrangement);
         Require.within("wiring resistance of " + name, wiringResistance, 0, 1, "ohm");
-    }
-
-    /**
-     * One pump alone.
-     *
-     * @param pump the pump
-     * @param wiringResistance of feed and return, ohm
-     * @return the group
-     */
-    public static PumpGroup of(Pump pump, double wiringResistance) {
-        return new PumpGroup(pump.name(), List.of(pump), Arrangement.PARALLEL, wiringResistance);
     }
 
     /**
@@ -67,25 +62,6 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
     public double capacity(double rise, double supplyVoltage) {
         var table = pumps.get(0).lines().get(0).flow();
         return rise > table.high() ? 0 : flow(Math.max(rise, table.low()), supplyVoltage);
-    }
-
-    /**
-     * Spare flow over the flow needed, at the worst of some conditions.
-     *
-     * @param needed m3/s, above zero
-     * @param rises pressure rises that may come, Pa
-     * @param supplyVoltages voltages that may come, V
-     * @return least {@code capacity/needed - 1}; negative where the pumps run short
-     */
-    public double worstMargin(double needed, double[] rises, double[] supplyVoltages) {
-        Require.positive("fuel flow needed", needed, "m3/s");
-        double worst = Double.POSITIVE_INFINITY;
-        for (double rise : rises) {
-            for (double voltage : supplyVoltages) {
-                worst = Math.min(worst, capacity(rise, voltage) / needed - 1);
-            }
-        }
-        return worst;
     }
 
     /**
@@ -119,17 +95,8 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
 
     /** The flow at which the pressures of all pumps add up to the rise. */
     private double inSeries(double rise, double supplyVoltage) {
-        double low = 0;
-        double high = 0.02;
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (seriesRise(middle, supplyVoltage) > rise) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        return Bracket.edge(flow -> seriesRise(flow, supplyVoltage) > rise, 0, MOST_FLOW, CLOSE * MOST_FLOW)
+                .inside();
     }
 
     private double seriesRise(double flow, double supplyVoltage) {
@@ -142,16 +109,12 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
 
     /** The pressure at which one pump gives a flow; the ends of its table where the flow lies outside. */
     private double riseAt(Pump pump, double flow, double supplyVoltage) {
-        double low = pump.lines().get(0).flow().low();
-        double high = pump.lines().get(0).flow().high();
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (pump.flow(middle, terminalVoltage(pump, middle, supplyVoltage)) > flow) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        Curve table = pump.lines().get(0).flow();
+        return Bracket.edge(
+                        rise -> pump.flow(rise, terminalVoltage(pump, rise, supplyVoltage)) > flow,
+                        table.low(),
+                        table.high(),
+                        CLOSE * table.high())
+                .inside();
     }
 }

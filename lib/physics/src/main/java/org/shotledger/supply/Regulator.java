@@ -10,7 +10,6 @@ import org.shotledger.units.Require;
  * @param boostReference Pa more for each Pa of plenum pressure above ambient: 0 not referenced, 1 referenced, up to 3
  */
 public record Regulator(String name, double basePressure, double boostReference) {
-    /** Checks the ranges. */
     public Regulator {
         Require.named("regulator", name);
         Require.within("base pressure of " + name, basePressure, 0.5e5, 10e5, "Pa");

@@ -7,7 +7,7 @@ package org.shotledger.units;
  */
 public record AbsolutePressure(double pascals) {
     /** Standard atmosphere, ISO 2533:1975. */
-    public static final AbsolutePressure STANDARD_ATMOSPHERE = new AbsolutePressure(101325);
+    public static final AbsolutePressure STANDARD_ATMOSPHERE = new AbsolutePressure(UnitFactors.ATMOSPHERE);
 
     /** Refuses pressures below vacuum. */
     public AbsolutePressure {

@@ -11,7 +11,6 @@ import java.util.Map;
 
 /** Diameters of number and letter drills (ANSI/ASME B94.11M). */
 public final class DrillSizes {
-    private static final double INCH = 0.0254;
 
     private DrillSizes() {}
 
@@ -51,7 +50,7 @@ public final class DrillSizes {
             lines.lines()
                     .filter(line -> Character.isUpperCase(line.charAt(0)) || Character.isDigit(line.charAt(0)))
                     .map(line -> line.split(",", -1))
-                    .forEach(cells -> drills.put(cells[0], Double.parseDouble(cells[1]) * INCH));
+                    .forEach(cells -> drills.put(cells[0], Double.parseDouble(cells[1]) * UnitFactors.INCH));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -16,43 +16,52 @@ public enum QuantityKind {
     /** A count of things. */
     COUNT(Dimension.NUMBER, "", 1, 0, 0, "", 1, 0, 0),
     /** Absolute pressure, Pa. */
-    ABSOLUTE_PRESSURE(Dimension.PRESSURE, "bar abs", 1e-5, 0, 2, "psi abs", 1 / 6894.757293168, 0, 1),
+    ABSOLUTE_PRESSURE(Dimension.PRESSURE, "bar abs", 1e-5, 0, 2, "psi abs", 1 / UnitFactors.PSI, 0, 1),
     /** Pressure above a stated ambient, Pa. */
-    GAUGE_PRESSURE(Dimension.PRESSURE, "bar gauge", 1e-5, 0, 2, "psi gauge", 1 / 6894.757293168, 0, 1),
+    GAUGE_PRESSURE(Dimension.PRESSURE, "bar gauge", 1e-5, 0, 2, "psi gauge", 1 / UnitFactors.PSI, 0, 1),
     /** Difference of two pressures, Pa. */
-    PRESSURE_DIFFERENCE(Dimension.PRESSURE, "bar", 1e-5, 0, 2, "psi", 1 / 6894.757293168, 0, 1),
+    PRESSURE_DIFFERENCE(Dimension.PRESSURE, "bar", 1e-5, 0, 2, "psi", 1 / UnitFactors.PSI, 0, 1),
     /** Temperature, K. */
-    TEMPERATURE(Dimension.TEMPERATURE, "degC", 1, -273.15, 1, "degF", 1.8, -459.67, 1),
+    TEMPERATURE(
+            Dimension.TEMPERATURE,
+            "degC",
+            1,
+            -UnitFactors.ICE_POINT,
+            1,
+            "degF",
+            1.8,
+            -UnitFactors.FAHRENHEIT_OFFSET,
+            1),
     /** Difference of two temperatures, K. */
     TEMPERATURE_DIFFERENCE(Dimension.TEMPERATURE, "K", 1, 0, 1, "degF difference", 1.8, 0, 1),
     /** Power, W. */
-    POWER(Dimension.POWER, "kW", 1e-3, 0, 1, "hp", 1 / 745.69987158227022, 0, 0),
+    POWER(Dimension.POWER, "kW", 1e-3, 0, 1, "hp", 1 / UnitFactors.HORSEPOWER, 0, 0),
     /** Torque, N m. */
-    TORQUE(Dimension.TORQUE, "N m", 1, 0, 0, "lbf ft", 1 / 1.3558179483314004, 0, 0),
+    TORQUE(Dimension.TORQUE, "N m", 1, 0, 0, "lbf ft", 1 / UnitFactors.POUND_FOOT, 0, 0),
     /** Energy, J. */
     ENERGY(Dimension.ENERGY, "kJ", 1e-3, 0, 1, "Btu", 1 / 1055.05585262, 0, 1),
     /** Mass, kg. */
-    MASS(Dimension.MASS, "kg", 1, 0, 3, "lb", 1 / 0.45359237, 0, 2),
+    MASS(Dimension.MASS, "kg", 1, 0, 3, "lb", 1 / UnitFactors.POUND, 0, 2),
     /** Mass flow, kg/s. */
-    MASS_FLOW(Dimension.MASS_FLOW, "g/s", 1e3, 0, 2, "lb/min", 60 / 0.45359237, 0, 3),
+    MASS_FLOW(Dimension.MASS_FLOW, "g/s", 1e3, 0, 2, "lb/min", 60 / UnitFactors.POUND, 0, 3),
     /** Volume, m3. */
     VOLUME(Dimension.VOLUME, "L", 1e3, 0, 3, "in3", 1 / 1.6387064e-5, 0, 1),
     /** Volume flow, m3/s. */
-    VOLUME_FLOW(Dimension.VOLUME_FLOW, "cc/min", 6e7, 0, 0, "US gal/h", 3600 / 3.785411784e-3, 0, 1),
+    VOLUME_FLOW(Dimension.VOLUME_FLOW, "cc/min", 6e7, 0, 0, "US gal/h", 3600 / UnitFactors.US_GALLON, 0, 1),
     /** Volume flow of air or charge, m3/s. */
     AIR_VOLUME_FLOW(Dimension.VOLUME_FLOW, "L/s", 1e3, 0, 1, "ft3/min", 60 / 0.028316846592, 0, 1),
     /** Length, m. */
-    LENGTH(Dimension.LENGTH, "mm", 1e3, 0, 2, "in", 1 / 0.0254, 0, 3),
+    LENGTH(Dimension.LENGTH, "mm", 1e3, 0, 2, "in", 1 / UnitFactors.INCH, 0, 3),
     /** Height above the sea, m. */
-    ALTITUDE(Dimension.LENGTH, "m", 1, 0, 0, "ft", 1 / 0.3048, 0, 0),
+    ALTITUDE(Dimension.LENGTH, "m", 1, 0, 0, "ft", 1 / UnitFactors.FOOT, 0, 0),
     /** Diameter of a small hole, m. */
-    BORE(Dimension.LENGTH, "mm", 1e3, 0, 3, "thou", 1e3 / 0.0254, 0, 1),
+    BORE(Dimension.LENGTH, "mm", 1e3, 0, 3, "thou", 1e3 / UnitFactors.INCH, 0, 1),
     /** Density, kg/m3. */
     DENSITY(Dimension.DENSITY, "kg/m3", 1, 0, 1, "lb/ft3", 1 / 16.018463373960142, 0, 2),
     /** Crankshaft or rotor speed, held in revolutions per minute. */
     ROTATION(Dimension.ROTATION, "rpm", 1, 0, 0, "rpm", 1, 0, 0),
     /** Speed, m/s. */
-    SPEED(Dimension.SPEED, "m/s", 1, 0, 1, "ft/s", 1 / 0.3048, 0, 1),
+    SPEED(Dimension.SPEED, "m/s", 1, 0, 1, "ft/s", 1 / UnitFactors.FOOT, 0, 1),
     /** Time, s. */
     TIME(Dimension.TIME, "s", 1, 0, 2, "s", 1, 0, 2),
     /** Angle of the crankshaft, degrees. */

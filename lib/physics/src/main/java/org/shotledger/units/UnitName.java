@@ -13,7 +13,6 @@ import java.util.List;
  */
 public record UnitName(String name, Dimension dimension, double factor, double offset, List<String> spellings) {
 
-    /** Copies the spellings. */
     public UnitName {
         spellings = List.copyOf(spellings);
     }

@@ -14,14 +14,8 @@ import java.util.Map;
  * (75 kgf m/s) is written PS.
  */
 final class UnitTable {
-    private static final double INCH = 0.0254;
-    private static final double FOOT = 0.3048;
-    private static final double POUND = 0.45359237;
-    private static final double GRAVITY = 9.80665;
-    private static final double LBF = POUND * GRAVITY;
-    private static final double CUBIC_INCH = INCH * INCH * INCH;
-    private static final double CUBIC_FOOT = FOOT * FOOT * FOOT;
-    private static final double US_GALLON = 231 * CUBIC_INCH;
+    private static final double CUBIC_INCH = UnitFactors.INCH * UnitFactors.INCH * UnitFactors.INCH;
+    private static final double CUBIC_FOOT = UnitFactors.FOOT * UnitFactors.FOOT * UnitFactors.FOOT;
     private static final double IMPERIAL_GALLON = 4.54609e-3;
     private static final double BTU = 1055.05585262;
 
@@ -74,31 +68,49 @@ final class UnitTable {
         add("hPa", d, 100);
         add("kPa", d, 1e3);
         add("MPa", d, 1e6);
-        add("psi", d, LBF / (INCH * INCH), "PSI", "lbf/in2");
-        add("atm", d, 101325);
-        add("inHg", d, 3386.389, "in Hg");
+        add("psi", d, UnitFactors.POUND_FORCE / (UnitFactors.INCH * UnitFactors.INCH), "PSI", "lbf/in2");
+        add("atm", d, UnitFactors.ATMOSPHERE);
+        add("inHg", d, UnitFactors.INCH_OF_MERCURY, "in Hg");
         add("mmHg", d, 133.3224, "mm Hg");
         add("inH2O", d, 249.0889, "in H2O");
-        add("kgf/cm2", d, GRAVITY * 1e4);
+        add("kgf/cm2", d, UnitFactors.GRAVITY * 1e4);
     }
 
     private void temperatures() {
         Dimension d = Dimension.TEMPERATURE;
         add("K", d, 1);
-        add(new UnitName("degC", d, 1, 273.15, List.of("C", "deg C")));
-        add(new UnitName("degF", d, 1 / 1.8, 459.67 / 1.8, List.of("F", "deg F")));
+        add(new UnitName("degC", d, 1, UnitFactors.ICE_POINT, List.of("C", "deg C")));
+        add(new UnitName("degF", d, 1 / 1.8, UnitFactors.FAHRENHEIT_OFFSET / 1.8, List.of("F", "deg F")));
         add("degR", d, 1 / 1.8, "deg R");
     }
 
     private void mechanics() {
         add("W", Dimension.POWER, 1);
         add("kW", Dimension.POWER, 1e3);
-        add("hp", Dimension.POWER, 550 * FOOT * LBF, "HP");
-        add("PS", Dimension.POWER, 75 * GRAVITY, "metric hp");
+        add("hp", Dimension.POWER, 550 * UnitFactors.FOOT * UnitFactors.POUND_FORCE, "HP");
+        add("PS", Dimension.POWER, 75 * UnitFactors.GRAVITY, "metric hp");
         add("N m", Dimension.TORQUE, 1, "Nm", "N.m");
-        add("lbf ft", Dimension.TORQUE, FOOT * LBF, "lb ft", "ft lbf", "ft lb", "lb-ft", "ft-lb", "lbf-ft", "ft-lbf");
-        add("lbf in", Dimension.TORQUE, INCH * LBF, "lb in", "in lbf", "in lb", "in-lb", "lb-in");
-        add("kgf m", Dimension.TORQUE, GRAVITY);
+        add(
+                "lbf ft",
+                Dimension.TORQUE,
+                UnitFactors.FOOT * UnitFactors.POUND_FORCE,
+                "lb ft",
+                "ft lbf",
+                "ft lb",
+                "lb-ft",
+                "ft-lb",
+                "lbf-ft",
+                "ft-lbf");
+        add(
+                "lbf in",
+                Dimension.TORQUE,
+                UnitFactors.INCH * UnitFactors.POUND_FORCE,
+                "lb in",
+                "in lbf",
+                "in lb",
+                "in-lb",
+                "lb-in");
+        add("kgf m", Dimension.TORQUE, UnitFactors.GRAVITY);
         add("J", Dimension.ENERGY, 1);
         add("kJ", Dimension.ENERGY, 1e3);
         add("MJ", Dimension.ENERGY, 1e6);
@@ -107,43 +119,43 @@ final class UnitTable {
         add("J/kg", Dimension.SPECIFIC_ENERGY, 1);
         add("kJ/kg", Dimension.SPECIFIC_ENERGY, 1e3);
         add("MJ/kg", Dimension.SPECIFIC_ENERGY, 1e6);
-        add("Btu/lb", Dimension.SPECIFIC_ENERGY, BTU / POUND, "BTU/lb");
+        add("Btu/lb", Dimension.SPECIFIC_ENERGY, BTU / UnitFactors.POUND, "BTU/lb");
         add("J/(kg K)", Dimension.SPECIFIC_HEAT, 1, "J/kg/K", "J/kg K");
         add("kJ/(kg K)", Dimension.SPECIFIC_HEAT, 1e3, "kJ/kg/K", "kJ/kg K");
         add("kg m2", Dimension.INERTIA, 1);
         add("g cm2", Dimension.INERTIA, 1e-7);
-        add("lb ft2", Dimension.INERTIA, POUND * FOOT * FOOT);
+        add("lb ft2", Dimension.INERTIA, UnitFactors.POUND * UnitFactors.FOOT * UnitFactors.FOOT);
     }
 
     private void lengths() {
         Dimension d = Dimension.LENGTH;
         add("mm", d, 1e-3);
-        add("in", d, INCH, "inch", "inches", "\"");
-        add("thou", d, INCH / 1000);
+        add("in", d, UnitFactors.INCH, "inch", "inches", "\"");
+        add("thou", d, UnitFactors.INCH / 1000);
         add("m", d, 1);
-        add("ft", d, FOOT, "feet", "foot");
+        add("ft", d, UnitFactors.FOOT, "feet", "foot");
         add("cm", d, 1e-2);
         add("um", d, 1e-6, "µm", "μm");
         add("km", d, 1e3);
-        add("mi", d, 5280 * FOOT, "mile", "miles");
+        add("mi", d, 5280 * UnitFactors.FOOT, "mile", "miles");
         add("m2", Dimension.AREA, 1);
         add("mm2", Dimension.AREA, 1e-6);
         add("cm2", Dimension.AREA, 1e-4);
-        add("in2", Dimension.AREA, INCH * INCH, "sq in");
-        add("ft2", Dimension.AREA, FOOT * FOOT, "sq ft");
+        add("in2", Dimension.AREA, UnitFactors.INCH * UnitFactors.INCH, "sq in");
+        add("ft2", Dimension.AREA, UnitFactors.FOOT * UnitFactors.FOOT, "sq ft");
     }
 
     private void masses() {
         add("kg", Dimension.MASS, 1);
-        add("lb", Dimension.MASS, POUND, "lbs", "lbm", "pounds");
+        add("lb", Dimension.MASS, UnitFactors.POUND, "lbs", "lbm", "pounds");
         add("g", Dimension.MASS, 1e-3);
         add("mg", Dimension.MASS, 1e-6);
-        add("oz avdp", Dimension.MASS, POUND / 16);
+        add("oz avdp", Dimension.MASS, UnitFactors.POUND / 16);
         add("kg/m3", Dimension.DENSITY, 1);
         add("kg/L", Dimension.DENSITY, 1e3, "kg/l");
         add("g/cm3", Dimension.DENSITY, 1e3, "g/cc", "g/mL", "g/ml");
-        add("lb/ft3", Dimension.DENSITY, POUND / CUBIC_FOOT);
-        add("lb/US gal", Dimension.DENSITY, POUND / US_GALLON);
+        add("lb/ft3", Dimension.DENSITY, UnitFactors.POUND / CUBIC_FOOT);
+        add("lb/US gal", Dimension.DENSITY, UnitFactors.POUND / UnitFactors.US_GALLON);
     }
 
     private void volumes() {
@@ -155,9 +167,9 @@ final class UnitTable {
         add("m3", d, 1);
         add("in3", d, CUBIC_INCH, "cu in");
         add("ft3", d, CUBIC_FOOT, "cu ft");
-        add("US gal", d, US_GALLON);
+        add("US gal", d, UnitFactors.US_GALLON);
         add("imp gal", d, IMPERIAL_GALLON);
-        add("US fl oz", d, US_GALLON / 128);
+        add("US fl oz", d, UnitFactors.US_GALLON / 128);
         add("imp fl oz", d, IMPERIAL_GALLON / 160);
     }
 
@@ -195,8 +207,8 @@ final class UnitTable {
         add("rpm", Dimension.ROTATION, 1, "RPM", "rev/min", "1/min", "r/min");
         add("m/s", Dimension.SPEED, 1);
         add("km/h", Dimension.SPEED, 1 / 3.6, "kph");
-        add("mph", Dimension.SPEED, 5280 * FOOT / 3600, "mi/h");
-        add("ft/s", Dimension.SPEED, FOOT);
+        add("mph", Dimension.SPEED, 5280 * UnitFactors.FOOT / 3600, "mi/h");
+        add("ft/s", Dimension.SPEED, UnitFactors.FOOT);
         add("s", Dimension.TIME, 1, "sec", "seconds");
         add("ms", Dimension.TIME, 1e-3);
         add("us", Dimension.TIME, 1e-6, "µs", "μs");

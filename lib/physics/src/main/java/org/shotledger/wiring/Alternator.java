@@ -18,7 +18,6 @@ public record Alternator(double low, double rated, double ratio) {
     private static final double LOW_SPEED = 1_500;
     private static final double RATED_SPEED = 6_000;
 
-    /** Checks the figures. */
     public Alternator {
         Require.within("current of the alternator at 6000/min", rated, 5, 1_000, "A");
         Require.within("current of the alternator at 1500/min", low, 0.05 * rated, 0.99 * rated, "A");

@@ -28,7 +28,6 @@ public record BreakPoints(List<Sensor.Point> points, Spacing spacing, double err
         EVEN_VALUE
     }
 
-    /** Copies the list. */
     public BreakPoints {
         points = List.copyOf(points);
     }

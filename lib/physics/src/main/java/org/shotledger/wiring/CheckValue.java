@@ -46,7 +46,6 @@ public record CheckValue(String sensor, State state, double expected, double hal
         }
     }
 
-    /** Checks the figures. */
     public CheckValue {
         Require.named("sensor", sensor);
         Require.given("state of the check of " + sensor, state);

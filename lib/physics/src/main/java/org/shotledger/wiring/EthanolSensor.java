@@ -20,9 +20,9 @@ public record EthanolSensor(String name, double none, double pure) implements Se
     /** Frequency in pure ethanol, Hz (common practice, no source). */
     public static final double USUAL_PURE = 150;
 
+    /** Content at which it is checked, as a fuel sold as E85 may have. */
     private static final double PUMP_FUEL = 0.85;
 
-    /** Checks the ends. */
     public EthanolSensor {
         Require.named("sensor", name);
         Require.within("frequency without ethanol of " + name, none, 1, 1e5, "Hz");

@@ -16,7 +16,6 @@ import org.shotledger.units.Require;
 public record FrequencySensor(String name, QuantityKind kind, double low, double high, double hertzPerUnit)
         implements Sensor {
 
-    /** Checks the figures. */
     public FrequencySensor {
         Require.named("sensor", name);
         if (kind != QuantityKind.ROTATION && kind != QuantityKind.SPEED) {

@@ -14,7 +14,6 @@ import org.shotledger.units.Require;
  */
 public record InputAccuracy(
         double supply, boolean sharedReference, double pullUp, double fullScale, int bits, double classWidth) {
-    /** Checks the ranges. */
     public InputAccuracy {
         Require.within("tolerance of the sensor supply", supply, 0, 0.2, "");
         Require.within("tolerance of the pull-up", pullUp, 0, 0.5, "");

@@ -12,7 +12,6 @@ public record InputConditions(double supply, double pullUp) {
     /** As the table was made for. */
     public static final InputConditions NOMINAL = new InputConditions(1, 1);
 
-    /** Checks the ranges. */
     public InputConditions {
         Require.within("supply over its nominal", supply, 0.3, 3, "");
         Require.within("pull-up over its nominal", pullUp, 1e-3, 1e3, "");

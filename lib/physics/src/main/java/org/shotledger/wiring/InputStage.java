@@ -22,7 +22,6 @@ public record InputStage(
     /** What is taken where nothing is said: common practice, no source. */
     public static final InputStage USUAL = new InputStage(0.02, false, 12, 5, 16, BreakPoints.Spacing.EVEN_OUTPUT);
 
-    /** Checks the ranges. */
     public InputStage {
         Require.within("tolerance of the sensor supply", supplyTolerance, 0, 0.2, "");
         Require.within("bits of the converter", bits, 1, 32, "");

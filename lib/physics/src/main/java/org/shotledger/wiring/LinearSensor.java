@@ -18,7 +18,6 @@ import org.shotledger.units.Require;
 public record LinearSensor(String name, QuantityKind kind, double low, double high, double lowVolts, double highVolts)
         implements Sensor {
 
-    /** Checks the ends. */
     public LinearSensor {
         Require.named("sensor", name);
         Require.given("kind of " + name, kind);

@@ -53,7 +53,6 @@ public record Load(
         }
     }
 
-    /** Checks the figures. */
     public Load {
         Require.named("load", name);
         Require.within("current of " + name, current, 0.01, 500, "A");

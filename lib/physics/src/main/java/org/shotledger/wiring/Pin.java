@@ -17,7 +17,6 @@ import org.shotledger.units.Require;
  */
 public record Pin(String name, Set<PinKind> kinds, double pullUp, double threshold, double frequency, double current) {
 
-    /** Checks the figures. */
     public Pin {
         Require.named("pin", name);
         if (kinds == null || kinds.isEmpty()) {

@@ -13,7 +13,6 @@ import org.shotledger.units.Require;
  * @param pins its pins, none of them a bus
  */
 public record PinExpander(String name, double price, double frames, double rate, List<Pin> pins) {
-    /** Copies the list and checks the figures. */
     public PinExpander {
         Require.named("expander", name);
         Require.notNegative("price of " + name, price, "");

@@ -31,7 +31,6 @@ public record PinNeed(
     /** Share of the swing kept free on both sides of a threshold: our choice, as lines pick up noise from ignition. */
     private static final double SPARE = 0.1;
 
-    /** Checks the figures. */
     public PinNeed {
         kinds = Set.copyOf(kinds);
         if (kinds.isEmpty()) {
@@ -83,17 +82,6 @@ public record PinNeed(
      */
     public static PinNeed edges(double frequency, double low, double high) {
         return new PinNeed(Set.of(PinKind.FREQUENCY), 0, 0, low, high, frequency, 0);
-    }
-
-    /**
-     * A switch.
-     *
-     * @param low voltage when low, V
-     * @param high voltage when high, V
-     * @return the need
-     */
-    public static PinNeed contact(double low, double high) {
-        return new PinNeed(Set.of(PinKind.DIGITAL), 0, 0, low, high, 0, 0);
     }
 
     /**

@@ -38,7 +38,6 @@ public record PinOption(Way way, String what, double price, Optional<PinNeed> ne
         }
     }
 
-    /** Checks the figures. */
     public PinOption {
         Require.named("part", what);
         Require.notNegative("price of " + what, price, "");

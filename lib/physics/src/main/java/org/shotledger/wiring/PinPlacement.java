@@ -22,7 +22,6 @@ public record PinPlacement(
         List<String> sharedWith,
         boolean placed,
         String why) {
-    /** Copies the list. */
     public PinPlacement {
         sharedWith = List.copyOf(sharedWith);
     }

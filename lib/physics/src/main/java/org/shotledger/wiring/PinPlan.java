@@ -13,7 +13,6 @@ import java.util.List;
  */
 public record PinPlan(
         List<PinPlacement> placements, List<PinExpander> expanders, double price, long visited, boolean proven) {
-    /** Copies the lists. */
     public PinPlan {
         placements = List.copyOf(placements);
         expanders = List.copyOf(expanders);

@@ -14,7 +14,6 @@ import java.util.Set;
  * @param plan the plan with it and nothing else bought
  */
 public record PinRemedy(String what, double price, List<PinSignal> provides, PinPlan plan) {
-    /** Copies the list. */
     public PinRemedy {
         provides = List.copyOf(provides);
     }

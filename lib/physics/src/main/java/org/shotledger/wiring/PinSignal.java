@@ -29,7 +29,6 @@ public record PinSignal(
         Set<String> apart,
         List<PinOption> options) {
 
-    /** Copies the lists and checks the figures. */
     public PinSignal {
         Require.named("signal", name);
         Require.given("importance of " + name, importance);

@@ -19,7 +19,6 @@ public record PinTask(List<Pin> pins, List<PinSignal> signals, List<PinExpander>
     /** Every set of them is tried: our choice. */
     private static final int MOST_EXPANDERS = 6;
 
-    /** Copies the lists and checks the names. */
     public PinTask {
         pins = List.copyOf(pins);
         signals = List.copyOf(signals);

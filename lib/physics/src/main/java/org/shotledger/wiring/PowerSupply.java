@@ -13,7 +13,6 @@ import org.shotledger.units.Require;
  * @param idleRpm engine speed at which the car waits, rev/min
  */
 public record PowerSupply(double rated, double share, double battery, Optional<Alternator> overSpeed, double idleRpm) {
-    /** Checks the figures. */
     public PowerSupply {
         Require.positive("rated current of the alternator", rated, "A");
         Require.within("share of the alternator", share, 0.1, 1, "");

@@ -17,9 +17,9 @@ import org.shotledger.units.Require;
  * @param wide width at {@code high}, s
  */
 public record PulseWidthSensor(String name, double low, double high, double narrow, double wide) implements Sensor {
+    /** K. */
     private static final double ROOM = 293.15;
 
-    /** Checks the ends. */
     public PulseWidthSensor {
         Require.named("sensor", name);
         Require.within("lower temperature of " + name, low, 200, 400, "K");

@@ -3,6 +3,7 @@ package org.shotledger.wiring;
 import java.util.List;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 import org.shotledger.units.UnitSystem;
 
 /**
@@ -19,10 +20,7 @@ import org.shotledger.units.UnitSystem;
 public record RatiometricSensor(
         String name, QuantityKind kind, double low, double high, double supply, double lowShare, double highShare)
         implements Sensor {
-    /** Standard pressure at sea level, Pa (ISO 2533). */
-    private static final double SEA_LEVEL = 101_325;
 
-    /** Checks the ends. */
     public RatiometricSensor {
         Require.named("sensor", name);
         Require.given("kind of " + name, kind);
@@ -71,7 +69,7 @@ public record RatiometricSensor(
     @Override
     public List<Check> checks() {
         boolean absolute = kind == QuantityKind.ABSOLUTE_PRESSURE;
-        double vented = Math.min(high, Math.max(low, absolute ? SEA_LEVEL : 0));
+        double vented = Math.min(high, Math.max(low, absolute ? UnitFactors.ATMOSPHERE : 0));
         double loaded = low + 0.75 * (high - low);
         return List.of(
                 new Check(

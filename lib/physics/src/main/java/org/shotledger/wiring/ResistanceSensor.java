@@ -21,7 +21,6 @@ public record ResistanceSensor(
         String name, QuantityKind kind, List<Double> values, List<Double> ohms, double pullUp, double supply)
         implements PulledUpSensor {
 
-    /** Copies the table and checks it. */
     public ResistanceSensor {
         Require.named("sensor", name);
         Require.given("kind of " + name, kind);

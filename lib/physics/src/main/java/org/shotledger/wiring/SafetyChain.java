@@ -22,7 +22,6 @@ import java.util.function.Predicate;
  * @param circuits of valves and pump
  */
 public record SafetyChain(List<SafetyCircuit> circuits) {
-    /** Copies the list and asks for a nitrous valve. */
     public SafetyChain {
         circuits = List.copyOf(circuits);
         if (circuits.stream().noneMatch(c -> c.role() == SafetyCircuit.Role.NITROUS_VALVE)) {

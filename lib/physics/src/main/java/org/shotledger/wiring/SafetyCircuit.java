@@ -22,7 +22,6 @@ public record SafetyCircuit(String name, Role role, List<SafetyContact> contacts
         FUEL_PUMP
     }
 
-    /** Copies the list. */
     public SafetyCircuit {
         Require.named("circuit", name);
         Require.given("role of " + name, role);

@@ -29,7 +29,6 @@ public record SafetyContact(String name, Holder holder, String output) {
         OUTPUT
     }
 
-    /** Checks that an output is named where there is one, and only there. */
     public SafetyContact {
         Require.named("contact", name);
         Require.given("holder of " + name, holder);

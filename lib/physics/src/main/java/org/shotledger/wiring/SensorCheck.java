@@ -19,7 +19,6 @@ import org.shotledger.units.Require;
  */
 public record SensorCheck(
         List<Sensor> sensors, List<CheckValue> values, boolean sharedReference, double barometer, double air) {
-    /** Copies the lists and checks the figures. */
     public SensorCheck {
         sensors = List.copyOf(sensors);
         values = List.copyOf(values);

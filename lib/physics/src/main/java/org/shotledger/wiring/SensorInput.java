@@ -20,9 +20,9 @@ public record SensorInput(
         SensorRole role,
         double warmIdle,
         double warmIdleWidth) {
+    /** Places over the range of the sensor at which the input is looked at: our choice. */
     private static final int LOOKS = 33;
 
-    /** Checks that everything is there. */
     public SensorInput {
         Require.given("sensor", sensor);
         Require.given("accuracy of " + sensor.name(), accuracy);

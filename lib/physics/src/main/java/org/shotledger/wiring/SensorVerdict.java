@@ -11,7 +11,6 @@ import java.util.List;
  * @param causes single causes that explain every reading of the sensor, exchanged plugs before all others, then the closest first; empty when good, or when none does
  */
 public record SensorVerdict(String sensor, boolean good, double worst, List<Cause> causes) {
-    /** Copies the list. */
     public SensorVerdict {
         causes = List.copyOf(causes);
     }

@@ -3,6 +3,7 @@ package org.shotledger.wiring;
 import java.util.List;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /**
  * A thermistor with a negative temperature coefficient below a pull-up resistor, {@code U = U_s R/(R + R_p)}.
@@ -22,10 +23,8 @@ import org.shotledger.units.Require;
 public record ThermistorSensor(
         String name, double low, double high, double a, double b, double c, double pullUp, double supply)
         implements PulledUpSensor {
-    private static final double ICE = 273.15;
     private static final double HAND_WARM = 313.15;
 
-    /** Checks the figures. */
     public ThermistorSensor {
         Require.named("sensor", name);
         Require.within("upper temperature of " + name, high, Math.nextUp(low), 600, "K");
@@ -128,7 +127,7 @@ public record ThermistorSensor(
     @Override
     public List<Check> checks() {
         return List.of(
-                new Check("in water with melting ice", ICE, output(ICE)),
+                new Check("in water with melting ice", UnitFactors.ICE_POINT, output(UnitFactors.ICE_POINT)),
                 new Check("in stirred warm water, by a thermometer", HAND_WARM, output(HAND_WARM)));
     }
 }

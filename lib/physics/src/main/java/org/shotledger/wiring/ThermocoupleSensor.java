@@ -3,6 +3,7 @@ package org.shotledger.wiring;
 import java.util.List;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /**
  * A thermocouple against a cold end at 0 degC, after ITS-90.
@@ -13,10 +14,8 @@ import org.shotledger.units.Require;
  * @param high greatest temperature of use, K
  */
 public record ThermocoupleSensor(String name, ThermocoupleType type, double low, double high) implements Sensor {
-    private static final double ICE = 273.15;
     private static final double BOILING = 373.15;
 
-    /** Checks the range. */
     public ThermocoupleSensor {
         Require.named("sensor", name);
         Require.given("type of " + name, type);
@@ -59,7 +58,7 @@ public record ThermocoupleSensor(String name, ThermocoupleType type, double low,
     @Override
     public List<Check> checks() {
         return List.of(
-                new Check("in water with melting ice", ICE, output(ICE)),
+                new Check("in water with melting ice", UnitFactors.ICE_POINT, output(UnitFactors.ICE_POINT)),
                 new Check("in boiling water at sea level", BOILING, output(BOILING)));
     }
 }

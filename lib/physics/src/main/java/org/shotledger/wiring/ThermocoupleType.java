@@ -1,5 +1,7 @@
 package org.shotledger.wiring;
 
+import org.shotledger.units.UnitFactors;
+
 /**
  * Letter-designated thermocouples with their reference functions of ITS-90, in mV over degC with the cold end at 0 degC (NIST Monograph
  * 175; NIST Standard Reference Database 60).
@@ -151,8 +153,6 @@ public enum ThermocoupleType {
                     4.5479135290e-17,
                     -2.7512901673e-20));
 
-    private static final double ICE = 273.15;
-
     private final Piece[] pieces;
 
     ThermocoupleType(Piece... pieces) {
@@ -165,7 +165,7 @@ public enum ThermocoupleType {
      * @return K
      */
     public double low() {
-        return pieces[0].from + ICE;
+        return pieces[0].from + UnitFactors.ICE_POINT;
     }
 
     /**
@@ -174,7 +174,7 @@ public enum ThermocoupleType {
      * @return K
      */
     public double high() {
-        return pieces[pieces.length - 1].to + ICE;
+        return pieces[pieces.length - 1].to + UnitFactors.ICE_POINT;
     }
 
     /**
@@ -184,7 +184,7 @@ public enum ThermocoupleType {
      * @return V
      */
     public double voltage(double temperature) {
-        double t = temperature - ICE;
+        double t = temperature - UnitFactors.ICE_POINT;
         Piece piece = pieces[0];
         for (Piece next : pieces) {
             if (t >= next.from) {

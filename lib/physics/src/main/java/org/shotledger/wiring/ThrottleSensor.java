@@ -16,9 +16,9 @@ public record ThrottleSensor(String name, double closed, double open, double sup
     /** Least travel over the supply, and least distance of both ends from the rails: common practice, no source. */
     private static final double LEAST_TRAVEL = 0.2;
 
+    /** Share of the supply at either end in which a broken wire is told from an end of travel: common practice, no source. */
     private static final double MARGIN = 0.02;
 
-    /** Checks travel and ends. */
     public ThrottleSensor {
         Require.named("sensor", name);
         Require.within("supply of " + name, supply, 1, 30, "V");

@@ -18,7 +18,6 @@ public record Wire(int gauge) {
     /** Stranded wire is this much longer than solid wire of the same area because it is twisted: common practice, no source. */
     private static final double STRANDING = 1.02;
 
-    /** Checks the gauge. */
     public Wire {
         Require.within("wire gauge", gauge, 0, 30, "");
     }

@@ -25,7 +25,6 @@ public record Wiring(
         PinPlan pins,
         List<SensorInput> inputs,
         Optional<SafetyChain> safety) {
-    /** Copies the lists. */
     public Wiring {
         Require.given("supply of the wiring", supply);
         loads = List.copyOf(loads);

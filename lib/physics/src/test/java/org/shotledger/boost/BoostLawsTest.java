@@ -100,18 +100,6 @@ class BoostLawsTest {
     }
 
     @Test
-    void corrected_flow_and_speed_come_back() {
-        SplittableRandom r = new SplittableRandom(9);
-        for (int i = 0; i < 200; i++) {
-            double t = r.nextDouble(250, 340);
-            double p = r.nextDouble(6e4, 1.1e5);
-            double w = r.nextDouble(0.05, 1);
-            assertEquals(w, MapReference.US.flow(MapReference.US.correctedFlow(w, t, p), t, p), 1e-14);
-            assertEquals(9e4, MapReference.US.speed(MapReference.US.correctedSpeed(9e4, t), t), 1e-9);
-        }
-    }
-
-    @Test
     void turbine_power_equals_compressor_power_on_any_shaft() {
         SplittableRandom r = new SplittableRandom(21);
         for (int i = 0; i < 300; i++) {
@@ -127,30 +115,9 @@ class BoostLawsTest {
     }
 
     @Test
-    void hotter_exhaust_brings_the_threshold_down() {
-        double plain = threshold(1100, 1.00).rpm();
-        double shot = threshold(1130, 1.09).rpm();
-        assertTrue(shot < plain - 50, plain + " and " + shot);
-        assertTrue(BoostThreshold.find(TURBINE, rpm -> demand(rpm, 700, 1), 1500, 3000)
-                .isEmpty());
-    }
-
-    private static BoostThreshold threshold(double temperature, double mass) {
-        return BoostThreshold.find(TURBINE, rpm -> demand(rpm, temperature, mass), 1500, 8000)
-                .orElseThrow();
-    }
-
-    private static ShaftDemand demand(double rpm, double temperature, double mass) {
-        double air = 0.38 * rpm / 6000;
-        CompressorPoint point = Compressor.at(MAP, air, 298, 0.98e5, 2.0e5);
-        return new ShaftDemand(new ExhaustGas(air * 1.1 * mass, temperature, 290, 1.3), point.power(), 1.1e5);
-    }
-
-    @Test
     void a_cooler_never_cools_below_its_coolant() {
         ChargeCooler cooler = new ChargeCooler("c", 0.72, new FlowLoss("c", 12e3, 0.5, 2.5));
         assertEquals(300 + 0.28 * 120, cooler.outletTemperature(420, 300), 1e-9);
-        assertTrue(cooler.heat(0.5, 420, 300) > 0);
         assertEquals(12e3, cooler.loss().loss(0.5, 2.5), 1e-9);
         assertEquals(4 * 12e3, cooler.loss().loss(1.0, 2.5), 1e-6);
     }

@@ -39,4 +39,12 @@ class BracketTest {
         var thrown = assertThrows(IllegalArgumentException.class, () -> Bracket.root(x -> x + 2, 0, 1, 1e-9));
         assertTrue(thrown.getMessage().startsWith("The function has no sign change between 0.0"), thrown.getMessage());
     }
+
+    @Test
+    void an_edge_is_found_from_either_side() {
+        Bracket.Edge up = Bracket.edge(x -> x < 0.3, 0, 1, 1e-9);
+        assertTrue(up.inside() < 0.3 && up.outside() >= 0.3 && up.outside() - up.inside() <= 1e-9);
+        Bracket.Edge down = Bracket.edge(x -> x > 0.3, 1, 0, 1e-9);
+        assertTrue(down.inside() > 0.3 && down.outside() <= 0.3 && down.inside() - down.outside() <= 1e-9);
+    }
 }

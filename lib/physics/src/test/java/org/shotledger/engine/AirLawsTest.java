@@ -10,14 +10,12 @@ import org.shotledger.curve.Curve;
 
 class AirLawsTest {
     @Test
-    void moisture_and_altitude_take_oxygen_away() {
+    void moisture_and_altitude_make_air_thinner() {
         MoistAir dry = new MoistAir(87e3, 300, 0);
         MoistAir wet = new MoistAir(87e3, 300, 0.9);
-        assertTrue(wet.oxygenFraction() < dry.oxygenFraction());
         assertTrue(wet.density() < dry.density());
         assertTrue(MoistAir.atAltitude(1250, 300, 0.35).density()
                 < MoistAir.atAltitude(200, 300, 0.35).density());
-        assertEquals(0.2314, dry.oxygenFraction(), 1e-12);
         assertEquals(wet.pressure(), wet.dryPressure() + wet.vapourPressure(), 1e-9);
     }
 
@@ -50,14 +48,7 @@ class AirLawsTest {
             double fresh = (end + intake * (full - clearance) - energy) / (cv * gamma * 330);
             double filled = fresh * 287 * 330 / (intake * (full - clearance));
             assertEquals(filled, BackPressure.idealVolumetricEfficiency(exhaust / intake, r, gamma), 1e-12);
-            assertEquals(
-                    residual / (residual + fresh),
-                    BackPressure.residualShare(exhaust, 1150, intake, 330, r, gamma),
-                    1e-12);
         }
-        Engine engine = CylinderTest.ENGINE;
-        assertTrue(engine.breathedVolume(5000, 1.0, 1.4) < 0.98 * engine.breathedVolume(5000));
-        assertEquals(engine.breathedVolume(5000), engine.breathedVolume(5000, 1.1, 1.1), 1e-12);
     }
 
     @Test
@@ -91,10 +82,8 @@ class AirLawsTest {
 
     @Test
     void friction_grows_with_speed_and_pressure() {
-        FrictionModel f = ChenFlynn.TYPICAL;
-        assertTrue(f.meanEffectivePressure(12e6, 20, 7000) > f.meanEffectivePressure(8e6, 20, 7000));
-        assertTrue(f.meanEffectivePressure(8e6, 22, 7700) > f.meanEffectivePressure(8e6, 20, 7000));
-        // Heywood eq. 13.6 at 5000 rpm: 0.97 + 0.75 + 1.25 = 2.97 bar.
-        assertEquals(2.97e5, new WideOpenThrottleFriction(1).meanEffectivePressure(0, 0, 5000), 1);
+        ChenFlynn f = ChenFlynn.TYPICAL;
+        assertTrue(f.meanEffectivePressure(12e6, 20) > f.meanEffectivePressure(8e6, 20));
+        assertTrue(f.meanEffectivePressure(8e6, 22) > f.meanEffectivePressure(8e6, 20));
     }
 }

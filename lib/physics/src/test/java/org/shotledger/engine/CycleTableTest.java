@@ -27,13 +27,9 @@ class CycleTableTest {
     private static final Fuel BLEND = Fuels.ethanolBlend(0.85);
     private static final CycleTable TABLE = CycleTable.of(Fuels.GASOLINE, BLEND, 9.5);
 
-    private static void compare(CycleTable.Point at, double work, double rest) {
+    private static void compare(CycleTable.Point at, double work) {
         FuelAirCycle cycle = FuelAirCycle.of(mixture(at, Fuels.GASOLINE, BLEND), at.temperature(), at.pressure(), 9.5);
         assertEquals(1, TABLE.workPerOxygen(at) / cycle.workPerOxygen(), work, () -> "work at " + at);
-        double ratio = cycle.peakPressure() / at.pressure();
-        assertEquals(1, TABLE.peakPressureRatio(at) / ratio, rest, () -> "peak pressure at " + at);
-        assertEquals(1, TABLE.peakTemperature(at) / cycle.peakTemperature(), rest, () -> "peak temperature at " + at);
-        assertEquals(1, TABLE.endTemperature(at) / cycle.endTemperature(), rest, () -> "end temperature at " + at);
     }
 
     @Test
@@ -48,8 +44,7 @@ class CycleTableTest {
                             r.nextDouble(240, 400),
                             Math.exp(r.nextDouble(Math.log(8e4), Math.log(4e5))),
                             r.nextDouble(0, 0.03)),
-                    0.004,
-                    0.01);
+                    0.004);
         }
     }
 
@@ -65,8 +60,7 @@ class CycleTableTest {
                             r.nextDouble(200, 450),
                             Math.exp(r.nextDouble(Math.log(3e4), Math.log(7e5))),
                             r.nextDouble(0, 0.05)),
-                    0.01,
-                    0.02);
+                    0.01);
         }
     }
 

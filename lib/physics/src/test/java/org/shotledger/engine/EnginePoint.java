@@ -83,9 +83,12 @@ record EnginePoint(Charge charge, TrappedCharge trapped, CycleInput base, double
                 .work(
                         table.power(charge.mixture(), trapped.temperature(), PLENUM),
                         table.airPower(charge.mixture(), trapped.temperature(), PLENUM));
-        double indicated = factor.value() * trapped.heatLeft() * ideal * cylinder.workRatio(base, burning);
-        double friction =
-                ChenFlynn.TYPICAL.meanEffectivePressure(cycle.peakPressure(), engine.meanPistonSpeed(s.rpm), s.rpm);
+        double indicated = factor.value()
+                * trapped.heatLeft()
+                * ideal
+                * (cylinder.run(base.withBurning(burning)).work()
+                        / cylinder.run(base).work());
+        double friction = ChenFlynn.TYPICAL.meanEffectivePressure(cycle.peakPressure(), engine.meanPistonSpeed(s.rpm));
         double brake = indicated - (friction + EXHAUST - PLENUM) * engine.displacementRate(s.rpm);
         return new EnginePoint(charge, trapped, base, indicated, brake, cycle);
     }

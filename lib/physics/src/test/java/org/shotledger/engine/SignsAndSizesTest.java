@@ -124,10 +124,12 @@ class SignsAndSizesTest {
         Cylinder cylinder = Cylinder.of(ENGINE);
         double[] cost = new double[2];
         for (int i = 0; i < 2; i++) {
-            BurnPhasing phasing =
-                    BurnPhasing.USUAL.centredAt(i == 0 ? BurnPhasing.USUAL.early() : BurnPhasing.USUAL.late());
+            double centre = i == 0 ? BurnPhasing.USUAL.early() : BurnPhasing.USUAL.late();
+            BurnPhasing phasing = new BurnPhasing(centre, centre, centre, BurnPhasing.USUAL.duration());
             CycleInput own = base.withBurning(phasing.burning(0, 1));
-            cost[i] = 1 - cylinder.workRatio(own, phasing.burning(6, 1));
+            cost[i] = 1
+                    - cylinder.run(own.withBurning(phasing.burning(6, 1))).work()
+                            / cylinder.run(own).work();
         }
         assertTrue(cost[0] > 0.01 && cost[0] < cost[1] && cost[1] < 0.07, cost[0] + " " + cost[1]);
     }
@@ -202,22 +204,5 @@ class SignsAndSizesTest {
     private static double consumption(Fuel fuel) {
         EnginePoint p = burning(fuel);
         return p.charge().mixture().mainFlow() / p.brake();
-    }
-
-    @Test
-    void a_factor_is_found_again() {
-        EnginePoint p = at(0.8, 0);
-        double ideal = p.indicated() / FACTOR.value();
-        assertEquals(
-                FACTOR.value(), EngineFactor.calibrate(p.indicated(), ideal).value(), 1e-12);
-        EnginePoint shot = at(Setting.of(PETROL, 6000, 0.8, 0.05).sharing(0.9));
-        double whole = at(Setting.of(PETROL, 6000, 0.8, 0.05).sharing(1)).indicated()
-                / FACTOR.value()
-                / shot.trapped().heatLeft();
-        double air = TABLE.airPower(shot.charge().mixture(), shot.trapped().temperature(), EnginePoint.PLENUM);
-        NitrousFactor found = NitrousFactor.calibrate(
-                shot.indicated(), FACTOR.value() * shot.trapped().heatLeft(), whole, air, 0.03);
-        assertEquals(0.9, found.value(), 1e-9);
-        assertEquals(0.87, found.low(), 1e-9);
     }
 }

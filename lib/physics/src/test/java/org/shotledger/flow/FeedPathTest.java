@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.shotledger.curve.Bracket;
 import org.shotledger.fluid.FluidState;
 import org.shotledger.fluid.NitrousOxide;
 
@@ -63,7 +64,7 @@ class FeedPathTest {
         for (double[] row : rows) {
             LocalLoss loss = new LocalLoss("loss", 0.005, 2);
             double area = Math.PI / 4 * 0.005 * 0.005;
-            double flow = Roots.find(
+            double flow = Bracket.root(
                     m -> BOTTLE.pressure() - loss.outletPressure(BOTTLE, m) - row[0],
                     0.01 * area * 1e4,
                     area * 2.5e4,

@@ -16,7 +16,7 @@ class FlowFactorTest {
     // every figure of the example in the class's documentation, worked by hand there
     @Test
     void handExampleComesOut() {
-        FlowTest test = FlowTest.ofNitrous(10.2, 9.9, 0.005, 10, 0.2);
+        FlowTest test = new FlowTest(10.2 - 9.9, Math.sqrt(2) * 0.005, 10, 0.2);
         assertEquals(0.310, UNTESTED.deviation(), 5e-4);
         assertEquals(0.0309, test.deviation(), 5e-5);
         FlowFactor after = UNTESTED.after(test, factor -> 0.036 * factor, 0);

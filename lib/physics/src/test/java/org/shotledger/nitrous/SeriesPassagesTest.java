@@ -112,7 +112,7 @@ class SeriesPassagesTest {
         double bore = FUEL.boreFor(0.02, 785, passages, AT, REGULATOR);
         assertEquals(0.02, fuel(bore, 0.9e-3), 1e-8);
         assertTrue(
-                bore > FUEL.boreFor(0.02, 785, FuelCircuit.Jets.free(6, 0), AT, REGULATOR),
+                bore > FUEL.boreFor(0.02, 785, new FuelCircuit.Jets(6, 0, Double.POSITIVE_INFINITY), AT, REGULATOR),
                 "a larger jet than without the passage");
         String message = assertThrows(
                         IllegalArgumentException.class,

@@ -35,7 +35,8 @@ class SharedRailTest {
         Curve flow = Curve.of("pump flow", new double[] {0, SHUT_OFF}, new double[] {free, 0});
         Curve current = Curve.of("pump current", new double[] {0, SHUT_OFF}, new double[] {5, 12});
         Pump pump = new Pump("pump", List.of(new Pump.Line(8, flow, current), new Pump.Line(16, flow, current)));
-        return new SharedRail(PumpGroup.of(pump, 0), REGULATED, DENSITY, 13.5);
+        return new SharedRail(
+                new PumpGroup("one", List.of(pump), PumpGroup.Arrangement.PARALLEL, 0), REGULATED, DENSITY, 13.5);
     }
 
     private static FuelFlow offered(double flow) {
@@ -68,7 +69,7 @@ class SharedRailTest {
         double share = root / Math.sqrt(REGULATED - PLENUM);
         assertTrue(share < 0.95, "share " + share);
         assertEquals(share * shot, settled.massFlow(), 1e-9 * shot);
-        assertEquals(share, rail(FREE).share(settled.railPressure(), PLENUM), 1e-9);
+        assertEquals(share, SharedRail.share(settled.railPressure(), REGULATED, PLENUM), 1e-9);
         // the drop over the solenoid goes with the square of the flow
         assertEquals(share * share * 0.3e5, settled.railPressure() - settled.jetPressure(), 1e-3);
     }
@@ -84,7 +85,7 @@ class SharedRailTest {
             FuelFlow again = rail.settled(injectors, once, AT);
             assertEquals(once.railPressure(), again.railPressure(), 1e-3);
             assertEquals(once.massFlow(), again.massFlow(), 1e-9);
-            double drawn = injectors * rail.share(once.railPressure(), PLENUM) + once.massFlow();
+            double drawn = injectors * SharedRail.share(once.railPressure(), REGULATED, PLENUM) + once.massFlow();
             assertTrue(drawn <= rail.capacity(once.railPressure(), AMBIENT) * (1 + 1e-9), "more than the pumps give");
             FuelFlow weaker = rail(0.8
                             * rail.pumps().pumps().get(0).lines().get(0).flow().at(0))
@@ -95,11 +96,10 @@ class SharedRailTest {
 
     @Test
     void a_regulator_that_holds_less_takes_from_both() {
-        SharedRail rail = rail(FREE);
         FuelFlow low = offered(0.01).at(PLENUM + 0.25 * (REGULATED - PLENUM), PLENUM);
         assertEquals(0.005, low.massFlow(), 1e-12);
-        assertEquals(0.5, rail.share(low.railPressure(), PLENUM), 1e-12);
-        assertEquals(0, rail.share(PLENUM - 1, PLENUM));
+        assertEquals(0.5, SharedRail.share(low.railPressure(), REGULATED, PLENUM), 1e-12);
+        assertEquals(0, SharedRail.share(PLENUM - 1, REGULATED, PLENUM));
         assertEquals(0, offered(0.01).at(PLENUM - 1, PLENUM).massFlow());
     }
 }

@@ -32,7 +32,6 @@ public record BasePull(
      */
     public record Point(double rpm, double gaugePressure, double wheelPower) {}
 
-    /** Copies the list. */
     public BasePull {
         points = List.copyOf(points);
     }

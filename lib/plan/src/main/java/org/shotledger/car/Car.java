@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.shotledger.drive.Driveline;
+import org.shotledger.engine.ChenFlynn;
 import org.shotledger.engine.Engine;
-import org.shotledger.engine.FrictionModel;
 import org.shotledger.limits.Provenance;
 import org.shotledger.nitrous.WetKit;
 import org.shotledger.wiring.Wiring;
@@ -37,7 +37,7 @@ public record Car(
         String name,
         boolean invented,
         Engine engine,
-        FrictionModel friction,
+        ChenFlynn friction,
         FuelStreams fuels,
         BasePull basePull,
         Injection injection,
@@ -53,7 +53,6 @@ public record Car(
         EngineModel model,
         Map<String, Origin> origins) {
 
-    /** Copies the map. */
     public Car {
         origins = Collections.unmodifiableMap(new LinkedHashMap<>(origins));
     }

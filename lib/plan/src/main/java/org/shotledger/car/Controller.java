@@ -37,7 +37,6 @@ public record Controller(
     /** Middle of a usual digital input, V: common practice, no source. */
     private static final double THRESHOLD = 2.5;
 
-    /** Checks the counts against each other. */
     public Controller {
         pins = List.copyOf(pins);
         expanders = List.copyOf(expanders);

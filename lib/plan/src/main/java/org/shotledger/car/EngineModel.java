@@ -3,11 +3,11 @@ package org.shotledger.car;
 import java.util.Optional;
 import org.shotledger.curve.Curve;
 import org.shotledger.engine.BurnPhasing;
+import org.shotledger.engine.ChenFlynn;
 import org.shotledger.engine.Cylinder;
 import org.shotledger.engine.Engine;
 import org.shotledger.engine.EngineFactor;
 import org.shotledger.engine.ExhaustProbe;
-import org.shotledger.engine.FrictionModel;
 import org.shotledger.engine.KnockModel;
 import org.shotledger.engine.NitrousFactor;
 
@@ -28,7 +28,7 @@ import org.shotledger.engine.NitrousFactor;
 public record EngineModel(
         EngineFactor factor,
         NitrousFactor nitrous,
-        FrictionModel friction,
+        ChenFlynn friction,
         Cylinder cylinder,
         BurnPhasing phasing,
         ExhaustProbe probe,
@@ -49,7 +49,7 @@ public record EngineModel(
      * @param friction its friction
      * @return the models at usual values
      */
-    public static EngineModel uncalibrated(Engine engine, FrictionModel friction) {
+    public static EngineModel uncalibrated(Engine engine, ChenFlynn friction) {
         return new EngineModel(
                 new EngineFactor(USUAL_FACTOR),
                 NitrousFactor.NOT_MEASURED,

@@ -21,7 +21,6 @@ public record Vehicle(
         String tyres,
         double rollingResistance,
         Chassis chassis) {
-    /** Copies the gears. */
     public Vehicle {
         gears = List.copyOf(gears);
     }

@@ -22,9 +22,9 @@ import org.shotledger.setup.Setup;
  * @param boostAboveAt engine speed at which it is, rev/min
  */
 public record ControllerTables(Plan plan, List<Row> rows, double boostAbove, double boostAboveAt) {
+    /** Distance of the speeds at which a table is looked at between its cells, rpm: our choice. */
     private static final double LOOK = 25;
 
-    /** Copies the list. */
     public ControllerTables {
         rows = List.copyOf(rows);
     }

@@ -36,7 +36,6 @@ public record JobList(List<JobItem> items, String currency, double hour, double 
     /** Length of the feed from battery to fuses that is bought where none is measured, m: our choice. */
     public static final double FEED_LENGTH = 4;
 
-    /** Copies the list. */
     public JobList {
         items = List.copyOf(items);
     }

@@ -36,6 +36,7 @@ public record SensorChecks(
     /** A thermostat's opening and its band, K: common practice, no source. */
     private static final double COOLANT = 363.15;
 
+    /** How far a cold engine may stand from the air around it after a night, K: our choice. */
     private static final double COOLANT_BAND = 12;
     /** Share of a range below which no reading differs: the last digit of a display. */
     private static final double DIGIT = 1e-3;
@@ -44,7 +45,6 @@ public record SensorChecks(
     /** Wandering of an idle speed, rev/min: common practice, no source. */
     private static final double IDLE_BAND = 150;
 
-    /** Copies the lists. */
     public SensorChecks {
         inputs = List.copyOf(inputs);
         values = List.copyOf(values);

@@ -13,7 +13,6 @@ import org.shotledger.units.QuantityKind;
  * @param caution its safety note
  */
 public record StartLine(Stage stage, String action, List<Expected> expected, String stop, String caution) {
-    /** Copies the list. */
     public StartLine {
         expected = List.copyOf(expected);
     }

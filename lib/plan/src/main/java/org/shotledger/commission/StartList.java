@@ -42,13 +42,13 @@ public record StartList(List<StartLine> lines) {
     /** Loss of pressure in a closed line that a valve seat may show, Pa in {@link #LEAK_TIME}: common practice, no source. */
     private static final double LEAK = 2e5;
 
+    /** How long a closed line is watched, s: common practice, no source. */
     private static final double LEAK_TIME = 600;
     /** Time of a flow test of the fuel, s: common practice, no source. */
     private static final double TEST_TIME = 10;
     /** How near a flow test must come, share: common practice, no source. */
     private static final double TEST_BAND = 0.05;
 
-    /** Copies the list. */
     public StartList {
         lines = List.copyOf(lines);
     }

@@ -2,6 +2,7 @@ package org.shotledger.delivery;
 
 import org.shotledger.car.Vehicle;
 import org.shotledger.drive.Driveline;
+import org.shotledger.units.UnitFactors;
 
 /**
  * The car in one gear as a point mass: {@code m dv/dt = F - rho/2 CdA v^2 - c m g}. The spin-up of wheels and engine is left
@@ -14,7 +15,7 @@ import org.shotledger.drive.Driveline;
  * @param airDensity density of the air, kg/m3
  */
 record GearMotion(Vehicle car, int gear, Driveline driveline, double tyreRadius, double airDensity) {
-    private static final double GRAVITY = 9.80665;
+    /** s: our choice, a tenth of what a ramp's cell lasts. */
     private static final double TIME_STEP = 0.01;
 
     /** The engine speed after a time at one torque of the crankshaft, rev/min; it does not fall. */
@@ -25,7 +26,7 @@ record GearMotion(Vehicle car, int gear, Driveline driveline, double tyreRadius,
         double speed = rpm * perRpm;
         for (double t = 0; t < seconds; t += TIME_STEP) {
             double drag = airDensity / 2 * car.dragArea() * speed * speed;
-            double roll = car.rollingResistance() * car.mass() * GRAVITY;
+            double roll = car.rollingResistance() * car.mass() * UnitFactors.GRAVITY;
             speed += Math.max(force - drag - roll, 0) / car.mass() * TIME_STEP;
         }
         return speed / perRpm;

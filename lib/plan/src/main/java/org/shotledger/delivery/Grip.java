@@ -4,6 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.shotledger.car.Vehicle;
 import org.shotledger.drive.Driveline;
+import org.shotledger.units.UnitFactors;
 
 /**
  * What the driven axle can put on the ground.
@@ -26,14 +27,11 @@ public record Grip(double mass, double friction, double drivenShare, double heig
     /** Height over wheelbase of a saloon: common practice, no source. */
     public static final double USUAL_HEIGHT = 0.20;
 
-    private static final double GRAVITY = 9.80665;
-    private static final double INCH = 0.0254;
     /** A loaded tyre rolls on less than its printed radius: common practice, no source. */
     private static final double LOADED = 0.97;
 
     private static final Pattern TYRE = Pattern.compile("(\\d{3})/(\\d{2}) ?Z?R ?(\\d{2}).*");
 
-    /** Checks the ranges. */
     public Grip {
         require(mass > 100 && mass < 10_000, "mass", mass, "100 to 10000 kg");
         require(friction >= 0.1 && friction <= 3, "friction", friction, "0.1 to 3");
@@ -77,7 +75,7 @@ public record Grip(double mass, double friction, double drivenShare, double heig
                     + "\"; write width/height and rim as on the tyre, for example 275/35R18.");
         }
         double wall = Integer.parseInt(m.group(1)) / 1000.0 * Integer.parseInt(m.group(2)) / 100.0;
-        return LOADED * (Integer.parseInt(m.group(3)) * INCH / 2 + wall);
+        return LOADED * (Integer.parseInt(m.group(3)) * UnitFactors.INCH / 2 + wall);
     }
 
     /**
@@ -86,7 +84,7 @@ public record Grip(double mass, double friction, double drivenShare, double heig
      * @return force, N
      */
     public double force() {
-        return friction * mass * GRAVITY * drivenShare / (1 - friction * heightOverWheelbase);
+        return friction * mass * UnitFactors.GRAVITY * drivenShare / (1 - friction * heightOverWheelbase);
     }
 
     /**

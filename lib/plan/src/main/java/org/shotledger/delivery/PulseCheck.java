@@ -41,9 +41,9 @@ public record PulseCheck(
     /** Spread of a solenoid's delays with voltage, temperature and wear, s: common practice, no source. */
     public static final double USUAL_SPREAD = 0.001;
 
+    /** Shares of the shot that are tried: whole per cents. */
     private static final int STEPS = 100;
 
-    /** Copies the list. */
     public PulseCheck {
         points = List.copyOf(points);
     }

@@ -37,7 +37,6 @@ public record Ramp(Axis axis, int gear, double frequency, List<RampStep> steps) 
         }
     }
 
-    /** Copies the list. */
     public Ramp {
         steps = List.copyOf(steps);
     }

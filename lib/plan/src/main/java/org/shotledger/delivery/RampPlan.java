@@ -3,6 +3,7 @@ package org.shotledger.delivery;
 import java.util.ArrayList;
 import java.util.List;
 import org.shotledger.car.Vehicle;
+import org.shotledger.curve.Bracket;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
@@ -17,7 +18,9 @@ import org.shotledger.units.Require;
  * <p>Each step takes the smallest share that its whole width allows, so the limit is kept inside the step too.
  */
 public final class RampPlan {
-    private static final int HALVINGS = 14;
+    /** Share of the shot to which a ramp is found, far finer than a controller sets it: 2 to the power of -14. */
+    private static final double CLOSE = 0x1p-14;
+    /** A ramp that takes longer is no ramp any more, s: our choice. */
     private static final double LONGEST = 30;
 
     private final Outcome outcome;
@@ -181,17 +184,7 @@ public final class RampPlan {
         if (full(rpm) <= allowed) {
             return 1;
         }
-        double low = 0;
-        double high = 1;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (torque(rpm, middle) <= allowed) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return Bracket.edge(share -> torque(rpm, share) <= allowed, 0, 1, CLOSE).inside();
     }
 
     private double full(double rpm) {

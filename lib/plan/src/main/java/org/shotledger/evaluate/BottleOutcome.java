@@ -11,7 +11,6 @@ import org.shotledger.limits.Limit;
  * @param end the liquid at the end of the last pass
  */
 public record BottleOutcome(List<Limit> limits, FluidState end) {
-    /** Copies the list. */
     public BottleOutcome {
         limits = List.copyOf(limits);
     }

@@ -26,7 +26,9 @@ import org.shotledger.units.UnitSystem;
  * probe reads, how near to knock the pull was, and the back pressure at which the breathing table holds.
  */
 public final class Calibration {
+    /** Bounds of the engine's factor, as {@code EngineFactor} allows them. */
     private static final double LEAST = 0.4;
+
     private static final double MOST = 1.0;
     /** Any state does: the nitrous is closed on a base pull. */
     private static final double BOTTLE = 290;
@@ -35,6 +37,7 @@ public final class Calibration {
     /** Engine speeds at which the pull's knock index is worked out, from this share of the highest. */
     private static final int KNOCK_SPEEDS = 8;
 
+    /** Share of the highest speed below which no full-load pull is made: our choice. */
     private static final double LOWEST_SHARE = 0.3;
 
     private Calibration() {}
@@ -109,7 +112,7 @@ public final class Calibration {
     /** The pull over all engine speeds: where the turbocharger did not give its boost yet, with what it gave. */
     private static Curve knock(Car car, Setup setup) {
         Curve breathing = car.engine().volumetricEfficiency();
-        double high = Math.min(breathing.high(), car.engine().redLineRpm());
+        double high = car.engine().highestRpm();
         double low = Math.min(Math.max(breathing.low(), LOWEST_SHARE * high), high);
         HeldBoost held =
                 new HeldBoost(pullModel(car, setup), car.basePull().air().pressure());

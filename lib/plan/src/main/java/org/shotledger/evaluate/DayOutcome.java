@@ -40,13 +40,13 @@ public record DayOutcome(List<Run> runs, List<Filled> refills, List<ScaleRow> sc
     /** Refills after which the count ends: our choice. */
     private static final int MOST_REFILLS = 20;
 
+    /** A heater that takes longer is too weak for the day, s: our choice. */
     private static final double LONGEST_HEATING = 6 * 3600;
     /** Warmer there is no vapour pressure that a switch could be set to, K. */
     private static final double WARMEST = NitrousOxide.CRITICAL_TEMPERATURE - 0.1;
     /** Rows of the scale table at most: what one sheet of paper holds. */
     private static final int MOST_ROWS = 40;
 
-    /** Copies the lists. */
     public DayOutcome {
         runs = List.copyOf(runs);
         refills = List.copyOf(refills);

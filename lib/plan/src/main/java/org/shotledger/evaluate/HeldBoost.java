@@ -7,6 +7,7 @@ import java.util.Optional;
  * ambient pressure has no answer there is no point.
  */
 final class HeldBoost {
+    /** Pa: our choice, a fourteenth of a psi, finer than any boost control. */
     private static final double CLOSE = 500;
 
     private final PointModel model;

@@ -33,7 +33,6 @@ public record Outcome(
         Optional<PassOutcome> pass,
         Limits limits) {
 
-    /** Copies the lists. */
     public Outcome {
         off = List.copyOf(off);
         armed = List.copyOf(armed);

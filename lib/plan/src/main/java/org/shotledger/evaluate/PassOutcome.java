@@ -1,6 +1,7 @@
 package org.shotledger.evaluate;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.shotledger.bottle.PassEnd;
 
 /**
@@ -17,9 +18,29 @@ import org.shotledger.bottle.PassEnd;
 public record PassOutcome(
         int number, List<Moment> moments, double seconds, double massUsed, PassEnd end, int wholePasses, double given) {
 
-    /** Copies the list. */
     public PassOutcome {
         moments = List.copyOf(moments);
+    }
+
+    /**
+     * A figure at a time, on the straight line between two moments.
+     *
+     * @param pass moments in time order
+     * @param seconds since opening, s
+     * @param figure which
+     * @return the figure; NaN before the first and after the last moment
+     */
+    public static double at(List<Moment> pass, double seconds, ToDoubleFunction<Moment> figure) {
+        for (int i = 1; i < pass.size(); i++) {
+            Moment a = pass.get(i - 1);
+            Moment b = pass.get(i);
+            if (seconds >= a.time && seconds <= b.time) {
+                double share = (seconds - a.time) / (b.time - a.time);
+                double from = figure.applyAsDouble(a);
+                return from + share * (figure.applyAsDouble(b) - from);
+            }
+        }
+        return Double.NaN;
     }
 
     /**

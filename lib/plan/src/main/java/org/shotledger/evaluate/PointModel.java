@@ -47,8 +47,11 @@ public final class PointModel {
     /** Gas constant and heat-capacity ratio of rich exhaust gas near 1100 K (Heywood figs 4.13 to 4.18, from memory). */
     private static final double EXHAUST_GAS_CONSTANT = 290;
 
+    /** Ratio of heat capacities of rich exhaust at turbine temperatures: common practice in turbine matching, no source. */
     private static final double EXHAUST_GAMMA = 1.30;
+    /** Relative step of the air flow at which a point is settled. */
     private static final double FLOW_TOLERANCE = 1e-8;
+
     private static final int MOST_ROUNDS = 60;
     /** A pascal of the rail is a millionth of its drop and so half that of its flow. */
     private static final double RAIL_TOLERANCE = 1;
@@ -216,7 +219,7 @@ public final class PointModel {
         ShaftBalance shaft = shaft(breath, exhaust);
         double peak = burned.cycle().peakPressure() * factor(Factor.PEAK_PRESSURE);
         double friction =
-                model.friction().meanEffectivePressure(peak, car.engine().meanPistonSpeed(rpm), rpm);
+                model.friction().meanEffectivePressure(peak, car.engine().meanPistonSpeed(rpm));
         double rate = car.engine().displacementRate(rpm);
         Power power = new Power(
                 burned.indicated() * factor(Factor.ENGINE_WORK),
@@ -401,7 +404,7 @@ public final class PointModel {
         FuelFlow extra = offered;
         Optional<Breath> last = near;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            double share = rail.share(extra.railPressure(), plenum);
+            double share = SharedRail.share(extra.railPressure(), rail.regulated(), plenum);
             Breath breath = breathe(rpm, plenum, feed, extra, share, backPressure, last);
             if (offered.massFlow() == 0) {
                 return breath;

@@ -46,7 +46,7 @@ public final class Speeds {
     public static double[] withNitrous(Car car, ActivationWindow window) {
         double low =
                 Math.max(window.rpmLow(), car.engine().volumetricEfficiency().low());
-        double high = Math.min(window.rpmHigh(), highest(car));
+        double high = Math.min(window.rpmHigh(), car.engine().highestRpm());
         return low <= high ? over(low, high) : new double[0];
     }
 
@@ -59,18 +59,16 @@ public final class Speeds {
      */
     public static double[] all(Car car, ActivationWindow window) {
         double low = Math.max(
-                car.engine().volumetricEfficiency().low(), Math.min(SHOWN_FROM * window.rpmLow(), 0.5 * highest(car)));
+                car.engine().volumetricEfficiency().low(),
+                Math.min(SHOWN_FROM * window.rpmLow(), 0.5 * car.engine().highestRpm()));
         TreeSet<Double> speeds = new TreeSet<>();
-        for (double rpm : over(Math.ceil(low / WIDE_STEP) * WIDE_STEP, highest(car), WIDE_STEP)) {
+        for (double rpm :
+                over(Math.ceil(low / WIDE_STEP) * WIDE_STEP, car.engine().highestRpm(), WIDE_STEP)) {
             speeds.add(rpm);
         }
         for (double rpm : withNitrous(car, window)) {
             speeds.add(rpm);
         }
         return speeds.stream().mapToDouble(Double::doubleValue).toArray();
-    }
-
-    private static double highest(Car car) {
-        return Math.min(car.engine().volumetricEfficiency().high(), car.engine().redLineRpm());
     }
 }

@@ -33,7 +33,6 @@ import org.shotledger.units.UnitName;
  */
 public record Catalogue(String file, String origin, List<Part> parts) {
 
-    /** Copies the list. */
     public Catalogue {
         parts = List.copyOf(parts);
     }
@@ -47,7 +46,6 @@ public record Catalogue(String file, String origin, List<Part> parts) {
      */
     public record Part(String name, Map<String, String> words, Map<String, Amount> figures) {
 
-        /** Copies the maps. */
         public Part {
             words = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(words));
             figures = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(figures));

@@ -30,7 +30,6 @@ public final class Check {
      */
     public record Result(List<Problem> problems, List<Problem> notices, List<Problem> unusual) {
 
-        /** Copies the lists. */
         public Result {
             problems = List.copyOf(problems);
             notices = List.copyOf(notices);

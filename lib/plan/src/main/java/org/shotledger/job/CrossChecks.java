@@ -19,14 +19,13 @@ import org.shotledger.nitrous.NozzlePosition;
 import org.shotledger.supply.Pump;
 import org.shotledger.supply.PumpGroup;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitFactors;
 import org.shotledger.units.UnitSystem;
 
 /** Figures of one sheet held against each other. Every bound here is common practice, no source: what cars of all sizes lie within. */
 final class CrossChecks {
     /** Bore, m, of a plain hole that passes as much water as a valve of Kv 1 m3/h, by the definition of Kv and a coefficient of 0.65. */
     private static final double HOLE_OF_KV = 6.2e-3;
-
-    private static final double HP = 745.69987158227022;
 
     private final Job job;
     private final Car car;
@@ -74,13 +73,13 @@ final class CrossChecks {
         within(
                 "conditions." + pullPlace() + ".temperature",
                 "air of the base pull in degC",
-                car.basePull().air().temperature() - 273.15,
+                car.basePull().air().temperature() - UnitFactors.ICE_POINT,
                 3,
                 42);
         within(
                 pullPath(),
                 "wheel power of the base pull for each litre in hp",
-                pull.wheelPower() / HP / (e.displacement() * 1e3),
+                pull.wheelPower() / UnitFactors.HORSEPOWER / (e.displacement() * 1e3),
                 25,
                 420);
         within(
@@ -406,7 +405,7 @@ final class CrossChecks {
         }
         double shot = Math.max(0.2 * pull.wheelPower(), job.target().wheelPower() - pull.wheelPower());
         // the trade's 0.8 lb in 10 s for each 100 hp, and a fifth of that in fuel
-        double fuel = shot / HP / 100 * 0.0363 / 5 / 770;
+        double fuel = shot * FirstSheet.NITROUS_PER_POWER / 5 / 770;
         kit.fuel().cell().ifPresent(cell -> {
             flowAgainst(
                     "nitrous-system.fuel.pumps.curve",
@@ -421,9 +420,7 @@ final class CrossChecks {
             within("nitrous-system.fuel.cell-volume", "fuel cell over what the passes may need", passes, 0.7, 60);
         });
         double gas = shot
-                / HP
-                / 100
-                * 0.0363
+                * FirstSheet.NITROUS_PER_POWER
                 * job.target().passSeconds()
                 * job.target().passes();
         within(
@@ -489,7 +486,7 @@ final class CrossChecks {
         within(
                 "vehicle.mass",
                 "power asked for over mass in hp for each tonne",
-                job.target().wheelPower() / HP / (v.mass() / 1000),
+                job.target().wheelPower() / UnitFactors.HORSEPOWER / (v.mass() / 1000),
                 70,
                 1400);
         List<Double> gears = v.gears();

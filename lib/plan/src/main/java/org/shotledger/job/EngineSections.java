@@ -18,7 +18,6 @@ import org.shotledger.car.FuelStreams;
 import org.shotledger.curve.Curve;
 import org.shotledger.engine.ChenFlynn;
 import org.shotledger.engine.Engine;
-import org.shotledger.engine.FrictionModel;
 import org.shotledger.engine.Intake;
 import org.shotledger.engine.NitrousFactor;
 import org.shotledger.fuel.Fuel;
@@ -29,6 +28,7 @@ import org.shotledger.units.Excerpt;
 
 /** Reads engine and fuels. */
 final class EngineSections {
+    /** Half-width of the share of nitrous work where a sheet states the share alone: our choice. */
     private static final double PULL_BAND = 0.05;
 
     private EngineSections() {}
@@ -65,7 +65,7 @@ final class EngineSections {
         return new NitrousFactor(share, Math.max(0.5, share - band), Math.min(1.1, share + band));
     }
 
-    static FrictionModel friction(Section engine) {
+    static ChenFlynn friction(Section engine) {
         Optional<Section> given = engine.sectionIf("friction");
         if (given.isEmpty()) {
             return ChenFlynn.TYPICAL;

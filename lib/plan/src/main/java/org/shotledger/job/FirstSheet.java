@@ -16,13 +16,13 @@ import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.files.AtomicFile;
 import org.shotledger.sheet.Problem;
 import org.shotledger.sheet.SheetException;
+import org.shotledger.units.UnitFactors;
 
 /**
  * A whole job sheet from the few figures a shop knows. What is not known is estimated by relations that stand beside each figure,
  * marked as estimated, with a wide band and with how to measure it: habits of the trade, not physics, good enough to begin with.
  */
 final class FirstSheet {
-    private static final double HP = 745.69987158227022;
     /** Air that an engine takes for each watt at the crankshaft, kg/J: a kilogram a second for a megawatt. */
     private static final double AIR_PER_POWER = 1e-6;
     /** Flow of air through a hole at the speed of sound from standard conditions, kg/(s m2): NACA 1135. */
@@ -34,13 +34,12 @@ final class FirstSheet {
     /** Flow of the generic pumps at 3 bar and 13.5 V, m3/s. */
     private static final double GENERIC_PUMP = 284.1e-3 / 3600;
     /** The trade's 0.8 lb of nitrous oxide in 10 s for 100 hp, kg/J. */
-    private static final double NITROUS_PER_POWER = 0.0363 / (100 * HP);
+    static final double NITROUS_PER_POWER = 0.0363 / (100 * UnitFactors.HORSEPOWER);
     /** Flow of nitrous oxide through a jet's area from a bottle at 30 degC, kg/(s m2): by the program's own jet law. */
     private static final double JET_FLUX = 11_500;
     /** Share of the exhaust that passes by the turbine on the pull. */
     private static final double WASTEGATE = 1.0 / 7;
 
-    private static final double SEA_LEVEL = 101_325;
     /** How far from the first guess a turbine area is looked for, and in which steps. */
     private static final double WIDEST = 4;
 
@@ -144,7 +143,7 @@ final class FirstSheet {
             return f.compressorFlow();
         }
         return Double.isNaN(f.inducer())
-                ? 1.2 * air * SEA_LEVEL / homePressure()
+                ? 1.2 * air * UnitFactors.ATMOSPHERE / homePressure()
                 : INLET_SHARE * CHOKED_AIR * Math.PI / 4 * f.inducer() * f.inducer();
     }
 
@@ -269,7 +268,7 @@ final class FirstSheet {
     private void asked(SheetPen pen) {
         pen.section("conditions.event")
                 .told("altitude", f.altitude(), "m")
-                .told("temperature", f.temperature() - 273.15, "degC")
+                .told("temperature", f.temperature() - UnitFactors.ICE_POINT, "degC")
                 .guess("humidity", "40 %", "a usual summer day");
         pen.section("conditions.home")
                 .guess("altitude", SheetPen.figure(f.altitude(), "m"), "as at the event")
@@ -277,7 +276,7 @@ final class FirstSheet {
                 .guess("humidity", "50 %", "a usual dynamometer cell");
         pen.section("target")
                 .plain("conditions", "event")
-                .told("wheel-power", f.target() / HP, "hp")
+                .told("wheel-power", f.target() / UnitFactors.HORSEPOWER, "hp")
                 .told("rpm-low", f.rpmLow(), "rpm")
                 .told("rpm-high", f.rpmHigh(), "rpm")
                 .plain("passes", String.valueOf(f.passes()))
@@ -336,7 +335,7 @@ final class FirstSheet {
         } else {
             pen.told("rpm", best.rpm(), "rpm")
                     .told("boost", best.boost() / 1e5, "bar gauge")
-                    .told("wheel-power", best.wheelPower() / HP, "hp");
+                    .told("wheel-power", best.wheelPower() / UnitFactors.HORSEPOWER, "hp");
         }
         if (!f.correction().equals("none")) {
             pen.plain("correction", f.correction());
@@ -483,7 +482,7 @@ final class FirstSheet {
     private void bottle(SheetPen pen) {
         double litres = f.charge() / 0.54;
         pen.section("bottle")
-                .told("charge", f.charge() / 0.45359237, "lb")
+                .told("charge", f.charge() / UnitFactors.POUND, "lb")
                 .guess(
                         "water-capacity",
                         litres,

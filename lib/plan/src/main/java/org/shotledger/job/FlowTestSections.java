@@ -25,6 +25,7 @@ import org.shotledger.nitrous.TestBottle;
 import org.shotledger.nitrous.TestInstruments;
 import org.shotledger.nitrous.WetKit;
 import org.shotledger.sheet.Section;
+import org.shotledger.units.UnitFactors;
 import org.shotledger.units.UnitSystem;
 
 /**
@@ -166,7 +167,7 @@ final class FlowTestSections {
 
     /** Density of water, 0 to 40 degC, kg/m3. Source: Tanaka et al., Metrologia 38 (2001) 301-309, from memory. */
     private static double water(double temperature) {
-        double t = temperature - 273.15;
+        double t = temperature - UnitFactors.ICE_POINT;
         double from = t - 3.983035;
         return 999.974950 * (1 - from * from * (t + 301.797) / (522528.9 * (t + 69.34881)));
     }

@@ -38,7 +38,6 @@ public record Job(
         Workshop workshop,
         JobSource source) {
 
-    /** Copies list and map. */
     public Job {
         cases = List.copyOf(cases);
         places = Map.copyOf(places);

@@ -21,8 +21,8 @@ import org.shotledger.car.Origin;
 import org.shotledger.car.Turbo;
 import org.shotledger.car.Vehicle;
 import org.shotledger.drive.Driveline;
+import org.shotledger.engine.ChenFlynn;
 import org.shotledger.engine.Engine;
-import org.shotledger.engine.FrictionModel;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.engine.NitrousFactor;
 import org.shotledger.evaluate.Calibration;
@@ -186,7 +186,7 @@ final class JobReader {
         private String name;
         private boolean invented;
         private Engine engine;
-        private FrictionModel friction;
+        private ChenFlynn friction;
         private NitrousFactor nitrousWork;
         private FuelStreams fuels;
         private BasePull basePull;

@@ -26,7 +26,6 @@ import org.shotledger.sheet.YamlSheet;
  */
 public record JobSource(String file, Path folder, String text, Map<String, Path> tables, List<Problem> notices) {
 
-    /** Copies the map and the list. */
     public JobSource {
         tables = Map.copyOf(tables);
         notices = List.copyOf(notices);

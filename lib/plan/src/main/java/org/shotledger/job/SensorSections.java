@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.function.BiFunction;
 import org.shotledger.sheet.Section;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitFactors;
 import org.shotledger.wiring.EthanolSensor;
 import org.shotledger.wiring.FrequencySensor;
 import org.shotledger.wiring.LinearSensor;
@@ -134,7 +135,7 @@ final class SensorSections {
 
     private static BiFunction<String, Section, Sensor> thermocouple(ThermocoupleType type) {
         return (name, s) -> {
-            double freezing = Math.max(273.15, type.low());
+            double freezing = Math.max(UnitFactors.ICE_POINT, type.low());
             double low = s.figureOr("low", TEMPERATURE, type.low(), type.high(), freezing, "begins at freezing");
             double high = s.figure("high", TEMPERATURE, type.low(), type.high());
             return s.make(() -> new ThermocoupleSensor(name, type, low, high));

@@ -9,6 +9,7 @@ import org.shotledger.sheet.Found.Meant;
 import org.shotledger.sheet.Problem;
 import org.shotledger.units.Excerpt;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitFactors;
 
 /**
  * What a sheet states that can be, but seldom is: a figure outside its usual range, and figures that do not go together. A figure is
@@ -16,12 +17,12 @@ import org.shotledger.units.QuantityKind;
  * {@code sure: yes} where figures contradict each other, as a reason may stand beside a slip of the pen.
  */
 final class Unusual {
+    /** Half-width over the value from which a figure counts as hardly known: our choice. */
     private static final double WIDE = 0.25;
+    /** The same for a figure that says itself that it is estimated: our choice. */
     private static final double WIDE_ESTIMATE = 0.8;
     /** Half-width of a temperature near freezing, K, from which it says nothing. */
     private static final double WIDE_TEMPERATURE = 30;
-
-    private static final double FREEZING = 273.15;
 
     private final Job job;
     private final List<Problem> found = new ArrayList<>();
@@ -66,7 +67,7 @@ final class Unusual {
             return;
         }
         boolean wide = origin.kind() == QuantityKind.TEMPERATURE
-                ? half > Math.max(WIDE_TEMPERATURE, WIDE * (origin.value() - FREEZING))
+                ? half > Math.max(WIDE_TEMPERATURE, WIDE * (origin.value() - UnitFactors.ICE_POINT))
                 : half > (origin.provenance().equals("estimated") ? WIDE_ESTIMATE : WIDE) * Math.abs(origin.value());
         if (wide) {
             add(

@@ -22,6 +22,7 @@ import org.shotledger.nitrous.WetKit;
 import org.shotledger.sheet.Section;
 import org.shotledger.supply.PumpGroup;
 import org.shotledger.supply.Regulator;
+import org.shotledger.units.UnitFactors;
 import org.shotledger.wiring.Cable;
 import org.shotledger.wiring.InputStage;
 import org.shotledger.wiring.Load;
@@ -153,7 +154,7 @@ final class WiringSections {
     }
 
     private double pump(PumpGroup group, Regulator regulator) {
-        double ambient = 101_325;
+        double ambient = UnitFactors.ATMOSPHERE;
         double rise = regulator.railPressure(ambient, ambient + boost) - ambient;
         var pump = group.pumps().get(0);
         return pump.current(rise, group.terminalVoltage(pump, rise, injection.voltage()));

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.shotledger.sheet.Section;
+import org.shotledger.units.UnitFactors;
 import org.shotledger.wiring.CheckValue;
 import org.shotledger.wiring.Sensor;
 import org.shotledger.wiring.SensorReading;
@@ -26,8 +27,6 @@ import org.shotledger.workshop.Workshop;
 /** Reads what the workshop writes down: the track, readings of the sensors, parts with prices and progress. */
 final class WorkshopSections {
     private static final String HABIT = "common practice, no source";
-    private static final double POUND = 0.45359237;
-    private static final double GALLON = 3.785411784e-3;
     private static final double LITRE = 1e-3;
     private static final Map<String, CheckValue.State> STATES = states();
     private static final Map<String, Part.Circuit> CIRCUITS = circuits();
@@ -99,8 +98,8 @@ final class WorkshopSections {
     private static Parts parts(Section s) {
         String currency = s.textOr("currency", "");
         double hour = money(s, "hour", 1);
-        double nitrous = price(s, "nitrous-per-kg", 1, "nitrous-per-lb", POUND);
-        double fuel = price(s, "fuel-per-litre", LITRE, "fuel-per-gallon", GALLON);
+        double nitrous = price(s, "nitrous-per-kg", 1, "nitrous-per-lb", UnitFactors.POUND);
+        double fuel = price(s, "fuel-per-litre", LITRE, "fuel-per-gallon", UnitFactors.US_GALLON);
         Map<String, Part> items = new LinkedHashMap<>();
         s.sectionIf("items").ifPresent(all -> all.namedSections().forEach((key, one) -> items.put(key, part(one))));
         return s.make(() -> new Parts(currency, hour, nitrous, fuel, items));

@@ -41,7 +41,6 @@ public record Entry(
     /** Tolerance of a figure that needs no solver: rounding. */
     public static final double ROUNDING = 1e-9;
 
-    /** Copies the inputs, so that an entry never changes. */
     public Entry {
         inputs = List.copyOf(inputs);
     }

@@ -21,6 +21,7 @@ import org.shotledger.evaluate.Calibration;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.setup.Factor;
+import org.shotledger.units.UnitFactors;
 
 /** From heat to power at the wheels. */
 final class PowerEntries {
@@ -28,7 +29,7 @@ final class PowerEntries {
     private static final double CALIBRATION = 1e-5;
 
     /** One hp from each lb/min, J/kg. */
-    private static final double HORSEPOWER_PER_POUND_MINUTE = 745.69987158227022 * 60 / 0.45359237;
+    private static final double HORSEPOWER_PER_POUND_MINUTE = UnitFactors.HORSEPOWER * 60 / UnitFactors.POUND;
 
     private PowerEntries() {}
 
@@ -155,8 +156,7 @@ final class PowerEntries {
                         "friction mean effective pressure times V_d N/2",
                         model.friction().basis())
                 .on("peak-pressure", "stroke", "engine-speed", "displacement")
-                .from(x ->
-                        model.friction().meanEffectivePressure(x[0], 2 * x[1] * x[2] / 60, x[2]) * x[3] * x[2] / 120);
+                .from(x -> model.friction().meanEffectivePressure(x[0], 2 * x[1] * x[2] / 60) * x[3] * x[2] / 120);
         pen.calculated("pumping", "pumping power", "P_p", POWER, p.power().pumping())
                 .by("(p_e - p_m) V_d N/2", LedgerPen.HEYWOOD + "section 5.4")
                 .on("exhaust-pressure", "plenum-pressure", "displacement", "engine-speed")

@@ -7,6 +7,7 @@ import static org.shotledger.units.QuantityKind.RATIO;
 
 import org.shotledger.car.SheetPaths;
 import org.shotledger.evaluate.OperatingPoint;
+import org.shotledger.nitrous.SharedRail;
 import org.shotledger.supply.Regulator;
 
 /** The main fuel's pressure, which is that of the nitrous fuel too where both come from one rail. */
@@ -62,7 +63,7 @@ final class RailEntries {
                         share(from))
                 .by("sqrt((p_r - p_m) / (p_a + set pressure + reference (p_m - p_a) - p_m))", "Bernoulli")
                 .on("ambient-pressure", "main-pressure", "main-reference", "plenum-pressure", "main-rail")
-                .from(x -> Math.sqrt((x[4] - x[3]) / (regulated(x) - x[3])));
+                .from(x -> SharedRail.share(x[4], regulated(x), x[3]));
     }
 
     private static double regulated(double... x) {
@@ -86,6 +87,6 @@ final class RailEntries {
         OperatingPoint p = from.point();
         double plenum = p.plenumPressure();
         double regulated = from.setup().mainRegulator().railPressure(p.air().pressure(), plenum);
-        return Math.sqrt((p.main().railPressure() - plenum) / (regulated - plenum));
+        return SharedRail.share(p.main().railPressure(), regulated, plenum);
     }
 }

@@ -15,7 +15,6 @@ import java.util.Optional;
  */
 public record Limits(List<Limit> all) {
 
-    /** Copies the list. */
     public Limits {
         all = List.copyOf(all);
     }

@@ -17,7 +17,9 @@ final class BoostCaps {
     /** A tenth of a pound per square inch, Pa: the step in which boost is set. */
     private static final double PRINTED = 689.4757293168361;
 
+    /** Pa: our choice, a thirtieth of a psi, finer than any boost control. */
     private static final double CLOSE = 200;
+    /** Steps up to the cap, so that a dip on the way is seen: our choice. */
     private static final int STEPS = 12;
 
     private final Car car;

@@ -52,7 +52,6 @@ public record Plan(
     /** How many unusual figures the verdict names; the first page has them all. */
     private static final int DOUBTS = 3;
 
-    /** Copies the lists. */
     public Plan {
         outcomes = List.copyOf(outcomes);
         alternatives = List.copyOf(alternatives);

@@ -9,6 +9,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.shotledger.car.Car;
+import org.shotledger.curve.Bracket;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PointLimits.Closest;
@@ -30,11 +31,15 @@ import org.shotledger.setup.Setup;
  * least nitrous. Beyond that margin less nitrous is worth more than more room.
  */
 final class PlanSearch {
+    /** Levels of boost between the least and the most that are tried: our choice. */
     private static final int LEVELS = 5;
+
     private static final String NO_SPEED =
             "no engine speed lies both in the range asked for and where the nitrous may be on";
 
+    /** Share of the most boost at which the levels begin: our choice. */
     private static final double LEAST_LEVEL = 0.25;
+    /** Engine speeds between the ends of the range that a search looks at; a plan itself looks at all: our choice. */
     private static final int SPEEDS = 6;
     /** Step of engine speed at which boost alone is searched, rev/min: our choice; between them it is a straight line. */
     private static final double ALONE_STEP = 500;
@@ -50,6 +55,7 @@ final class PlanSearch {
     /** Attainable power is searched up to this many times that of boost alone, in steps of this share. */
     private static final double MOST_TIMES = 3;
 
+    /** Relative step to which the attainable power is found: our choice, what is printed of it. */
     private static final double ATTAINABLE_STEP = 0.01;
     /** How near, as a share, the most power with real jets is searched where the power asked for breaks a limit: our choice. */
     private static final double INSIDE_STEP = 0.02;
@@ -111,7 +117,7 @@ final class PlanSearch {
         double low =
                 Math.max(breathing.low(), Math.max(window.rpmLow(), job.target().rpmLow()));
         double high = Math.min(
-                Math.min(breathing.high(), job.car().engine().redLineRpm()),
+                job.car().engine().highestRpm(),
                 Math.min(window.rpmHigh(), job.target().rpmHigh()));
         if (low > high) {
             return new double[0];
@@ -328,7 +334,7 @@ final class PlanSearch {
             all.add(rpm);
         }
         var breathing = car.engine().volumetricEfficiency();
-        double high = Math.min(breathing.high(), car.engine().redLineRpm());
+        double high = car.engine().highestRpm();
         double opens = Math.max(breathing.low(), base.arming().rpmLow());
         double low = Math.max(breathing.low(), Math.min(opens, Math.min(0.6 * speeds[0], 0.5 * high)));
         all.add(opens);
@@ -344,17 +350,9 @@ final class PlanSearch {
         if (alonePower(alone, 1) < job.target().wheelPower()) {
             return Optional.empty();
         }
-        double low = 0;
-        double high = 1;
-        while (high - low > 1e-4) {
-            double middle = (low + high) / 2;
-            if (alonePower(alone, middle) < job.target().wheelPower()) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        double share = high;
+        double share = Bracket.edge(
+                        some -> alonePower(alone, some) >= job.target().wheelPower(), 1, 0, 1e-4)
+                .inside();
         BoostTable table = alone.map(gauge -> Math.min(gauge, BoostCaps.roundedUp(gauge * share)));
         return Optional.of(onBoost(table));
     }

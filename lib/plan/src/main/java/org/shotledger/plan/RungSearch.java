@@ -17,6 +17,7 @@ import org.shotledger.setup.BoostTarget;
 
 /** Takes real jets of the ladder in place of the exact ones and searches the boost again that gives the power with them. */
 final class RungSearch {
+    /** Relative step to which boost is found: our choice, less than what rounding leaves. */
     private static final double CLOSE = 1e-3;
 
     private final Job job;

@@ -20,10 +20,15 @@ import org.shotledger.setup.BoostTarget;
 
 /** Finds, for a level of boost, the nitrous and the fuel jet that give the power asked for at the mixture asked for. */
 final class ShotSearch {
+    /** Relative step to which a flow or a jet is found: our choice, less than a rung of a ladder. */
     private static final double CLOSE = 1e-3;
+    /** Relative step to which the strongest shot with an answer is found: our choice. */
     private static final double COARSE = 0.02;
+    /** The search begins at this part of the flow of reference: our choice. */
     private static final double SMALLEST = 16;
+    /** Rounds until fuel and nitrous agree to {@link #SAME_FUEL}: our choice. */
     private static final int MIXTURE_ROUNDS = 3;
+    /** Relative change of fuel over nitrous that no longer counts. */
     private static final double SAME_FUEL = 1e-3;
 
     private final Job job;

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.shotledger.curve.Bracket;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.NoAnswerException;
@@ -15,7 +16,9 @@ import org.shotledger.setup.Setup;
 
 /** Sizes smaller shots at the boost of a plan: the same car, boost and fuel pressure, other jets of the ladder. */
 public final class Shots {
+    /** Relative step to which a jet is found: our choice, less than a rung of a ladder. */
     private static final double CLOSE = 1e-3;
+    /** Rounds until fuel and nitrous agree: our choice. */
     private static final int MIXTURE_ROUNDS = 4;
     /** Rungs tried for one shot, the nearest and two on either side. */
     private static final int NEAR_RUNGS = 5;
@@ -53,19 +56,12 @@ public final class Shots {
         JetLadder ladder = plan.car().nitrous().ladder();
         double low = ladder.bores()[0];
         double full = plan.setup().jets().orElseThrow().nitrousBore();
-        double high = full;
         if (power(low) > wheelPower) {
             return Stream.empty();
         }
-        while (high - low > CLOSE * high) {
-            double middle = (low + high) / 2;
-            if (power(middle) < wheelPower) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        double nearest = ladder.below(high);
+        double exact = Bracket.edge(bore -> power(bore) >= wheelPower, full, low, CLOSE * low)
+                .inside();
+        double nearest = ladder.below(exact);
         return Arrays.stream(ladder.bores())
                 .filter(bore -> bore < full)
                 .boxed()

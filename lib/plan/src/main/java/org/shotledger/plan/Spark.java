@@ -11,7 +11,9 @@ import org.shotledger.setup.Setup;
 
 /** The spark with nitrous: the later of the builder's habit and what the knock index asks for, in half degrees. */
 final class Spark {
+    /** Step of the spark, deg: our choice, what a controller's table resolves. */
     private static final double STEP = 0.5;
+    /** Latest retard that is proposed, deg: our choice; beyond it the exhaust is the limit. */
     private static final double LATEST = 20;
     /** Knock index that is aimed at: less than the base pull's by what is called tight. */
     private static final double AIM = 1 - Limit.CAUTION;

@@ -20,14 +20,12 @@ public record BoostTable(List<Step> steps) {
      * @param gaugePressure plenum pressure wanted above the ambient, Pa, -0.5 to 8 bar
      */
     public record Step(double rpm, double gaugePressure) {
-        /** Checks the ranges. */
         public Step {
             Require.positive("engine speed of a boost step", rpm, "rpm");
             Require.within("boost of a step", gaugePressure, -0.5e5, 8e5, "Pa");
         }
     }
 
-    /** Checks the order. */
     public BoostTable {
         steps = List.copyOf(steps);
         if (steps.isEmpty()) {

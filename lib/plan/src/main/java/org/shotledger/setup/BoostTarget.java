@@ -17,7 +17,6 @@ public record BoostTarget(BoostTable off, BoostTable armed, double tolerance) {
     /** Boost overshoot that a closed-loop control is usually allowed, Pa: common practice, no source. */
     public static final double USUAL_TOLERANCE = 0.05e5;
 
-    /** Checks the range. */
     public BoostTarget {
         Require.within("boost allowed above its target when the nitrous opens", tolerance, 0, 1e5, "Pa");
     }

@@ -9,7 +9,6 @@ import org.shotledger.units.Require;
  * @param startTemperature of bottle and contents at the start of a pass, K, 233 to 340
  */
 public record BottleFill(double charge, double startTemperature) {
-    /** Checks the ranges. */
     public BottleFill {
         Require.within("charge of the bottle", charge, 0.05, 60, "kg");
         Require.within("temperature of the bottle at the start", startTemperature, 233, 340, "K");

@@ -18,7 +18,6 @@ import org.shotledger.units.Require;
 public record Case(
         String name, MoistAir air, OptionalDouble ethanol, BottleState bottle, double voltage, Factors factors) {
 
-    /** Checks the ranges. */
     public Case {
         Require.within("supply voltage", voltage, 8, 18, "V");
         ethanol.ifPresent(share -> Require.within("ethanol in the main fuel", share, 0, 1, ""));

@@ -3,6 +3,7 @@ package org.shotledger.setup;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /**
  * What is done with the bottles over a day. It decides nothing about a single pass.
@@ -18,7 +19,7 @@ public record DaySheet(
         double rest, double voltage, int bottles, Optional<Mother> mother, OptionalDouble chilledTo, double scaleStep) {
     /** Twenty minutes between passes, the battery alone, one bottle, no refill, steps of a pound: common practice, no source. */
     public static final DaySheet USUAL =
-            new DaySheet(1200, 12.5, 1, Optional.empty(), OptionalDouble.empty(), 0.45359237);
+            new DaySheet(1200, 12.5, 1, Optional.empty(), OptionalDouble.empty(), UnitFactors.POUND);
 
     /**
      * A bottle to fill from; it stands so that liquid leaves it.
@@ -28,7 +29,6 @@ public record DaySheet(
      * @param temperature of bottle and contents, K, 233 to 309
      */
     public record Mother(double waterCapacity, double charge, double temperature) {
-        /** Checks the ranges. */
         public Mother {
             Require.within("water capacity of the mother bottle", waterCapacity, 1e-3, 1, "m3");
             Require.within("charge of the mother bottle", charge, 0.5, 700, "kg");
@@ -36,7 +36,6 @@ public record DaySheet(
         }
     }
 
-    /** Checks the ranges. */
     public DaySheet {
         Require.within("time between two passes", rest, 10, 1e5, "s");
         Require.within("supply voltage of the heater", voltage, 8, 18, "V");

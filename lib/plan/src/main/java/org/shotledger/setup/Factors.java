@@ -14,7 +14,6 @@ public record Factors(Map<Factor, Double> values) {
     /** The models as they stand. */
     public static final Factors NONE = new Factors(Map.of());
 
-    /** Copies the map. */
     public Factors {
         EnumMap<Factor, Double> copy = new EnumMap<>(Factor.class);
         values.forEach((factor, value) -> {

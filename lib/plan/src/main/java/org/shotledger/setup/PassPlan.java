@@ -9,7 +9,6 @@ import org.shotledger.units.Require;
  * @param seconds time under full nitrous in each, s, 0.5 to 300
  */
 public record PassPlan(int count, double seconds) {
-    /** Checks the ranges. */
     public PassPlan {
         Require.within("number of passes", count, 1, 50, "");
         Require.within("time under nitrous in a pass", seconds, 0.5, 300, "s");

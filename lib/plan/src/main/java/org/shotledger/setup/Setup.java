@@ -33,7 +33,6 @@ public record Setup(
         BottleFill bottle,
         PassPlan passes) {
 
-    /** Checks the ranges. */
     public Setup {
         Require.given("regulator of the nitrous system's own supply", ownRegulator);
         Require.within("mixture of the main fuel", mixture, 0.5, 1.3, "");

@@ -22,7 +22,7 @@ public record Target(
         double passSeconds,
         MixtureGoal mixture) {
     /** A power counts as reached when it falls short by less than this share: our choice, a tenth of what a dynamometer repeats. */
-    private static final double SHORT_BY = 0.001;
+    public static final double SHORT_BY = 0.001;
 
     /**
      * The same target with another power.

@@ -1,7 +1,6 @@
 package org.shotledger.sheet;
 
 import org.shotledger.units.QuantityKind;
-import org.shotledger.units.UnitSystem;
 
 /**
  * One value of a sheet and where it stands.
@@ -15,7 +14,6 @@ import org.shotledger.units.UnitSystem;
  * @param provenance the writer's own word on how well it is known, one of {@link #STANDINGS}; empty when none was given
  * @param file the file as the user named it
  * @param line the line from 1; for a default the line of its section
- * @param given whether the value stands in the file; false for a default
  * @param meant what the writer says, at this value itself, about its being meant
  */
 public record Found(
@@ -28,7 +26,6 @@ public record Found(
         String provenance,
         String file,
         int line,
-        boolean given,
         Meant meant) {
 
     /** How the reason of a default begins. */
@@ -56,15 +53,5 @@ public record Found(
      */
     public double uncertainty() {
         return halfWidth / Math.sqrt(3);
-    }
-
-    /**
-     * The value as it is shown.
-     *
-     * @param system the unit system
-     * @return number and unit, or the words found
-     */
-    public String shown(UnitSystem system) {
-        return kind == null ? text : kind.text(value, system);
     }
 }

@@ -257,16 +257,6 @@ public final class Section {
     }
 
     /**
-     * Yes or no.
-     *
-     * @param key the name
-     * @return the answer; false when a problem was reported
-     */
-    public boolean yes(String key) {
-        return words.yes(key);
-    }
-
-    /**
      * Yes or no, with a default.
      *
      * @param key the name

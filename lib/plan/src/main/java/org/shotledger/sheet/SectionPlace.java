@@ -236,7 +236,6 @@ final class SectionPlace {
                 value.provenance(),
                 reading.file(),
                 value.scalar().at().line(),
-                true,
                 value.meant()));
     }
 
@@ -251,7 +250,6 @@ final class SectionPlace {
                 "common practice",
                 reading.file(),
                 mapping.at().line(),
-                false,
                 Found.Meant.UNSAID));
     }
 

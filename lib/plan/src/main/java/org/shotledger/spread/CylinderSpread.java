@@ -44,6 +44,7 @@ public record CylinderSpread(
         double worstPeakPressure,
         double likelyPeakPressure,
         Distribution scatter) {
+    /** Relative step of a derivative: our choice. */
     private static final double STEP = 0.005;
 
     /** The probability of a lambda. */

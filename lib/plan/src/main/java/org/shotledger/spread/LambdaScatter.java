@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.stream.DoubleStream;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.shotledger.curve.Bracket;
 
 /**
  * How lambda of one cylinder, and of the worst of several, is distributed.
@@ -19,7 +20,8 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  */
 record LambdaScatter(OxygenShares shares, Stream nitrous, Stream fuel) {
     private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(24, 0, 1);
-    private static final int HALVINGS = 45;
+    /** Lambda to which a quantile is found. */
+    private static final double CLOSE = 1e-13;
 
     /** The leanest any cylinder can be. */
     double leanest() {
@@ -70,17 +72,8 @@ record LambdaScatter(OxygenShares shares, Stream nitrous, Stream fuel) {
 
     /** The lambda that one cylinder does not exceed with a probability. */
     double quantile(double probability) {
-        double low = richest();
-        double high = leanest();
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (probability(middle) < probability) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        return Bracket.edge(lambda -> probability(lambda) < probability, richest(), leanest(), CLOSE)
+                .inside();
     }
 
     /** The lambda that the leanest of n cylinders does not exceed with a probability. */

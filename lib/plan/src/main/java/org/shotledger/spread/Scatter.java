@@ -18,11 +18,12 @@ public record Scatter(double halfWidth, Shape shape) {
         NORMAL
     }
 
+    /** Standard deviations at which the normal distribution is cut: a part further off would have been sorted out. */
     private static final double CUT = 4;
+
     private static final NormalDistribution STANDARD = new NormalDistribution();
     private static final double INSIDE = 1 - 2 * STANDARD.cumulativeProbability(-CUT);
 
-    /** Checks the width. */
     public Scatter {
         if (!(halfWidth >= 0 && halfWidth < 0.5)) {
             throw new IllegalArgumentException(

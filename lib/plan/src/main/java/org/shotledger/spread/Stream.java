@@ -1,5 +1,7 @@
 package org.shotledger.spread;
 
+import org.shotledger.curve.Bracket;
+
 /**
  * One stream through n equal branches: the relative flow of one branch when it and the others are off nominal.
  *
@@ -14,6 +16,8 @@ package org.shotledger.spread;
  * @param holes true when the scatter is of a diameter, so that the factor goes with its square
  */
 record Stream(int branches, double exponent, Scatter scatter, boolean holes) {
+    /** Deviation to which one is found. */
+    private static final double CLOSE = 1e-13;
 
     /** The factor of one branch at a deviation. */
     double factor(double deviation) {
@@ -58,14 +62,6 @@ record Stream(int branches, double exponent, Scatter scatter, boolean holes) {
         if (flow(high, 0) <= flow) {
             return high;
         }
-        for (int i = 0; i < 50; i++) {
-            double middle = (low + high) / 2;
-            if (flow(middle, 0) < flow) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        return Bracket.root(d -> flow(d, 0) - flow, low, high, CLOSE);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoublePredicate;
 import org.shotledger.car.BuilderLimits;
+import org.shotledger.curve.Bracket;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.NoAnswerException;
@@ -30,7 +31,8 @@ final class Checkpoints {
     /** Hottest bottle looked at, K: liquid ends at 309.52 K. */
     private static final double HOTTEST = 308.5;
 
-    private static final int HALVINGS = 30;
+    /** Share of a range to which its bound is found. */
+    private static final double CLOSE = 1e-9;
 
     private final Outcome outcome;
     private final PointModel model;
@@ -176,19 +178,8 @@ final class Checkpoints {
 
     /** The value up to which a predicate holds, from one that holds; the far end when it holds there too. */
     private static double boundary(DoublePredicate holds, double low, double high) {
-        if (holds.test(high)) {
-            return high;
-        }
-        double good = low;
-        double bad = high;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (good + bad) / 2;
-            if (holds.test(middle)) {
-                good = middle;
-            } else {
-                bad = middle;
-            }
-        }
-        return good;
+        return holds.test(high)
+                ? high
+                : Bracket.edge(holds, low, high, CLOSE * (high - low)).inside();
     }
 }

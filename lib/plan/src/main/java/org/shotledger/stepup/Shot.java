@@ -29,7 +29,6 @@ public record Shot(
         Spark spark,
         List<Checkpoint> checkpoints) {
 
-    /** Copies the checkpoints. */
     public Shot {
         checkpoints = List.copyOf(checkpoints);
     }

@@ -26,13 +26,4 @@ public record Spark(
     public double most() {
         return Math.max(habitHigh, Double.isNaN(computed) ? planned : Math.max(computed, planned));
     }
-
-    /**
-     * How much earlier the planned spark is than the most that habit and model ask for.
-     *
-     * @return crank degrees, 0 where the plan is as late as any of them
-     */
-    public double shortOf() {
-        return most() - planned;
-    }
 }

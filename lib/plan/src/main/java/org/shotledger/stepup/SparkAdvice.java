@@ -5,13 +5,18 @@ import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.evaluate.PointModel;
+import org.shotledger.units.UnitFactors;
 
 /** Computes the retard of a shot and sets the habit of the trade beside it. */
 final class SparkAdvice {
-    private static final double FIFTY_HORSEPOWER = 50 * 745.69987158227022;
+    private static final double FIFTY_HORSEPOWER = 50 * UnitFactors.HORSEPOWER;
+    /** Retard for each fifty horsepower, crank degrees: 1 to 2, common practice, no source. */
     private static final double HABIT_LOW = 1;
+
     private static final double HABIT_HIGH = 2;
+    /** Largest retard that is tried, crank degrees, and the step: our choice. */
     private static final double MOST_RETARD = 25;
+
     private static final double STEP = 1;
 
     private SparkAdvice() {}

@@ -34,7 +34,6 @@ public record StepUp(double offPower, List<Shot> shots) {
     /** Margins that differ by less are the same margin, worked out twice. */
     private static final double SAME = 1e-6;
 
-    /** Copies the list. */
     public StepUp {
         shots = List.copyOf(shots);
     }

@@ -13,11 +13,13 @@ import org.shotledger.pass.NitrousSupply;
 final class BottleOverMass implements NitrousSupply {
     private final double[] used;
     private final double[] flow;
+    /** Power that the nitrous adds over what it adds at the first moment; 1 where it adds none there, since nothing can fade. */
     private final double[] strength;
+
     private final double[] pressure;
     private final double[] lambda;
 
-    private BottleOverMass(List<PassOutcome.Moment> moments, double powerWithout) {
+    BottleOverMass(List<PassOutcome.Moment> moments, double powerWithout) {
         int n = moments.size();
         used = new double[n];
         flow = new double[n];
@@ -30,7 +32,7 @@ final class BottleOverMass implements NitrousSupply {
             flow[i] = at.massFlow();
             pressure[i] = at.pressure();
             lambda[i] = at.lambda() - moments.get(0).lambda();
-            strength[i] = (at.wheelPower() - powerWithout) / gain;
+            strength[i] = gain > 0 ? (at.wheelPower() - powerWithout) / gain : 1;
             used[i] = i == 0
                     ? 0
                     : used[i - 1]

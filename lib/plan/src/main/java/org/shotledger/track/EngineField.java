@@ -19,8 +19,11 @@ import org.shotledger.setup.BoostTable;
  * cannot hold a boost the points beside are continued; the engine below the lowest speed of its breathing table is that at it.
  */
 final class EngineField {
+    /** Engine speeds of the field: our choice, a few hundred rpm apart. */
     private static final int SPEEDS = 13;
+    /** Plenum pressures of the field: our choice. */
     private static final int PRESSURES = 7;
+
     private static final double PER_RPM = Math.PI / 30;
 
     final double ambient;
@@ -38,7 +41,7 @@ final class EngineField {
         Car car = outcome.car();
         var breathing = car.engine().volumetricEfficiency();
         this.ambient = outcome.at().air().pressure();
-        this.highestRpm = Math.min(breathing.high(), car.engine().redLineRpm());
+        this.highestRpm = car.engine().highestRpm();
         this.boost = outcome.setup().jets().isPresent()
                 ? outcome.setup().boost().armed()
                 : outcome.setup().boost().off();

@@ -16,7 +16,6 @@ import org.shotledger.workshop.Track.Coming;
  * @param rows the passes by what is different, the plan's own first
  */
 public record PassComparison(List<Row> rows) {
-    /** Copies the list. */
     public PassComparison {
         rows = List.copyOf(rows);
     }

@@ -17,11 +17,11 @@ public record SettledPlan(Plan plan, TrackPass pass, List<Double> rounds, boolea
     /** Plan and pass agree when they differ by no more, s: our choice, less than a driver repeats. */
     private static final double AGREES = 0.25;
 
+    /** Rounds until the pass and the plan agree: our choice; what has not settled by then is said. */
     private static final int MOST_ROUNDS = 4;
     /** Shortest time that a plan counts, s. */
     private static final double SHORTEST = 0.5;
 
-    /** Copies the list. */
     public SettledPlan {
         rounds = List.copyOf(rounds);
     }

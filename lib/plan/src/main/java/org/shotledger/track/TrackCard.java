@@ -9,7 +9,6 @@ import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.evaluate.PassOutcome;
 import org.shotledger.fluid.NitrousOxide;
-import org.shotledger.job.Job;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.BottleFill;
 import org.shotledger.setup.Case;
@@ -33,10 +32,11 @@ public record TrackCard(
     /** Warmest that a bottle is evaluated at, K: just below the critical temperature. */
     private static final double WARMEST = 308;
 
+    /** Geometric altitudes between which a density is looked for, m: our choice within the standard atmosphere. */
     private static final double LOWEST = -1_000;
+
     private static final double HIGHEST = 10_900;
 
-    /** Copies the list. */
     public TrackCard {
         left = List.copyOf(left);
     }
@@ -103,17 +103,5 @@ public record TrackCard(
         BottleFill fill = plan.setup().bottle();
         return plan.setup()
                 .withBottle(new BottleFill(fill.charge(), Math.min(WARMEST, Math.max(fill.startTemperature(), air))));
-    }
-
-    /**
-     * What to set when the day is that much hotter: the search anew in the hotter air.
-     *
-     * @return the plan for it, to be compared with this one
-     */
-    public Plan replanned() {
-        Job job = plan.job();
-        List<Case> cases = job.cases().stream().map(TrackCard::hotterCase).toList();
-        return Plan.find(
-                job.with(job.setup().withBottle(hotterSetup(plan).bottle())).withCases(cases));
     }
 }

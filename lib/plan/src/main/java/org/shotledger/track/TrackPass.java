@@ -42,7 +42,6 @@ public record TrackPass(Outcome outcome, Track track, PassResult result, List<Mo
     /** A bottle is worked out for this long at most, s: our choice, longer than any pass on a full bottle. */
     private static final double LONGEST = 60;
 
-    /** Copies the list. */
     public TrackPass {
         moments = List.copyOf(moments);
     }
@@ -233,8 +232,7 @@ public record TrackPass(Outcome outcome, Track track, PassResult result, List<Mo
     private static Transmission transmission(Outcome outcome, Vehicle vehicle) {
         Car car = outcome.car();
         Chassis chassis = vehicle.chassis();
-        double highest = Math.min(
-                car.engine().redLineRpm(), car.engine().volumetricEfficiency().high());
+        double highest = car.engine().highestRpm();
         double leave = Double.isNaN(chassis.shiftRpm())
                 ? Math.min(outcome.setup().arming().rpmHigh(), highest)
                 : Math.min(chassis.shiftRpm(), highest);

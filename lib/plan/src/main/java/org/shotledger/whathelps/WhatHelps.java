@@ -24,7 +24,6 @@ public record WhatHelps(Plan plan, List<Attempt> attempts) {
     /** The cheapest and two dearer ones. */
     private static final int ENOUGH = 3;
 
-    /** Copies the list. */
     public WhatHelps {
         attempts = List.copyOf(attempts);
     }

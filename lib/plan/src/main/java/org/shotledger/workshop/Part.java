@@ -15,7 +15,6 @@ import org.shotledger.units.Require;
  */
 public record Part(
         String what, Circuit circuit, double count, double price, double hours, boolean fitted, Stage before) {
-    /** Checks that everything is there. */
     public Part {
         Require.given("circuit of a part", circuit);
         Require.given("stage of a part", before);

@@ -17,7 +17,6 @@ public record Parts(String currency, double hour, double nitrous, double fuel, M
     /** Nothing stated. */
     public static final Parts NONE = new Parts("", Double.NaN, Double.NaN, Double.NaN, Map.of());
 
-    /** Copies the map. */
     public Parts {
         items = Collections.unmodifiableMap(new LinkedHashMap<>(items));
     }

@@ -14,7 +14,6 @@ public record Readings(double barometer, double air, List<SensorReading> reading
     /** Nothing read yet. */
     public static final Readings NONE = new Readings(Double.NaN, Double.NaN, List.of());
 
-    /** Copies the list. */
     public Readings {
         readings = List.copyOf(readings);
     }

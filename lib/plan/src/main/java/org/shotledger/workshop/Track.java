@@ -20,7 +20,6 @@ public record Track(
     public static final Track USUAL =
             new Track(Strip.quarterMile(1.2).marks(), Strip.quarterMile(1.2).rollOut(), 0, 1.1, 0, Coming.USUAL);
 
-    /** Copies the list. */
     public Track {
         marks = List.copyOf(marks);
         Require.given("coming-on of the nitrous", arming);

@@ -10,7 +10,6 @@ import org.shotledger.units.Require;
  * @param parts prices and progress
  */
 public record Workshop(Track track, Readings readings, Parts parts) {
-    /** Checks that everything is there. */
     public Workshop {
         Require.given("track", track);
         Require.given("readings", readings);

@@ -60,7 +60,12 @@ class MainRailTest {
         Curve current = Curve.of("pump current", new double[] {0, SHUT_OFF}, new double[] {5, 12});
         Pump pump = new Pump("pump", List.of(new Pump.Line(8, flow, current), new Pump.Line(16, flow, current)));
         Injection old = plan.car().injection();
-        return plan.car().with(new Injection(old.injector(), old.count(), PumpGroup.of(pump, 0), old.voltage()));
+        return plan.car()
+                .with(new Injection(
+                        old.injector(),
+                        old.count(),
+                        new PumpGroup("one", List.of(pump), PumpGroup.Arrangement.PARALLEL, 0),
+                        old.voltage()));
     }
 
     private static OperatingPoint strongest() {

@@ -129,23 +129,6 @@ class PlanTest {
         assertTrue(PLAN.why("wheel-power").size() > 25);
     }
 
-    @Test
-    void the_same_plan_does_not_differ_from_itself_and_a_changed_figure_is_named_as_the_reason() {
-        assertEquals(0, Comparison.of(PLAN, PLAN).moved().lines().size());
-        Job colder = JOB.with("bottle.start-temperature", "24 degC");
-        Comparison moved = Comparison.of(
-                        Plan.of(JOB, PLAN.setup()),
-                        Plan.of(colder, PLAN.setup().withBottle(colder.setup().bottle())))
-                .moved();
-        var flow = moved.lines().stream()
-                .filter(line -> line.key().equals("nitrous-flow"))
-                .findFirst()
-                .orElseThrow();
-        assertTrue(flow.because().contains("bottle temperature at the start of a pass"), flow.toString());
-        assertTrue(flow.change() < 0, "a colder bottle feeds less");
-        assertTrue(moved.lines().stream().noneMatch(line -> line.key().equals("bore")));
-    }
-
     /**
      * Half a per cent of one figure (of the bore a quarter: half a per cent of the displacement) moves the boost by less than half a
      * psi and a jet by one rung at most; where a jet moves, both plans are as good on the car as it was. A sheet may be refused in words, a plan never throws.

@@ -88,7 +88,6 @@ class StepUpTest {
             before = spark.habitHigh();
             assertEquals(2 * spark.habitLow(), spark.habitHigh(), 1e-9);
             assertTrue(spark.most() >= spark.planned() && spark.most() >= spark.habitHigh());
-            assertEquals(spark.most() - spark.planned(), spark.shortOf());
         }
     }
 }

@@ -27,7 +27,6 @@ public record Confidence(
         List<Influence> influences,
         SurfaceCheck check) {
 
-    /** Copies the lists. */
     public Confidence {
         unknowns = List.copyOf(unknowns);
         influences = List.copyOf(influences);

@@ -7,11 +7,15 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.shotledger.plan.Plan;
+import org.shotledger.setup.Target;
 
 /** Draws what is not known exactly, many times, and counts. */
 public final class ConfidenceStudy {
+    /** Rows of the design for the indices: a power of two, as Sobol's points ask. */
     private static final int INDEX_ROWS = 1 << 10;
+    /** Fewest draws, so that a chance of 95 % is known within about 1 %: our choice. */
     private static final int FEWEST_DRAWS = 1600;
+
     private static final int MOST_DRAWS = 1 << 26;
 
     private ConfidenceStudy() {}
@@ -65,7 +69,7 @@ public final class ConfidenceStudy {
     private static Confidence confidence(
             Plan plan, List<Unknown> unknowns, int each, long seed, Surface surface, Forms forms, SurfaceCheck check) {
         double wanted = plan.target().wheelPower();
-        double reached = reached(plan);
+        double reached = -Target.SHORT_BY;
         Draws draws = new Draws(unknowns, surface.outputs, forms, wanted, reached);
         boolean[] all = new boolean[unknowns.size()];
         boolean[] exactModels = new boolean[all.length];
@@ -81,22 +85,6 @@ public final class ConfidenceStudy {
                 draws.chances(each, seed, exactModels),
                 check.draws() > 0 ? influences(unknowns, forms, wanted, reached, seed) : List.of(),
                 check);
-    }
-
-    /** How far below the target the power may lie, as in the plan itself; a share, below zero. */
-    private static double reached(Plan plan) {
-        double wanted = plan.target().wheelPower();
-        double low = 0.9;
-        double high = 1;
-        while (high - low > 1e-9) {
-            double middle = 0.5 * (low + high);
-            if (plan.target().reachedBy(middle * wanted)) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return high - 1;
     }
 
     private static List<Influence> influences(

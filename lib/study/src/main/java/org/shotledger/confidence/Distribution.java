@@ -1,6 +1,5 @@
 package org.shotledger.confidence;
 
-import org.hipparchus.distribution.continuous.TriangularDistribution;
 import org.shotledger.flow.FlowBand;
 
 /** A distribution of one quantity, given by its quantile function; JCGM 101:2008, 6.4, says which one suits what is known. */
@@ -39,36 +38,6 @@ public interface Distribution {
     }
 
     /**
-     * Limits and a most likely value are known (6.4.5 for the symmetric one).
-     *
-     * @param low lower limit
-     * @param mode most likely value, between the limits
-     * @param high upper limit
-     * @return the triangular distribution
-     */
-    static Distribution triangular(double low, double mode, double high) {
-        positive("width of the triangular distribution", high - low);
-        if (!(mode >= low && mode <= high)) {
-            throw new IllegalArgumentException("The most likely value of the triangular distribution is " + mode
-                    + "; it must lie between its limits " + low + " and " + high + ".");
-        }
-        return new TriangularDistribution(low, mode, high)::inverseCumulativeProbability;
-    }
-
-    /**
-     * A quantity that is known within a factor.
-     *
-     * @param median its median, above zero
-     * @param logDeviation standard deviation of its natural logarithm, above zero
-     * @return the lognormal distribution
-     */
-    static Distribution lognormal(double median, double logDeviation) {
-        positive("median of the lognormal distribution", median);
-        positive("standard deviation of the logarithm", logDeviation);
-        return p -> median * Math.exp(logDeviation * NormalQuantile.of(p));
-    }
-
-    /**
      * A quantity known by a best estimate and its 90 % band, even in the logarithm on either side.
      *
      * @param band low, best and high; the best is the median
@@ -78,21 +47,6 @@ public interface Distribution {
         positive("width of the band", band.high() - band.low());
         double end = NormalQuantile.of(0.95);
         return p -> band.at(NormalQuantile.of(p) / end);
-    }
-
-    /**
-     * The same distribution given that the value lies between two of its quantiles.
-     *
-     * @param lowProbability probability cut off below, 0 to below 1
-     * @param highProbability probability up to which it is kept, above the first, at most 1
-     * @return the truncated distribution
-     */
-    default Distribution truncated(double lowProbability, double highProbability) {
-        if (!(lowProbability >= 0 && highProbability <= 1 && lowProbability < highProbability)) {
-            throw new IllegalArgumentException("The distribution is truncated from probability " + lowProbability
-                    + " to " + highProbability + "; give 0 or more and then a larger one, at most 1.");
-        }
-        return p -> quantile(lowProbability + p * (highProbability - lowProbability));
     }
 
     private static void positive(String what, double value) {

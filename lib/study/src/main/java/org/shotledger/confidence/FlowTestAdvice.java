@@ -45,7 +45,6 @@ public record FlowTestAdvice(Plan plan, List<Worth> tests) {
 
     private static final double STEP = 0.02;
 
-    /** Copies the list. */
     public FlowTestAdvice {
         tests = List.copyOf(tests);
     }

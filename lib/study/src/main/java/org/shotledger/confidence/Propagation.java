@@ -72,21 +72,4 @@ public record Propagation(double[] sorted) {
         int above = Math.min(below + 1, sorted.length - 1);
         return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
     }
-
-    /**
-     * The shortest interval that holds a share of the values (7.7.1, 5.3.4).
-     *
-     * @param probability coverage probability, above 0 and below 1
-     * @return low and high end
-     */
-    public double[] shortest(double probability) {
-        int q = (int) Math.round(probability * sorted.length);
-        int best = 0;
-        for (int r = 0; r + q < sorted.length; r++) {
-            if (sorted[r + q] - sorted[r] < sorted[best + q] - sorted[best]) {
-                best = r;
-            }
-        }
-        return new double[] {sorted[best], sorted[best + q]};
-    }
 }

@@ -18,10 +18,11 @@ import org.shotledger.units.UnitSystem;
  * @param unanswered how many could not be weighed because the models have no answer around them
  */
 public record RobustChoice(List<Confidence> weighed, int unanswered) {
+    /** Chance at which a setup is as likely to hold as not. */
     private static final double HALF = 0.5;
+    /** Chance that counts as nearly sure: our choice, as in statistics at large. */
     private static final double NEARLY_SURE = 0.95;
 
-    /** Copies the list. */
     public RobustChoice {
         weighed = List.copyOf(weighed);
     }

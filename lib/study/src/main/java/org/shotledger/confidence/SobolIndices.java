@@ -15,7 +15,6 @@ import java.util.stream.IntStream;
  * @param variance variance of the result
  */
 public record SobolIndices(List<Double> first, List<Double> total, double variance) {
-    /** Copies the lists. */
     public SobolIndices {
         first = List.copyOf(first);
         total = List.copyOf(total);

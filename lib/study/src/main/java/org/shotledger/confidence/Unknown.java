@@ -52,7 +52,6 @@ public record Unknown(
         World of(World world, double value);
     }
 
-    /** Checks the effort. */
     public Unknown {
         if (!(effort > 0 && Double.isFinite(effort))) {
             throw new IllegalArgumentException(
@@ -114,16 +113,6 @@ public record Unknown(
                         members.stream().map(m -> m.name() + ": " + m.reason()).toList()),
                 first.measurement(),
                 effort);
-    }
-
-    /**
-     * The same with another effort.
-     *
-     * @param other effort to halve its uncertainty
-     * @return the changed unknown
-     */
-    public Unknown withEffort(double other) {
-        return new Unknown(name, kind, distribution, effect, provenance, reason, measurement, other);
     }
 
     /**

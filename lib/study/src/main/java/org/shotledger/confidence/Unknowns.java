@@ -39,7 +39,9 @@ public final class Unknowns {
     /** Standard uncertainties of the day: our choice, usual gauges and thermometers. */
     private static final double BOTTLE_DEVIATION = 1.0;
 
+    /** Standard deviation of the day's air temperature against the forecast, K: our choice. */
     private static final double AIR_DEVIATION = 2.0;
+    /** Standard deviation of the supply voltage, V: our choice, what an alternator's regulator drifts. */
     private static final double VOLTAGE_DEVIATION = 0.1;
     /**
      * Wires, sensors and their readings, and money: their bands are judged where they stand, and no power or limit follows from them. The

@@ -23,7 +23,6 @@ import org.shotledger.setup.Setup;
  */
 public record World(Job sheet, Car car, Setup setup, List<Case> cases) {
 
-    /** Copies the list. */
     public World {
         cases = List.copyOf(cases);
     }

@@ -21,14 +21,15 @@ public record ArmingConditions(List<Interlock> interlocks, double cutTime) {
     /** Throttle opening above which the plenum hardly knows the throttle: common practice, no source. */
     private static final double THROTTLE = 0.9;
 
+    /** Of full travel: our choice, above the noise of a pedal held still. */
     private static final double THROTTLE_HYSTERESIS = 0.05;
 
     /** Hysteresis as a share of the way from the plan to the bound: common practice, no source. */
     private static final double BACK = 0.25;
 
+    /** Our choice, above the noise of a probe. */
     private static final double LAMBDA_HYSTERESIS = 0.01;
 
-    /** Copies the list. */
     public ArmingConditions {
         interlocks = List.copyOf(interlocks);
     }

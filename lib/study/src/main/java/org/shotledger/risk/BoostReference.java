@@ -18,10 +18,11 @@ import org.shotledger.supply.Regulator;
  * @param rows one row a change of boost, ascending
  */
 public record BoostReference(double rpm, double planPlenumPressure, double drop, List<Row> rows) {
+    /** Boost that is asked more or less of, Pa: our choice, some 12 psi. */
     private static final double FURTHEST = 0.8e5;
+
     private static final int POINTS = 17;
 
-    /** Copies the list. */
     public BoostReference {
         rows = List.copyOf(rows);
     }

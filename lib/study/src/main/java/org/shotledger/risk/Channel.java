@@ -21,6 +21,7 @@ public record Channel(String name, Interlock interlock, double delay, boolean ea
     /** Sensor with its filter, s: common practice, no source. */
     private static final double PRESSURE_DELAY = 0.03;
 
+    /** s: our choice, some samples of a controller. */
     private static final double VOLTAGE_DELAY = 0.02;
     /** Gas from the port to the sensor, its cell and its filter, s: common practice, no source. */
     private static final double LAMBDA_DELAY = 0.25;
@@ -38,7 +39,6 @@ public record Channel(String name, Interlock interlock, double delay, boolean ea
         double of(Scenario now, FaultOutcome outcome);
     }
 
-    /** Checks the delay. */
     public Channel {
         Require.notNegative("delay of the channel " + name, delay, "s");
     }

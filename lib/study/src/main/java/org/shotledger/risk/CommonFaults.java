@@ -13,12 +13,19 @@ import org.shotledger.supply.Regulator;
  * another size is one line in a notebook.
  */
 public final class CommonFaults {
+    /** K: our choice, a thermostat that sticks. */
     private static final double WARMER = 6;
+    /** K: our choice, a bottle that was not heated. */
     private static final double COLDER = 15;
+    /** Share of the fuel pressure that a weak pump may lose: our choice. */
     private static final double SAG = 0.3;
+    /** Pa: our choice, a wastegate's hose that leaks. */
     private static final double CREEP = 0.4e5;
+    /** V: our choice, an alternator that no longer charges. */
     private static final double VOLTAGE_LOST = 3;
+    /** Pa: our choice, what is left of a pressure that is gone. */
     private static final double LOWEST_RAIL = 0.5e5;
+    /** How long a fault takes to grow where nothing better is known, s: our choice. */
     private static final double SECOND = 1;
     /** Flow goes with the root of the drop: three quarters of it gone leave half. */
     private static final double DROP_FOR_HALF = 0.75;

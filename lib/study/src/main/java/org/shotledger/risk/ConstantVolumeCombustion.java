@@ -2,6 +2,7 @@ package org.shotledger.risk;
 
 import java.util.EnumMap;
 import java.util.Map;
+import org.shotledger.curve.Bracket;
 import org.shotledger.fuel.Elements;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Oxidisers;
@@ -19,7 +20,9 @@ import org.shotledger.gas.Gases;
  * @param pressure of the products, Pa absolute
  */
 record ConstantVolumeCombustion(double temperature, double pressure) {
+    /** Temperature of the enthalpies of formation, K. */
     private static final double REFERENCE = 298.15;
+
     private static final double COLDEST = 1000;
     private static final double HOTTEST = 5500;
     private static final double CLOSE = 0.01;
@@ -31,20 +34,17 @@ record ConstantVolumeCombustion(double temperature, double pressure) {
         Map<Element, Double> atoms = atoms(fuel.elements(), nitrous);
         double volume = nitrous * Gas.MOLAR_CONSTANT * temperature / pressure;
         double energy = formation(fuel) + nitrous * Gases.N2O.enthalpy(temperature) - pressure * volume;
-        double low = COLDEST;
-        double high = HOTTEST;
-        while (high - low > CLOSE) {
-            double middle = (low + high) / 2;
-            GasMixture products = products(atoms, middle, volume);
-            double has = products.enthalpy(middle) - products.moles() * Gas.MOLAR_CONSTANT * middle;
-            if (has < energy) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
+        double burnt = Bracket.edge(
+                        t -> {
+                            GasMixture products = products(atoms, t, volume);
+                            return products.enthalpy(t) - products.moles() * Gas.MOLAR_CONSTANT * t < energy;
+                        },
+                        COLDEST,
+                        HOTTEST,
+                        CLOSE)
+                .inside();
         return new ConstantVolumeCombustion(
-                low, products(atoms, low, volume).moles() * Gas.MOLAR_CONSTANT * low / volume);
+                burnt, products(atoms, burnt, volume).moles() * Gas.MOLAR_CONSTANT * burnt / volume);
     }
 
     private static Map<Element, Double> atoms(Elements of, double nitrous) {

@@ -19,7 +19,6 @@ public record CutOff(double controller, double closing, double emptying) {
     /** One pass of the control loop and one reading to confirm: common practice, no source. */
     private static final double USUAL_CONTROLLER = 0.02;
 
-    /** Checks the times. */
     public CutOff {
         Require.notNegative("time of the controller", controller, "s");
         Require.notNegative("closing delay", closing, "s");

@@ -60,7 +60,6 @@ public record Detection(Answer answer, String channel, double damageTime, double
      */
     public record Sight(String channel, double cutTime) {}
 
-    /** Copies the list. */
     public Detection {
         couldSee = List.copyOf(couldSee);
     }

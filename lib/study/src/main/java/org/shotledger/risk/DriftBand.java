@@ -3,6 +3,7 @@ package org.shotledger.risk;
 import org.shotledger.car.SheetPaths;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.units.Require;
+import org.shotledger.units.UnitFactors;
 
 /**
  * How far the three inputs are expected to stray from the plan: the units in which a tolerance is counted.
@@ -13,18 +14,16 @@ import org.shotledger.units.Require;
  * @param basis where the three come from
  */
 public record DriftBand(double bottlePressure, double fuelPressure, double boost, String basis) {
-    private static final double PSI = 6894.757293168;
 
     /** Half a reading of a bottle gauge and a warm afternoon: common practice, no source. */
-    private static final double USUAL_BOTTLE = 50 * PSI;
+    private static final double USUAL_BOTTLE = 50 * UnitFactors.PSI;
 
     /** What a regulator creeps from cold to hot: common practice, no source. */
-    private static final double USUAL_FUEL = 2 * PSI;
+    private static final double USUAL_FUEL = 2 * UnitFactors.PSI;
 
     /** What a boost control overshoots: common practice, no source. */
-    private static final double USUAL_BOOST = PSI;
+    private static final double USUAL_BOOST = UnitFactors.PSI;
 
-    /** Checks the widths. */
     public DriftBand {
         Require.positive("band of bottle pressure", bottlePressure, "Pa");
         Require.positive("band of fuel pressure", fuelPressure, "Pa");

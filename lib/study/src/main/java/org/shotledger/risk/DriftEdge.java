@@ -1,6 +1,7 @@
 package org.shotledger.risk;
 
 import java.util.Optional;
+import org.shotledger.curve.Bracket;
 import org.shotledger.limits.Limit;
 
 /**
@@ -27,7 +28,9 @@ public record DriftEdge(
     /** Of the band: closer than any gauge reads. */
     private static final double CLOSE = 1e-4;
 
+    /** First step, in bands, growing by 1.3: our choice. */
     private static final double STEP = 0.25;
+    /** Bands beyond which no edge is looked for: our choice. */
     private static final double FURTHEST = 40;
 
     /**
@@ -64,20 +67,13 @@ public record DriftEdge(
                 inside = value;
             }
         }
-        while (Math.abs(outside - inside) > CLOSE * band) {
-            double middle = (inside + outside) / 2;
-            if (input.at(drift, middle).safe()) {
-                inside = middle;
-            } else {
-                outside = middle;
-            }
-        }
-        FaultOutcome beyond = input.at(drift, outside);
+        Bracket.Edge edge = Bracket.edge(value -> input.at(drift, value).safe(), inside, outside, CLOSE * band);
+        FaultOutcome beyond = input.at(drift, edge.outside());
         return new DriftEdge(
                 input,
                 up,
-                inside,
-                Math.abs(inside - start) / band,
+                edge.inside(),
+                Math.abs(edge.inside() - start) / band,
                 beyond.first(),
                 true,
                 beyond.first().map(Limit::consequence).orElse(beyond.refusal()),

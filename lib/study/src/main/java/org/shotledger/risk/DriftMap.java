@@ -36,12 +36,15 @@ public record DriftMap(
         double planFuelPressure,
         DriftBand band,
         List<DriftEdge> edges) {
+    /** Points along each axis: our choice, what a picture can show. */
     private static final int POINTS = 25;
+    /** Bottle pressures of the map, Pa: liquid at 8 degC and just below the critical point. */
     private static final double LOWEST_BOTTLE = 38e5;
+
     private static final double HIGHEST_BOTTLE = 72.2e5;
+    /** Share of the fuel pressure up to which the map goes either way: our choice. */
     private static final double FUEL_SHARE = 0.55;
 
-    /** Copies the lists. */
     public DriftMap {
         bottlePressures = List.copyOf(bottlePressures);
         fuelPressures = List.copyOf(fuelPressures);

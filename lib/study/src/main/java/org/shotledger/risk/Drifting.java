@@ -11,8 +11,11 @@ public enum Drifting {
     /** Plenum pressure above the planned one, Pa. */
     BOOST("boost above plan", QuantityKind.PRESSURE_DIFFERENCE);
 
+    /** Bottle pressures that are tried, Pa: liquid at -17 degC and just below the critical point. */
     private static final double LOWEST_BOTTLE = 20e5;
+
     private static final double HIGHEST_BOTTLE = 72.4e5;
+    /** Share of the planned pressure up to which a bottle may be warmed where no limit says so: our choice. */
     private static final double ABOVE_PLAN = 1.1;
 
     private final String words;

@@ -53,7 +53,6 @@ public record Fault(String name, String cause, Onset onset, double growth, boole
         Scenario apply(Scenario plan, double severity);
     }
 
-    /** Checks name and growth. */
     public Fault {
         Require.named("fault", name);
         Require.within("growth of the fault " + name, growth, 0, 3600, "s");

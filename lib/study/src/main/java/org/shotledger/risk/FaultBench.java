@@ -2,6 +2,7 @@ package org.shotledger.risk;
 
 import java.util.List;
 import java.util.Optional;
+import org.shotledger.curve.Bracket;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
 import org.shotledger.plan.Plan;
@@ -24,9 +25,9 @@ public record FaultBench(
         List<Channel> channels,
         CutOff cutOff,
         TimeToDamage damage) {
+    /** Severity to which an edge is found: our choice. */
     private static final double CLOSE = 1 / 256.0;
 
-    /** Copies the list. */
     public FaultBench {
         channels = List.copyOf(channels);
     }
@@ -160,17 +161,8 @@ public record FaultBench(
 
     /** The largest severity the models cover. */
     private double lastKnown(Fault fault) {
-        double known = 0;
-        double unknown = 1;
-        while (unknown - known > CLOSE) {
-            double middle = (known + unknown) / 2;
-            if (at(fault, middle).known()) {
-                known = middle;
-            } else {
-                unknown = middle;
-            }
-        }
-        return known;
+        return Bracket.edge(severity -> at(fault, severity).known(), 0, 1, CLOSE)
+                .inside();
     }
 
     private interface Test {
@@ -179,18 +171,15 @@ public record FaultBench(
 
     /** The severity at which a test passes first; it passes at the most severe. */
     private double reached(Fault fault, double highest, Test test) {
-        double low = 0;
-        double high = highest;
-        while (high - low > CLOSE) {
-            double middle = (low + high) / 2;
-            Scenario now = fault.change().apply(sound, middle);
-            if (test.passes(now, Simulation.run(now, line))) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return high;
+        return Bracket.edge(
+                        severity -> {
+                            Scenario now = fault.change().apply(sound, severity);
+                            return test.passes(now, Simulation.run(now, line));
+                        },
+                        highest,
+                        0,
+                        CLOSE)
+                .inside();
     }
 
     private FaultOutcome at(Fault fault, double severity) {

@@ -19,7 +19,6 @@ import org.shotledger.plan.Plan;
  */
 public record Faults(List<FaultEffect> effects, SolenoidLeak leak, ArmingConditions arming, FaultBench bench) {
 
-    /** Copies the list. */
     public Faults {
         effects = List.copyOf(effects);
     }

@@ -8,6 +8,7 @@ import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.limits.Provenance;
 import org.shotledger.plan.Plan;
 import org.shotledger.units.QuantityKind;
+import org.shotledger.units.UnitFactors;
 
 /**
  * The lowest gear in which the driven tyres can carry the full power, and how fast the engine runs up in it.
@@ -19,7 +20,6 @@ import org.shotledger.units.QuantityKind;
  * @param overshoot speed the engine gains in the cut time at the upper end of the window in that gear, rev/min
  */
 record GearInterlock(Optional<Interlock> interlock, double overshoot) {
-    private static final double GRAVITY = 9.80665;
 
     /** Taken where the car is not known: common practice, no source. */
     private static final double USUAL_OVERSHOOT = 200;
@@ -68,6 +68,6 @@ record GearInterlock(Optional<Interlock> interlock, double overshoot) {
         double ratio = car.gears().get(gear - 1) * car.finalDrive();
         double speed = peak.rpm() * Math.PI / 30 * grip.tyreRadius() / ratio;
         double drag = 0.5 * peak.air().density() * car.dragArea() * speed * speed;
-        return peak.wheelPower() / speed - drag - car.rollingResistance() * car.mass() * GRAVITY;
+        return peak.wheelPower() / speed - drag - car.rollingResistance() * car.mass() * UnitFactors.GRAVITY;
     }
 }

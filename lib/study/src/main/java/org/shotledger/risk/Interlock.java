@@ -56,16 +56,6 @@ public record Interlock(
     }
 
     /**
-     * Tells whether a value lets closed nitrous open.
-     *
-     * @param value the value read, SI
-     * @return true inside low and high by the hysteresis
-     */
-    public boolean opensAt(double value) {
-        return !(value < low + hysteresis) && !(value > high - hysteresis);
-    }
-
-    /**
      * Whether it lets the nitrous be on below the values at which every limit is kept.
      *
      * @return true when its lower bound lies lower than the lowest such value

@@ -2,7 +2,6 @@ package org.shotledger.risk;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.plan.Plan;
 import org.shotledger.units.QuantityKind;
@@ -25,7 +24,6 @@ import org.shotledger.units.UnitSystem;
  */
 public record RobustJetting(double asked, Choice plan, Choice meeting, List<Choice> byNitrousJet, DriftBand band) {
 
-    /** Copies the list. */
     public RobustJetting {
         byNitrousJet = List.copyOf(byNitrousJet);
     }
@@ -84,18 +82,6 @@ public record RobustJetting(double asked, Choice plan, Choice meeting, List<Choi
      */
     public static RobustJetting of(Plan plan, Drift drift) {
         return new RobustSearch(plan, drift).search();
-    }
-
-    /**
-     * The most robust setting that keeps a share of the power asked for.
-     *
-     * @param share share of that power, 0 to 1
-     * @return the setting, or empty when none of the searched jets gives that much
-     */
-    public Optional<Choice> keeping(double share) {
-        return java.util.stream.Stream.concat(byNitrousJet.stream(), java.util.stream.Stream.of(meeting))
-                .filter(c -> c.wheelPower() >= share * asked)
-                .max(java.util.Comparator.comparingDouble(Choice::tolerance).thenComparingDouble(Choice::boostHeld));
     }
 
     /**

@@ -20,10 +20,15 @@ import org.shotledger.setup.Setup;
  * box for each setting. Those that win are then worked out as whole plans, in every case.
  */
 final class RobustSearch {
+    /** Rungs of the ladder that are tried below and above the planned jet: our choice; a larger jet soon breaks a limit. */
     private static final int RUNGS_BELOW = 6;
+
     private static final int RUNGS_ABOVE = 2;
+    /** Relative distance of a fuel jet from the planned one that is tried: our choice. */
     private static final double FUEL_SHARE = 0.3;
+    /** Fuel pressures that are tried, Pa, and their step: the range of common regulators, common practice, no source. */
     private static final double LOWEST_PRESSURE = 2e5;
+
     private static final double HIGHEST_PRESSURE = 6e5;
     private static final double PRESSURE_STEP = 0.25e5;
 

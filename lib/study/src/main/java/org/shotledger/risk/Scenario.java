@@ -40,7 +40,6 @@ public record Scenario(
         double boostShift,
         Regulator tuned) {
 
-    /** Checks the counts. */
     public Scenario {
         int nozzles = car.nitrous().nozzles();
         Require.within("number of open nitrous jets", nitrousOpen, 0, nozzles, "");

@@ -45,7 +45,9 @@ public record SolenoidLeak(
     /** A grain on the seat, and the wait in a staging lane: assumed. */
     private static final double USUAL_HOLE = 0.1e-3;
 
+    /** How long a car waits armed, s: common practice, no source. */
     private static final double USUAL_WAIT = 600;
+    /** Coefficient of a leak of unknown shape: our choice, on the unsafe side of a sharp hole. */
     private static final double DISCHARGE = 0.8;
     /** Plenum and runners over displacement: common practice, no source. */
     private static final double USUAL_VOLUME = 2;

@@ -15,7 +15,9 @@ import org.shotledger.units.QuantityKind;
  * lower end. Red line, fuel and compressor set the upper one.
  */
 final class SpeedInterlock {
+    /** rpm: our choice, what a controller's table resolves. */
     private static final double STEP = 50;
+    /** rpm: our choice, above the noise of a speed signal. */
     private static final double HYSTERESIS = 100;
 
     private final Plan plan;

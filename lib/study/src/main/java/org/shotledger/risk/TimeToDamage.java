@@ -38,7 +38,6 @@ public record TimeToDamage(Map<String, Double> seconds, double overload, double 
 
     private static final Set<String> LOADS = Set.of("peak-pressure", "crank-torque");
 
-    /** Copies the map. */
     public TimeToDamage {
         seconds = Map.copyOf(seconds);
     }

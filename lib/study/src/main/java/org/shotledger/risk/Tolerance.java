@@ -16,7 +16,9 @@ import org.shotledger.units.Require;
  * @param stoppedBy the limit that breaks one step further, or why the models end there; empty when none does up to 8
  */
 public record Tolerance(double size, String stoppedBy) {
+    /** In bands: our choice, finer than the bands are known. */
     private static final double STEP = 0.02;
+
     private static final int MOST = 400;
     /** A saturated state gives its pressure back within this. */
     private static final double ROUND_TRIP = 1e-9;

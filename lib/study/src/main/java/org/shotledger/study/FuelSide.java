@@ -34,6 +34,7 @@ record FuelSide(int[] mouth, Lattice pressures, double[][] squared, double[][] p
     /** Range of what a regulator can be set to, Pa: that of {@link org.shotledger.supply.Regulator}. */
     static final double LOWEST = 0.5e5;
 
+    /** Highest fuel pressure that is tabulated, Pa: our choice, above usual regulators. */
     private static final double HIGHEST = 10e5;
     /** Distance of the nodes, Pa: our choice; the differences from exact flows are below a millionth. */
     private static final double STEP = 0.25e5;

@@ -10,7 +10,6 @@ import java.util.List;
  * @param kept those that keep every limit in every case, by bin
  */
 public record Histogram(double step, List<Long> all, List<Long> kept) {
-    /** Copies the lists. */
     public Histogram {
         all = List.copyOf(all);
         kept = List.copyOf(kept);

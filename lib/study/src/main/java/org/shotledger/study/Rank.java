@@ -15,6 +15,7 @@ final class Rank {
             "keeps every limit in every case and reaches the power; of those the larger margin (in steps of"
                     + " 0.1 %), then less nitrous; where the power is not reached, more power inside the limits";
 
+    /** Margins that count as one: our choice, less than any model knows. */
     private static final double SAME_MARGIN = 0.001;
 
     /**

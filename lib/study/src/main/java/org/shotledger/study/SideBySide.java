@@ -12,6 +12,7 @@ import org.shotledger.setup.Setup;
  * @param plans what each does in every case, by the name it was given, in that order
  */
 public record SideBySide(Map<String, Plan> plans) {
+    /** Setups that fit beside each other on a page. */
     private static final int MOST = 6;
 
     /** Keeps the order. */

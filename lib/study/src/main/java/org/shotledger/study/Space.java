@@ -23,7 +23,6 @@ import org.shotledger.units.UnitSystem;
 public record Space(Plan plan, Map<Axis, List<Double>> axes) {
     private static final int MOST_VALUES = 100_000;
 
-    /** Copies the map. */
     public Space {
         axes = new EnumMap<>(axes);
     }

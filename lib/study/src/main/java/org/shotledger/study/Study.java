@@ -37,7 +37,6 @@ public record Study(
         Histogram histogram,
         Difference difference) {
 
-    /** Copies what is listed. */
     public Study {
         refusedBy = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(refusedBy));
         best = List.copyOf(best);

@@ -7,6 +7,7 @@ import org.shotledger.engine.AtmosphericFactor;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.engine.PowerCorrection;
 import org.shotledger.engine.StandardAtmosphere;
+import org.shotledger.units.UnitFactors;
 
 /** Ambient air and power correction (H01). */
 final class AirChecks {
@@ -20,8 +21,11 @@ final class AirChecks {
         m.put("H01-04", r -> one(correction(PowerCorrection.SAE_J1349_2004, r.in("Pd") * 100, r.in("T"))));
         m.put(
                 "H01-06",
-                r -> one(
-                        r.in("P") * correction(PowerCorrection.STP, r.in("p") * 3386.389, (r.in("t") + 459.67) / 1.8)));
+                r -> one(r.in("P")
+                        * correction(
+                                PowerCorrection.STP,
+                                r.in("p") * UnitFactors.INCH_OF_MERCURY,
+                                (r.in("t") + UnitFactors.FAHRENHEIT_OFFSET) / 1.8)));
         m.put("H01-08", r -> one(correction(PowerCorrection.DIN_70020, r.in("p") * 100, r.in("t") + 273)));
         m.put("H01-09", r -> one(correction(PowerCorrection.ISO_1585, r.in("ps") * 1e3, r.in("T"))));
         m.put("H01-10", r -> one(correction(PowerCorrection.ISO_1585, r.in("ps") * 1e3, r.in("T"))));
@@ -30,9 +34,14 @@ final class AirChecks {
             m.put(id, AirChecks::standardAtmosphere);
         }
         for (String id : new String[] {"H01-24", "H01-25", "H01-26"}) {
-            m.put(id, r -> one(new MoistAir(101325, r.in("t") + 273.15, 1).vapourPressure() / 1e3));
+            m.put(
+                    id,
+                    r -> one(new MoistAir(UnitFactors.ATMOSPHERE, r.in("t") + UnitFactors.ICE_POINT, 1).vapourPressure()
+                            / 1e3));
         }
-        m.put("H01-28", r -> one(new MoistAir(r.in("p"), r.in("t") + 273.15, r.in("RH") / 100).density()));
+        m.put(
+                "H01-28",
+                r -> one(new MoistAir(r.in("p"), r.in("t") + UnitFactors.ICE_POINT, r.in("RH") / 100).density()));
         return m;
     }
 

@@ -19,11 +19,11 @@ import org.shotledger.gas.Flame;
 import org.shotledger.gas.Gas;
 import org.shotledger.gas.GasMixture;
 import org.shotledger.gas.Gases;
+import org.shotledger.units.UnitFactors;
 
 /** Ideal cycles, flames, formation enthalpies, knock (H08, H10). */
 final class CylinderChecks {
     private static final double ROOM = 298.15;
-    private static final double ATMOSPHERE = 101325;
 
     private CylinderChecks() {}
 
@@ -73,14 +73,14 @@ final class CylinderChecks {
             Wiebe w = Wiebe.of(0, 100);
             return new double[] {w.angleOf(0.1) / 100, w.angleOf(0.5) / 100, w.angleOf(0.9) / 100};
         });
-        m.put("H10-12", r -> one(new Woschni(1).coefficient(r.in("B"), 1e-4, r.in("p") * 1e3, r.in("T"), r.in("w"))));
-        m.put("H08-01", r -> one(1e3 * Knock.delay(r.in("ON"), r.in("p") * ATMOSPHERE, r.in("T"))));
-        m.put("H08-02", r -> one(1e3 * Knock.delay(r.in("ON"), r.in("p") * ATMOSPHERE, r.in("T"))));
+        m.put("H10-12", r -> one(new Woschni(1).coefficient(r.in("B"), r.in("p") * 1e3, r.in("T"), r.in("w"))));
+        m.put("H08-01", r -> one(1e3 * Knock.delay(r.in("ON"), r.in("p") * UnitFactors.ATMOSPHERE, r.in("T"))));
+        m.put("H08-02", r -> one(1e3 * Knock.delay(r.in("ON"), r.in("p") * UnitFactors.ATMOSPHERE, r.in("T"))));
         m.put("H08-03", r -> one(Knock.delay(105, 4e6, 800) / Knock.delay(95, 4e6, 800)));
         m.put("H08-04", r -> one(Knock.delay(95, 6e6, 800) / Knock.delay(95, 4e6, 800)));
         m.put("H08-05", r -> one(Knock.delay(95, 4e6, 840) / Knock.delay(95, 4e6, 800)));
         m.put("H08-06", r -> one(ramp(r.in("k"))));
-        m.put("H08-07", r -> one(1e3 * Knock.delay(100, ATMOSPHERE, 1e13)));
+        m.put("H08-07", r -> one(1e3 * Knock.delay(100, UnitFactors.ATMOSPHERE, 1e13)));
         m.put("H10-13", r -> one(air("CH4", 2).temperature()));
         m.put("H10-15", r -> one(air("C2H2", 2.5).temperature()));
         m.put("H10-16", r -> one(air("n-C8H18", 12.5).temperature()));
@@ -118,7 +118,7 @@ final class CylinderChecks {
         for (int i = 0; i < n; i++) {
             double share = i / (n - 1.0);
             time[i] = 5e-3 * share;
-            pressure[i] = (20 + 60 * share) * ATMOSPHERE;
+            pressure[i] = (20 + 60 * share) * UnitFactors.ATMOSPHERE;
             temperature[i] = 700 * Math.pow(1 + 3 * share, (gamma - 1) / gamma);
         }
         return Knock.integral(95, time, pressure, temperature);
@@ -133,14 +133,14 @@ final class CylinderChecks {
         amounts.put(Gases.of(fuel), 1.0);
         amounts.put(Gases.O2, oxygen);
         amounts.put(Gases.N2, oxygen * 3.76);
-        return Flame.of(GasMixture.of(amounts), ROOM, ATMOSPHERE, Equilibrium.DISSOCIATED);
+        return Flame.of(GasMixture.of(amounts), ROOM, UnitFactors.ATMOSPHERE, Equilibrium.DISSOCIATED);
     }
 
     private static double nitrous(String fuel, double moles) {
         Map<Gas, Double> amounts = new LinkedHashMap<>();
         amounts.put(Gases.of(fuel), 1.0);
         amounts.put(Gases.N2O, moles);
-        return Flame.of(GasMixture.of(amounts), ROOM, ATMOSPHERE, Equilibrium.DISSOCIATED)
+        return Flame.of(GasMixture.of(amounts), ROOM, UnitFactors.ATMOSPHERE, Equilibrium.DISSOCIATED)
                 .temperature();
     }
 
@@ -152,7 +152,7 @@ final class CylinderChecks {
             amounts.put(Gases.N2O, 5.0);
             best = Math.max(
                     best,
-                    Flame.of(GasMixture.of(amounts), ROOM, ATMOSPHERE, Equilibrium.RICH)
+                    Flame.of(GasMixture.of(amounts), ROOM, UnitFactors.ATMOSPHERE, Equilibrium.RICH)
                             .temperature());
         }
         return best;
@@ -166,7 +166,8 @@ final class CylinderChecks {
         atoms.put(Element.O, 25 * factor);
         atoms.put(Element.N, 25 * factor * 3.76);
         Equilibrium complete = new Equilibrium(List.of(Gases.CO2, Gases.H2O, Gases.O2, Gases.N2));
-        return Flame.of(atoms, liquidFormation, ATMOSPHERE, complete).temperature();
+        return Flame.of(atoms, liquidFormation, UnitFactors.ATMOSPHERE, complete)
+                .temperature();
     }
 
     private static GasMixture products() {

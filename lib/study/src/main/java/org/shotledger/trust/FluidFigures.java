@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.units.UnitFactors;
 
 /** Saturation of nitrous oxide against other correlations and single published values. */
 final class FluidFigures {
@@ -58,7 +59,7 @@ final class FluidFigures {
             case "heat of vaporisation" ->
                 NitrousOxide.saturatedVapour(t).enthalpy()
                         - NitrousOxide.saturatedLiquid(t).enthalpy();
-            default -> NitrousOxide.saturationTemperature(101325);
+            default -> NitrousOxide.saturationTemperature(UnitFactors.ATMOSPHERE);
         };
         double allowed = Double.parseDouble(row.get(4));
         return Comparison.within(

@@ -9,7 +9,6 @@ import java.util.function.Function;
 import org.shotledger.fuel.Blend;
 import org.shotledger.fuel.Elements;
 import org.shotledger.fuel.EvaporationCooling;
-import org.shotledger.fuel.FlexFuelClass;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
 import org.shotledger.fuel.Mixture;
@@ -55,7 +54,6 @@ final class FuelChecks {
         m.put("H04-26", r -> one(Fuels.TOLUENE.stoichiometricNitrousFuel()));
         m.put("H04-27", r -> one(Fuels.ETHANOL.stoichiometricNitrousFuel()));
         m.put("H04-28", r -> one(Fuels.METHANOL.stoichiometricNitrousFuel()));
-        m.put("H04-29", r -> new double[] {100 * FlexFuelClass.LEAST_ETHANOL, 100 * FlexFuelClass.MOST_ETHANOL});
         m.put("H04-30", r -> {
             double rich = ethanolByMass(0.85);
             double lean = ethanolByMass(0.51);

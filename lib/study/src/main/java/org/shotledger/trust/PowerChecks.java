@@ -14,12 +14,11 @@ import org.shotledger.engine.MoistAir;
 import org.shotledger.engine.Power;
 import org.shotledger.flow.Incompressible;
 import org.shotledger.fuel.Fuels;
+import org.shotledger.units.UnitFactors;
 
 /** Displacement, mean effective pressure, consumption, volumetric efficiency, driveline (H02, H09-09). */
 final class PowerChecks {
-    private static final double HORSEPOWER = 745.69987158227022;
     private static final double KG_PER_KWH = 1 / 3.6e6;
-    private static final double LBF_FT = 1.3558179483314004;
     private static final double CUBIC_INCH = 1.6387064e-5;
 
     private PowerChecks() {}
@@ -89,17 +88,19 @@ final class PowerChecks {
         m.put(
                 "H02-16",
                 r -> one(ofDisplacement(r.in("CID") * CUBIC_INCH).displacementRate(r.in("rpm"))
-                        / Math.pow(0.3048, 3)
+                        / Math.pow(UnitFactors.FOOT, 3)
                         * 60));
-        m.put("H02-17", r -> one(r.in("N") * Math.PI / 30 * r.in("T") * LBF_FT / HORSEPOWER));
+        m.put(
+                "H02-17",
+                r -> one(r.in("N") * Math.PI / 30 * r.in("T") * UnitFactors.POUND_FOOT / UnitFactors.HORSEPOWER));
         m.put(
                 "H02-18",
                 r -> one(ofDisplacement(r.in("CID") * CUBIC_INCH)
-                                .meanEffectivePressure(r.in("T") * LBF_FT * Math.PI * 3000 / 30, 3000)
-                        / 6894.757293168));
+                                .meanEffectivePressure(r.in("T") * UnitFactors.POUND_FOOT * Math.PI * 3000 / 30, 3000)
+                        / UnitFactors.PSI));
         m.put("H02-19", r -> {
             double specific = Consumption.specific(r.in("eta"), r.in("LHV") * 1e6);
-            return new double[] {specific * 3.6e9, specific * HORSEPOWER * 3600 / 0.45359237};
+            return new double[] {specific * 3.6e9, specific * UnitFactors.HORSEPOWER * 3600 / UnitFactors.POUND};
         });
         m.put("H02-20", r -> {
             double efficiency = Consumption.efficiency(0.300 * KG_PER_KWH, 43.4e6);
@@ -136,7 +137,12 @@ final class PowerChecks {
     private static double airBox(Row r, double density) {
         double bore = r.in("do") * 1e-2;
         double drop = r.in("dp") * 98.0665;
-        return r.in("Cd") * Math.PI / 4 * bore * bore * Incompressible.massFlux(density, 101325, 101325 - drop);
+        return r.in("Cd")
+                * Math.PI
+                / 4
+                * bore
+                * bore
+                * Incompressible.massFlux(density, UnitFactors.ATMOSPHERE, UnitFactors.ATMOSPHERE - drop);
     }
 
     private static double[] consumption(Row r) {

@@ -2,13 +2,13 @@ package org.shotledger.trust;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.shotledger.units.UnitFactors;
 import org.shotledger.wiring.ThermistorSensor;
 import org.shotledger.wiring.ThermistorSensor.Known;
 import org.shotledger.wiring.ThermocoupleSensor;
 
 /** Sensors against the reference table of thermocouples and a measured thermistor. */
 final class SensorFigures {
-    private static final double ZERO = 273.15;
 
     private SensorFigures() {}
 
@@ -16,15 +16,15 @@ final class SensorFigures {
         List<List<String>> rows = Cells.of(data.resolve("published/sensors.csv"));
         double[] constants = ThermistorSensor.constants(rows.stream()
                 .filter(row -> row.get(0).equals("thermistor") && allowed(row) == 0)
-                .map(row -> new Known(ZERO + celsius(row), output(row)))
+                .map(row -> new Known(UnitFactors.ICE_POINT + celsius(row), output(row)))
                 .toList());
         ThermistorSensor thermistor =
                 new ThermistorSensor("thermistor", 240, 370, constants[0], constants[1], constants[2], 2490, 5);
-        ThermocoupleSensor thermocouple = new ThermocoupleSensor("type K", ZERO, 1645.15);
+        ThermocoupleSensor thermocouple = new ThermocoupleSensor("type K", UnitFactors.ICE_POINT, 1645.15);
         return rows.stream()
                 .filter(row -> allowed(row) > 0)
                 .map(row -> {
-                    double kelvin = ZERO + celsius(row);
+                    double kelvin = UnitFactors.ICE_POINT + celsius(row);
                     boolean couple = row.get(0).equals("type K");
                     double predicted = couple ? 1e3 * thermocouple.output(kelvin) : thermistor.resistance(kelvin);
                     return Comparison.within(

@@ -8,11 +8,11 @@ import java.util.function.Function;
 import org.shotledger.curve.Curve;
 import org.shotledger.supply.HydraulicPower;
 import org.shotledger.supply.Injector;
+import org.shotledger.units.UnitFactors;
 
 /** Injectors and pumps (H05-19 to H05-21, H06-01 to H06-06). */
 final class SupplyChecks {
-    private static final double GALLON_PER_MINUTE = 3.785411784e-3 / 60;
-    private static final double HORSEPOWER = 745.69987158227022;
+    private static final double GALLON_PER_MINUTE = UnitFactors.US_GALLON / 60;
 
     private SupplyChecks() {}
 
@@ -31,17 +31,20 @@ final class SupplyChecks {
             return one(100 * i.duty(flow, r.in("N"), 720, 3e5, 13.5));
         });
         m.put("H06-01", r -> {
-            double pressure = r.in("p") * 6894.757293168;
-            double full = HydraulicPower.of(20 * GALLON_PER_MINUTE, pressure) / HORSEPOWER;
-            double rest = HydraulicPower.of(0.7 * GALLON_PER_MINUTE, pressure) / HORSEPOWER;
+            double pressure = r.in("p") * UnitFactors.PSI;
+            double full = HydraulicPower.of(20 * GALLON_PER_MINUTE, pressure) / UnitFactors.HORSEPOWER;
+            double rest = HydraulicPower.of(0.7 * GALLON_PER_MINUTE, pressure) / UnitFactors.HORSEPOWER;
             return new double[] {full, rest, full - rest};
         });
         m.put("H06-02", r -> one(HydraulicPower.current(r.in("Q") / 60e3, r.in("dp") * 1e5, r.in("eta"), 1)));
         m.put(
                 "H06-04",
                 r -> one(HydraulicPower.current(
-                                100 * GALLON_PER_MINUTE, 421 * 0.3048 * 62.298 * 16.018463 * 9.80665, r.in("eta"), 1)
-                        / HORSEPOWER));
+                                100 * GALLON_PER_MINUTE,
+                                421 * UnitFactors.FOOT * 62.298 * 16.018463 * UnitFactors.GRAVITY,
+                                r.in("eta"),
+                                1)
+                        / UnitFactors.HORSEPOWER));
         m.put("H06-05", r -> {
             double ratio = 1700.0 / 3500;
             return new double[] {

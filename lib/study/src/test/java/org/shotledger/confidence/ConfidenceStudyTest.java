@@ -167,7 +167,6 @@ class ConfidenceStudyTest {
         assertSays("only a number", () -> Unknowns.figure(job, "driveline.layout", Distribution.normal(1, 1)));
         assertSays("nothing unknown", () -> ConfidenceStudy.of(plan, List.of(), DRAWS, 1));
         assertSays("draws", () -> ConfidenceStudy.of(plan, few, 10, 1));
-        assertSays("effort", () -> few.get(0).withEffort(Double.NaN));
     }
 
     private static void assertSays(String words, org.junit.jupiter.api.function.Executable attempt) {

@@ -1,6 +1,5 @@
 package org.shotledger.confidence;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,9 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.hipparchus.distribution.continuous.LogNormalDistribution;
 import org.hipparchus.distribution.continuous.NormalDistribution;
-import org.hipparchus.distribution.continuous.TriangularDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,8 +38,8 @@ class PropagationTest {
                 Collections.nCopies(4, Distribution.normal(0, 1)).toArray(Distribution[]::new));
         assertEquals(0, y.mean(), 0.005);
         assertEquals(2, y.deviation(), 0.005);
-        assertArrayEquals(new double[] {-3.92, 3.92}, y.shortest(0.95), 0.05);
         assertEquals(-3.92, y.quantile(0.025), 0.015);
+        assertEquals(3.92, y.quantile(0.975), 0.015);
     }
 
     /** 9.2.3: printed 2.00 and [-3.88, 3.88]. */
@@ -84,20 +81,16 @@ class PropagationTest {
     }
 
     /**
-     * 9.4, uncorrelated: Y = X1^2 + X2^2 with u = 0.005; mean and deviation exact by the moments of the normal distribution,
-     * ends as printed, in 1e-6. The first is exact as well: an exponential distribution of mean 50e-6.
+     * 9.4, uncorrelated: Y = X1^2 + X2^2 with u = 0.005; mean and deviation exact by the moments of the normal distribution, in
+     * 1e-6. The first is exact as well: an exponential distribution of mean 50e-6.
      */
     @ParameterizedTest
-    @CsvSource({"0, 50, 50, 0, 150", "0.010, 150, 112, 0, 367", "0.050, 2550, 502, 1590, 3543"})
-    void comparison_loss(double x1, double mean, double deviation, double low, double high) {
+    @CsvSource({"0, 50, 50", "0.010, 150, 112", "0.050, 2550, 502"})
+    void comparison_loss(double x1, double mean, double deviation) {
         Propagation y =
                 run(x -> x[0] * x[0] + x[1] * x[1], Distribution.normal(x1, 0.005), Distribution.normal(0, 0.005));
-        double[] shortest = y.shortest(0.95);
         assertEquals(mean, 1e6 * y.mean(), 1);
         assertEquals(deviation, 1e6 * y.deviation(), 1);
-        assertEquals(low, 1e6 * shortest[0], 25);
-        assertEquals(high, 1e6 * shortest[1], 25);
-        assertEquals(high - low, 1e6 * (shortest[1] - shortest[0]), 8);
     }
 
     @ParameterizedTest
@@ -105,14 +98,6 @@ class PropagationTest {
     void quantiles_are_those_of_a_general_library(double p) {
         double normal = new NormalDistribution(3, 2).inverseCumulativeProbability(p);
         assertEquals(normal, Distribution.normal(3, 2).quantile(p), 1e-6 * Math.max(1, Math.abs(normal)));
-        double log = new LogNormalDistribution(Math.log(5), 0.3).inverseCumulativeProbability(p);
-        assertEquals(log, Distribution.lognormal(5, 0.3).quantile(p), 1e-6 * log);
-        double triangle = new TriangularDistribution(1, 2, 5).inverseCumulativeProbability(p);
-        assertEquals(triangle, Distribution.triangular(1, 2, 5).quantile(p), 1e-9);
-        assertEquals(
-                new NormalDistribution(0, 1).inverseCumulativeProbability(0.1 + 0.8 * p),
-                Distribution.normal(0, 1).truncated(0.1, 0.9).quantile(p),
-                1e-6);
     }
 
     /** Ishigami and Homma (1990) with a = 7, b = 0.1; the indices are known in closed form. */
@@ -173,9 +158,5 @@ class PropagationTest {
         assertThrows(IllegalArgumentException.class, () -> Distribution.normal(0, 0));
         assertThrows(IllegalArgumentException.class, () -> Distribution.uniform(1, 1));
         assertThrows(IllegalArgumentException.class, () -> Distribution.uniform(Double.NaN, 1));
-        assertThrows(IllegalArgumentException.class, () -> Distribution.triangular(1, 4, 3));
-        assertThrows(IllegalArgumentException.class, () -> Distribution.lognormal(-1, 0.1));
-        assertThrows(
-                IllegalArgumentException.class, () -> Distribution.normal(0, 1).truncated(0.9, 0.1));
     }
 }

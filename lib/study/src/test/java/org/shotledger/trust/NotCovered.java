@@ -20,6 +20,7 @@ final class NotCovered {
         put("uses the book's own linear heat capacity", "H10-07");
         put("a published band, held in PeakPressureBandTest", "H08-14");
         put("a definition", "H08-15");
+        put("limits of a standard: no model states them", "H04-29");
         put("a band of common practice without a formula", "H08-11 H08-12");
         put("vehicle motion belongs to the pass", "H09-");
         put("uncertainty belongs to the study", "H11-");

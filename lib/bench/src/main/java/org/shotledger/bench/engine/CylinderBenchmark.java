@@ -20,7 +20,6 @@ import org.shotledger.engine.TrappedCharge;
 import org.shotledger.engine.Wiebe;
 import org.shotledger.engine.Woschni;
 import org.shotledger.fluid.NitrousOxide;
-import org.shotledger.fuel.WaterGasCombustion;
 
 /** Closed cycles per second of one cylinder of the demo engine with nitrous, the timing walking over 64 values. */
 @State(Scope.Thread)
@@ -47,9 +46,8 @@ public class CylinderBenchmark {
         Intake intake = new Intake(
                 plenum, 320, 0.008, 0.03, NitrousOxide.saturatedLiquid(295).enthalpy(), fuel, 0.8, fuel, 0.03 / 5);
         var charge = ChargeMixing.mix(intake, car.engine().breathedVolume(rpm));
-        var heat = WaterGasCombustion.DEFAULT.burn(charge.mixture());
         var inside = new TrappedCharge.Inside(1.3 * plenum, 1100, 0);
-        TrappedCharge trapped = TrappedCharge.of(car.engine(), rpm, charge, heat, inside);
+        TrappedCharge trapped = TrappedCharge.reacting(car.engine(), rpm, charge, inside);
         for (int k = 0; k <= MASK; k++) {
             inputs[k] = trapped.cycle(rpm, Wiebe.of(-20 + 0.2 * k, 50), 450, 1.3 * plenum, 100);
         }

@@ -9,16 +9,13 @@ package org.shotledger.fluid;
  * the saturation state from Helmholtz energy equations of state", J. Thermal Sci. Technol. 3 (2008) 442-451. Starting
  * densities: ESDU 91022 correlations below 303 K, above it the equation's own limiting shape at its critical point.
  */
-public final class PhaseEquilibrium {
+final class PhaseEquilibrium {
 
     private static final int MAX_STEPS = 60;
     private static final double TOLERANCE = 1e-14;
 
     private final HelmholtzPoint liquid = new HelmholtzPoint();
     private final HelmholtzPoint vapour = new HelmholtzPoint();
-
-    /** Makes a solver that holds no state yet; reusable, for one thread. */
-    public PhaseEquilibrium() {}
 
     /**
      * Solves for both phases.
@@ -27,7 +24,7 @@ public final class PhaseEquilibrium {
      * @return this solver, holding both phases
      * @throws IllegalArgumentException outside that range
      */
-    public PhaseEquilibrium solve(double temperature) {
+    PhaseEquilibrium solve(double temperature) {
         FluidRange.saturationTemperature(temperature);
         start(temperature);
         double last = Double.POSITIVE_INFINITY;
@@ -70,7 +67,7 @@ public final class PhaseEquilibrium {
         double pL = liquid.pressureByDensity() / rt;
         double pV = vapour.pressureByDensity() / rt;
         double dp = (vapour.pressure() - liquid.pressure()) / rt;
-        double dg = vapour.reducedPotential() - liquid.reducedPotential();
+        double dg = potential(vapour) - potential(liquid);
         // dg = (dp/drho)/(rho RT) drho along an isotherm, so the 2x2 system solves by hand
         double stepL = (dp - rhoV * dg) / (pL * (1 - rhoV / rhoL));
         double stepV = (dp - rhoL * dg) / (pV * (rhoL / rhoV - 1));
@@ -81,12 +78,17 @@ public final class PhaseEquilibrium {
         return Math.max(Math.abs(stepL) / rhoL, Math.abs(stepV) / rhoV);
     }
 
+    // Gibbs energy without its purely temperature-dependent part, over RT; pressure/(rho RT) is 1 + delta alphar_d
+    private static double potential(HelmholtzPoint point) {
+        return point.gibbsEnergy() / (HelmholtzPoint.GAS_CONSTANT * point.temperature());
+    }
+
     /**
      * The liquid phase found.
      *
      * @return the point at the saturated liquid; it belongs to this solver
      */
-    public HelmholtzPoint liquid() {
+    HelmholtzPoint liquid() {
         return liquid;
     }
 
@@ -95,7 +97,7 @@ public final class PhaseEquilibrium {
      *
      * @return the point at the saturated vapour; it belongs to this solver
      */
-    public HelmholtzPoint vapour() {
+    HelmholtzPoint vapour() {
         return vapour;
     }
 
@@ -104,7 +106,7 @@ public final class PhaseEquilibrium {
      *
      * @return absolute pressure, Pa
      */
-    public double pressure() {
+    double pressure() {
         return vapour.pressure();
     }
 }
