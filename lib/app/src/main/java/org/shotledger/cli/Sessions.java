@@ -68,10 +68,9 @@ final class Sessions {
                         .toList());
     }
 
-    /** Where the launcher keeps the index of the class path; null without the launcher. */
+    /** The index of the class path, which {@link WarmUp} writes for later starts; null without the launcher. */
     static Path index() {
-        String file = System.getProperty("shotledger.index");
-        return file == null ? null : Path.of(file);
+        return System.getProperty(Folders.STATE) == null ? null : Folders.state().resolve("start-classes.index");
     }
 
     static JavaSession open() {
