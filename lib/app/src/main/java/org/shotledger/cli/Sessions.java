@@ -70,7 +70,9 @@ final class Sessions {
 
     /** The index of the class path, which {@link WarmUp} writes for later starts; null without the launcher. */
     static Path index() {
-        return System.getProperty(Folders.STATE) == null ? null : Folders.state().resolve("start-classes.index");
+        return System.getProperty(Folders.STATE) == null
+                ? null
+                : Folders.state().resolve("start-classes.index");
     }
 
     static JavaSession open() {

@@ -16,7 +16,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Does a little of what kernels and headless runs do, so that a start-up archive can be made of the classes this needs. */
-@Command(name = "warm-up", hidden = true, description = "Loads what a start-up archive is to hold; for the launcher alone.")
+@Command(
+        name = "warm-up",
+        hidden = true,
+        description = "Loads what a start-up archive is to hold; for the launcher alone.")
 final class WarmUp implements Callable<Integer> {
 
     /** A declaration, output, a type, and a value of the library's, which makes the imports. */
