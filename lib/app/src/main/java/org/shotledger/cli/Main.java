@@ -5,11 +5,8 @@ import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -26,9 +23,6 @@ public final class Main {
 
     private static final Map<String, Class<?>> COMMANDS = commands();
 
-    /** Commands for whose first cell somebody waits. */
-    private static final Set<String> OPEN_A_SESSION = Set.of("run", "eval", "serve");
-
     private static final String NEW = "new";
 
     private Main() {}
@@ -39,9 +33,6 @@ public final class Main {
      * @param arguments as given on the command line
      */
     public static void main(String[] arguments) {
-        if (!Collections.disjoint(OPEN_A_SESSION, Stream.of(arguments).limit(2).toList())) {
-            Sessions.begin();
-        }
         System.exit(run(arguments));
     }
 
@@ -81,7 +72,7 @@ public final class Main {
 
     /**
      * The command that a line begins with, or all of them if it begins with none: the parser reads the description of each command
-     * it is given, and reading all takes a third of a short start.
+     * it is given, and reading all of them lengthens a short start by a fourteenth.
      */
     static CommandLine commands(String first, PrintWriter out, PrintWriter err) {
         CommandLine line = new CommandLine(new Main());
