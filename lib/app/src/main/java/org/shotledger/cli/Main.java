@@ -33,6 +33,12 @@ public final class Main {
      * @param arguments as given on the command line
      */
     public static void main(String[] arguments) {
+        if (arguments.length == 3 && arguments[0].equals("kernel") && arguments[1].equals("serve")) {
+            // somebody waits for it in a notebook: the parser need not read how kernels are installed
+            System.exit(new CommandLine(new KernelServeCommand())
+                    .setExecutionExceptionHandler(new FailureSentence())
+                    .execute(arguments[2]));
+        }
         System.exit(run(arguments));
     }
 
