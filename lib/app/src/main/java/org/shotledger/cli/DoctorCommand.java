@@ -62,19 +62,14 @@ final class DoctorCommand implements Callable<Integer> {
 
     private void archive() throws IOException, InterruptedException {
         String remedy = "starting takes longer. Make one: ./shotledger kernel install";
-        long bytes = 0;
-        for (StartArchive archive : StartArchive.ofLauncher()) {
-            if (!archive.exists()) {
-                note("start-up archive", "none for this Java; " + remedy);
-                return;
-            }
-            if (!archive.fits()) {
-                note("start-up archive", "does not fit this Java or these jars and is not used; " + remedy);
-                return;
-            }
-            bytes += archive.bytes();
+        StartArchive archive = StartArchive.ofLauncher();
+        if (!archive.exists()) {
+            note("start-up archive", "none for this Java; " + remedy);
+        } else if (!archive.fits()) {
+            note("start-up archive", "does not fit this Java or these jars and is not used; " + remedy);
+        } else {
+            good("start-up archive", archive.bytes() / 1_000_000 + " MB, in use");
         }
-        good("start-up archive", bytes / 1_000_000 + " MB, in use");
     }
 
     private void kernel() throws IOException {

@@ -4,7 +4,6 @@ import com.google.gson.JsonObject;
 import java.io.FileDescriptor;
 import java.io.PrintStream;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.shotledger.display.Display;
 import org.shotledger.ipynb.MimeJson;
@@ -19,21 +18,6 @@ final class EvalCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "JAVA", arity = "1..*", description = "The Java to run; several arguments make one cell.")
     private List<String> code;
-
-    /**
-     * The command of a line that holds nothing the parser has a meaning for.
-     *
-     * @return empty for any other line
-     */
-    static Optional<EvalCommand> plain(String... words) {
-        EvalCommand command = new EvalCommand();
-        command.code = List.of(words).subList(1, words.length);
-        boolean special = command.code.isEmpty();
-        for (String word : command.code) {
-            special |= word.isEmpty() || "-@\"".indexOf(word.charAt(0)) >= 0;
-        }
-        return special ? Optional.empty() : Optional.of(command);
-    }
 
     @Override
     public Integer call() {

@@ -12,16 +12,7 @@ final class FailureSentence implements CommandLine.IExecutionExceptionHandler {
     @Override
     public int handleExecutionException(Exception failure, CommandLine command, CommandLine.ParseResult parsed)
             throws Exception {
-        return say(failure, command.getErr());
-    }
-
-    /**
-     * Says what failed.
-     *
-     * @return the exit code
-     * @throws Exception the failure itself, if nobody foresaw it
-     */
-    static int say(Exception failure, PrintWriter err) throws Exception {
+        PrintWriter err = command.getErr();
         if (failure instanceof NotebookException
                 || failure instanceof IllegalArgumentException
                 || failure instanceof IllegalStateException

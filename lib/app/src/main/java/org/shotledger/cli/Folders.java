@@ -15,6 +15,9 @@ final class Folders {
     /** Set by the launcher, which changes the folder. */
     private static final String GIVEN_IN = "shotledger.cwd";
 
+    /** Set by the launcher: where it keeps what it makes for this machine. */
+    static final String STATE = "shotledger.state";
+
     private Folders() {}
 
     /** The project's top folder, which holds the launcher. */
@@ -29,8 +32,8 @@ final class Folders {
 
     /** Where the launcher keeps what it makes for this machine: the user's own cache if nothing may be written beside the program. */
     static Path state() {
-        return Path.of(System.getProperty(
-                "shotledger.state", home().resolve("lib/app/target").toString()));
+        return Path.of(
+                System.getProperty(STATE, home().resolve("lib/app/target").toString()));
     }
 
     /** The user's own folder; who sets another for a process means it. */

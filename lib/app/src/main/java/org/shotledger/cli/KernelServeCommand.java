@@ -17,11 +17,6 @@ final class KernelServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, InterruptedException {
-        return serve(connection);
-    }
-
-    static int serve(Path connection) throws IOException, InterruptedException {
-        Sessions.begin();
         ConnectionFile meeting = ConnectionFile.read(Folders.fromCommandLine(connection));
         new Kernel(meeting, Sessions::open, Sessions.words()).serve();
         return 0;

@@ -37,19 +37,8 @@ record LibraryKernel(String name, String title, String classPath, List<String> i
         String path = wholeClassPath();
         Path state = Folders.state().resolve("kernels").resolve(name);
         Files.createDirectories(state);
-        List<String> start = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:+UseSerialGC",
-                "-XX:TieredStopAtLevel=1",
-                "-XX:MaxRAM=12g", // as the launcher does, for the same reasons
-                "-XX:MaxNewSize=256m",
-                "-Xshare:auto",
-                "-Xlog:disable",
-                "-Xlog:all=off",
-                "-Djava.awt.headless=true",
-                "-Dfile.encoding=UTF-8",
-                "-Dkernel.index=" + state.resolve("classes.index"),
-                "-Dkernel.library=" + library));
+        List<String> start = OwnJava.command();
+        start.addAll(List.of("-Dkernel.index=" + state.resolve("classes.index"), "-Dkernel.library=" + library));
         List<String> end = new ArrayList<>(List.of("-cp", path, KernelMain.class.getName()));
         Path archive = state.resolve("classes.archive");
         Files.deleteIfExists(archive);
@@ -81,7 +70,6 @@ record LibraryKernel(String name, String title, String classPath, List<String> i
         }
         if (!isNew()) {
             List<String> dump = new ArrayList<>(start);
-            dump.remove("-Xshare:auto");
             dump.addAll(
                     List.of("-Xshare:dump", "-XX:SharedClassListFile=" + classes, "-XX:SharedArchiveFile=" + archive));
             dump.addAll(end.subList(0, 2));

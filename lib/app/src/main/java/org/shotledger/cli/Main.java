@@ -2,13 +2,11 @@ package org.shotledger.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.concurrent.Callable;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -16,25 +14,16 @@ import picocli.CommandLine.Command;
 @Command(
         name = "shotledger",
         description = "Budgets an engine's power between a turbocharger and a wet nitrous-oxide system.",
-        subcommands = {
-            RunCommand.class,
-            EvalCommand.class,
-            LabCommand.class,
-            KernelCommand.class,
-            NewCommand.class,
-            CheckCommand.class,
-            ExplainCommand.class,
-            MapCommand.class,
-            DiffCommand.class,
-            DocumentCommand.class,
-            DoctorCommand.class
-        },
         footer = {
             "",
             "Exit codes: 0 done; 1 the notebook or check failed; 2 the command was wrong.",
             "Every figure is an estimate to be proven on the car in small steps."
         })
 public final class Main {
+
+    private static final Map<String, Class<?>> COMMANDS = commands();
+
+    private static final String NEW = "new";
 
     private Main() {}
 
@@ -45,55 +34,12 @@ public final class Main {
      */
     public static void main(String[] arguments) {
         if (arguments.length == 3 && arguments[0].equals("kernel") && arguments[1].equals("serve")) {
-            serve(Path.of(arguments[2]));
-        }
-        if (arguments.length == 1 && arguments[0].equals("warm-up")) {
-            System.exit(call(new WarmUp()));
-        }
-        Optional<? extends Callable<Integer>> plain = plain(arguments);
-        if (plain.isPresent()) {
-            Sessions.begin();
-            // a name no jar has opens them all, which the session is about to need and this thread has time for
-            ClassLoader.getSystemResource("-");
-            System.exit(call(plain.get()));
+            // somebody waits for it in a notebook: the parser need not read how kernels are installed
+            System.exit(new CommandLine(new KernelServeCommand())
+                    .setExecutionExceptionHandler(new FailureSentence())
+                    .execute(arguments[2]));
         }
         System.exit(run(arguments));
-    }
-
-    /** What somebody waits for, if the line needs no parser: that takes as long as a third of running a cell. */
-    private static Optional<? extends Callable<Integer>> plain(String... arguments) {
-        return switch (arguments.length < 2 ? "" : arguments[0]) {
-            case "run" -> RunCommand.plain(arguments);
-            case "eval" -> EvalCommand.plain(arguments);
-            default -> Optional.empty();
-        };
-    }
-
-    /** As the parser calls a command. */
-    private static int call(Callable<Integer> command) {
-        PrintWriter err = writer(terminal(FileDescriptor.err));
-        try {
-            return command.call();
-        } catch (Exception failure) {
-            try {
-                return FailureSentence.say(failure, err);
-            } catch (Exception unforeseen) {
-                unforeseen.printStackTrace(err);
-                return CommandLine.ExitCode.SOFTWARE;
-            }
-        }
-    }
-
-    /** The one command somebody waits for: without the cost of a command-line parser. */
-    private static void serve(Path connection) {
-        try {
-            System.exit(KernelServeCommand.serve(connection));
-        } catch (IOException | IllegalArgumentException e) {
-            System.err.println(e.getMessage());
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-        System.exit(1);
     }
 
     /**
@@ -105,7 +51,7 @@ public final class Main {
     static int run(String... arguments) {
         PrintStream out = terminal(FileDescriptor.out);
         PrintStream err = terminal(FileDescriptor.err);
-        CommandLine line = commands(writer(out), writer(err));
+        CommandLine line = commands(arguments.length == 0 ? "" : arguments[0], writer(out), writer(err));
         if (arguments.length == 0) {
             line.usage(out);
             return CommandLine.ExitCode.USAGE;
@@ -113,14 +59,41 @@ public final class Main {
         return line.execute(arguments);
     }
 
-    /** All commands, writing to the given streams. */
-    static CommandLine commands(PrintWriter out, PrintWriter err) {
-        CommandLine line =
-                new CommandLine(new Main()).setOut(out).setErr(err).setExecutionExceptionHandler(new FailureSentence());
-        NewCommand.addFigures(line.getSubcommands().get("new"));
+    private static Map<String, Class<?>> commands() {
+        Map<String, Class<?>> all = new LinkedHashMap<>();
+        all.put("run", RunCommand.class);
+        all.put("eval", EvalCommand.class);
+        all.put("lab", LabCommand.class);
+        all.put("kernel", KernelCommand.class);
+        all.put(NEW, NewCommand.class);
+        all.put("check", CheckCommand.class);
+        all.put("explain", ExplainCommand.class);
+        all.put("map", MapCommand.class);
+        all.put("diff", DiffCommand.class);
+        all.put("document", DocumentCommand.class);
+        all.put("doctor", DoctorCommand.class);
+        all.put("warm-up", WarmUp.class);
+        return all;
+    }
+
+    /**
+     * The command that a line begins with, or all of them if it begins with none: the parser reads the description of each command
+     * it is given, and reading all of them lengthens a short start by a fourteenth.
+     */
+    static CommandLine commands(String first, PrintWriter out, PrintWriter err) {
+        CommandLine line = new CommandLine(new Main());
+        COMMANDS.forEach((name, command) -> {
+            if (name.equals(first) || !COMMANDS.containsKey(first)) {
+                line.addSubcommand(name, command);
+            }
+        });
+        if (line.getSubcommands().containsKey(NEW)) {
+            NewCommand.addFigures(line.getSubcommands().get(NEW));
+        }
         withHelp(line);
         line.addSubcommand("help", new CommandLine.HelpCommand());
         line.setUsageHelpAutoWidth(false);
+        line.setOut(out).setErr(err).setExecutionExceptionHandler(new FailureSentence());
         return line;
     }
 

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -64,9 +63,7 @@ final class ParallelRuns {
     }
 
     private List<String> command(Path notebook) {
-        List<String> command = new ArrayList<>();
-        command.add(ProcessHandle.current().info().command().orElse("java"));
-        command.addAll(ManagementFactory.getRuntimeMXBean().getInputArguments());
+        List<String> command = OwnJava.commandOfSameProgram();
         command.add("-Dshotledger.cwd=" + Folders.fromCommandLine(Path.of("")));
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName(), "run"));
         command.addAll(options);

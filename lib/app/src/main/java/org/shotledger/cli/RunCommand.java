@@ -5,12 +5,8 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -28,10 +24,6 @@ import picocli.CommandLine.Spec;
 @Command(name = "run", description = "Executes notebooks and writes what came of them, as notebook, HTML page and PDF.")
 final class RunCommand implements Callable<Integer> {
 
-    private static final String OUT = "out";
-    private static final String FORMATS = "ipynb,html,pdf";
-    private static final String CODE = "show";
-
     @Spec
     private CommandSpec spec;
 
@@ -47,79 +39,24 @@ final class RunCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            defaultValue = OUT,
+            defaultValue = "out",
             description = "Folder for the results; default: ${DEFAULT-VALUE}.")
-    private Path out = Path.of(OUT);
+    private Path out;
 
     @Option(
             names = "--to",
             paramLabel = "FORMATS",
             split = ",",
-            defaultValue = FORMATS,
+            defaultValue = "ipynb,html,pdf",
             description = "What to write; default: ${DEFAULT-VALUE}.")
-    private Set<String> formats = formats(FORMATS);
+    private Set<String> formats;
 
     @Option(
             names = "--code",
             paramLabel = "show|hide",
-            defaultValue = CODE,
+            defaultValue = "show",
             description = "Whether pages show the code; default: ${DEFAULT-VALUE}.")
-    private String code = CODE;
-
-    /**
-     * The command of a line that holds one notebook and options with sound values, which needs no parser.
-     *
-     * @return empty for any other line
-     */
-    static Optional<RunCommand> plain(String... words) {
-        RunCommand command = new RunCommand();
-        command.values = new LinkedHashMap<>();
-        Set<String> options = new HashSet<>();
-        for (int i = 1; i < words.length; i++) {
-            String word = words[i];
-            boolean option = word.startsWith("--") && i + 1 < words.length;
-            boolean again = option && !word.equals("--set") && !options.add(word);
-            if (again || !(option ? command.take(word, words[++i]) : command.take(word))) {
-                return Optional.empty();
-            }
-        }
-        return command.notebooks == null ? Optional.empty() : Optional.of(command);
-    }
-
-    private boolean take(String word) {
-        boolean first = notebooks == null && word.endsWith(".ipynb") && isPlain(word);
-        if (first) {
-            notebooks = List.of(Path.of(word));
-        }
-        return first;
-    }
-
-    private boolean take(String option, String value) {
-        switch (option) {
-            case "--out" -> out = Path.of(value);
-            case "--code" -> code = value;
-            case "--to" -> formats = formats(value);
-            case "--set" -> {
-                int equals = value.indexOf('=');
-                if (equals < 1 || values.put(value.substring(0, equals), value.substring(equals + 1)) != null) {
-                    return false;
-                }
-            }
-            default -> {
-                return false;
-            }
-        }
-        return isPlain(value) && problem().isEmpty();
-    }
-
-    /** Words that begin otherwise mean something to the parser, and so do quotes. */
-    private static boolean isPlain(String word) {
-        return !word.isEmpty() && word.charAt(0) != '-' && word.charAt(0) != '@' && word.indexOf('"') < 0;
-    }
-
-    private static Set<String> formats(String words) {
-        return new LinkedHashSet<>(List.of(words.split(",", -1)));
-    }
+    private String code;
 
     @Override
     public Integer call() throws IOException, InterruptedException {
@@ -139,29 +76,25 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private void checkOptions() {
-        problem().ifPresent(sentence -> {
-            throw new ParameterException(spec.commandLine(), sentence);
-        });
-    }
-
-    private Optional<String> problem() {
         Set<String> unknown = new TreeSet<>(formats);
         unknown.removeAll(RunRequest.FORMATS);
         if (!unknown.isEmpty()) {
-            return Optional.of("--to " + String.join(",", unknown) + " is not a format; allowed: "
-                    + String.join(",", new TreeSet<>(RunRequest.FORMATS)) + ".");
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--to " + String.join(",", unknown) + " is not a format; allowed: "
+                            + String.join(",", new TreeSet<>(RunRequest.FORMATS)) + ".");
         }
-        return Set.of("show", "hide").contains(code)
-                ? Optional.empty()
-                : Optional.of("--code " + code + " is neither show nor hide.");
+        if (!Set.of("show", "hide").contains(code)) {
+            throw new ParameterException(spec.commandLine(), "--code " + code + " is neither show nor hide.");
+        }
     }
 
-    List<Path> absolute() {
+    private List<Path> absolute() {
         return notebooks.stream().map(Folders::fromCommandLine).toList();
     }
 
     /** The options as another process is given them. */
-    List<String> arguments() {
+    private List<String> arguments() {
         List<String> list = new ArrayList<>(List.of(
                 "--out", Folders.fromCommandLine(out).toString(), "--to", String.join(",", formats), "--code", code));
         values.forEach((name, value) -> list.addAll(List.of("--set", name + "=" + value)));

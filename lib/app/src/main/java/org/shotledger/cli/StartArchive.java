@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * An archive of loaded classes that makes the launcher start faster.
@@ -15,11 +14,9 @@ record StartArchive(Path file) {
 
     private static final int FIRST_WITH_AOT_CACHE = 25;
 
-    /** One for kernels, one for notebooks run without a front end: each start maps all of its archive. */
-    static List<StartArchive> ofLauncher() {
-        return Stream.of("-serve", "-run")
-                .map(end -> new StartArchive(Path.of(System.getProperty("shotledger.archive", "none") + end)))
-                .toList();
+    /** The launcher's own, for this Java. */
+    static StartArchive ofLauncher() {
+        return new StartArchive(Path.of(System.getProperty("shotledger.archive", "none")));
     }
 
     boolean exists() {
@@ -33,13 +30,13 @@ record StartArchive(Path file) {
     /** Whether this Java accepts it for these jars: asked of a Java that must use it or stop. */
     boolean fits() throws IOException, InterruptedException {
         boolean cache = Runtime.version().feature() >= FIRST_WITH_AOT_CACHE;
-        return Jupyter.succeeds(
-                ProcessHandle.current().info().command().orElse("java"),
-                "-XX:+UseSerialGC",
+        List<String> command = OwnJava.command();
+        command.addAll(List.of(
                 cache ? "-XX:AOTMode=on" : "-Xshare:on",
                 (cache ? "-XX:AOTCache=" : "-XX:SharedArchiveFile=") + file,
                 "-cp",
                 System.getProperty("java.class.path"),
-                "-version");
+                "-version"));
+        return Jupyter.succeeds(command.toArray(String[]::new));
     }
 }

@@ -29,7 +29,7 @@ class SheetCommandsTest {
     private int run(String... arguments) {
         out.getBuffer().setLength(0);
         err.getBuffer().setLength(0);
-        return Main.commands(new PrintWriter(out, true), new PrintWriter(err, true))
+        return Main.commands(arguments[0], new PrintWriter(out, true), new PrintWriter(err, true))
                 .execute(arguments);
     }
 
@@ -187,7 +187,8 @@ class SheetCommandsTest {
 
     @Test
     void the_help_names_the_commands() {
-        String help = Main.commands(new PrintWriter(out), new PrintWriter(err)).getUsageMessage();
+        String help =
+                Main.commands("", new PrintWriter(out), new PrintWriter(err)).getUsageMessage();
         assertTrue(Stream.of("new", "check", "diff").allMatch(name -> help.contains("\n  " + name + " ")), help);
     }
 }

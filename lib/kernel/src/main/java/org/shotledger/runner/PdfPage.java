@@ -54,7 +54,6 @@ final class PdfPage {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (BatikSVGDrawer svg = new BatikSVGDrawer()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();
-            builder.useFastMode();
             builder.useSVGDrawer(svg);
             builder.useUriResolver((base, uri) -> uri.startsWith("data:") || uri.startsWith("#") ? uri : null);
             fonts(builder);

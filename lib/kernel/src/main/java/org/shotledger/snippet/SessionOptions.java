@@ -1,10 +1,7 @@
 package org.shotledger.snippet;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * What a session starts with.
@@ -16,15 +13,12 @@ import java.util.stream.Stream;
  */
 public record SessionOptions(List<String> imports, ClassPathIndex classes, String library) {
 
-    /** The jar of what no notebook names: leaving it out makes the compiler's work smaller. */
-    private static final String MACHINERY = "machinery.jar";
-
     public SessionOptions {
         imports = List.copyOf(imports);
     }
 
     /**
-     * Options for this process's own class path, without the jar no notebook needs.
+     * Options for this process's own class path.
      *
      * @param imports import declarations every cell gets
      * @return the options
@@ -42,19 +36,11 @@ public record SessionOptions(List<String> imports, ClassPathIndex classes, Strin
      * @return the options
      */
     public static SessionOptions of(List<String> imports, Path index, String library) {
-        String path = Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
-                .filter(SessionOptions::isForNotebooks)
-                .collect(Collectors.joining(File.pathSeparator));
-        return new SessionOptions(imports, ClassPathIndex.of(index, path), library);
+        return new SessionOptions(imports, ClassPathIndex.of(index, System.getProperty("java.class.path")), library);
     }
 
     /** Whether a class is the library's. */
     boolean isOfLibrary(String className) {
         return !library.isEmpty() && className.startsWith(library + ".");
-    }
-
-    private static boolean isForNotebooks(String entry) {
-        Path file = Path.of(entry).getFileName();
-        return file != null && !file.toString().equals(MACHINERY);
     }
 }
