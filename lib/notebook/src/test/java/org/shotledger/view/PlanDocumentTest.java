@@ -138,7 +138,13 @@ class PlanDocumentTest {
 
     private static Plan with(Limit limit) {
         return new Plan(
-                PLAN.job(), PLAN.setup(), PLAN.outcomes(), new Limits(List.of(limit)), List.of(), PLAN.stopped(), List.of());
+                PLAN.job(),
+                PLAN.setup(),
+                PLAN.outcomes(),
+                new Limits(List.of(limit)),
+                List.of(),
+                PLAN.stopped(),
+                List.of());
     }
 
     private static Limit limit(String key, boolean hard, double value) {
