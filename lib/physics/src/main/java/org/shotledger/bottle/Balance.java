@@ -1,7 +1,7 @@
 package org.shotledger.bottle;
 
 /**
- * The books of one run: what the bottle held, what left it, what heat came in. Energy is that of contents and shell together.
+ * Mass and energy balance of one run: what the bottle held, what left it, what heat came in. Energy is that of contents and shell together.
  *
  * @param massBefore nitrous oxide at the start, kg
  * @param massAfter nitrous oxide at the end, kg

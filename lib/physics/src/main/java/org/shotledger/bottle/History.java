@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param moments rows in order of time, the first at the start, the last at the end
  * @param events events in order of time
  * @param left bottle and contents at the end, come to rest (one temperature)
- * @param balance the books of mass and energy
+ * @param balance mass and energy balance
  */
 public record History(
         String model,

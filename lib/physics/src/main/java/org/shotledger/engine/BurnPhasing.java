@@ -26,7 +26,7 @@ public record BurnPhasing(double centre, double early, double late, double durat
     }
 
     /**
-     * The course of burning.
+     * Mass fraction burned over crank angle.
      *
      * @param retard spark retard from the base pull's timing, crank degrees; negative is advance
      * @param durationFactor on the duration, 0.5 to 2; below 1 burns faster, as nitrous oxide makes it

@@ -43,7 +43,7 @@ final class ChargeEnergyBalance {
     private final double nitrousLiquid;
 
     /**
-     * The books.
+     * Works out what does not depend on the temperature.
      *
      * @param plainTemperature of the same charge without nitrous, from which walls work, K
      */

@@ -32,7 +32,7 @@ public final class ChargeMixing {
     /**
      * Mixes and breathes.
      *
-     * @param intake what meets
+     * @param intake the flows that mix
      * @param breathedVolume charge volume at plenum conditions, m3/s, above zero; see {@link Engine#breathedVolume}
      * @return the charge
      * @throws IllegalArgumentException when the nitrous oxide and its fuel leave no room for air, or would cool the charge
@@ -45,7 +45,7 @@ public final class ChargeMixing {
     /**
      * Mixes and breathes what hardly differs from another charge, in a third of the time: the temperatures are searched from its own.
      *
-     * @param intake what meets
+     * @param intake the flows that mix
      * @param breathedVolume charge volume at plenum conditions, m3/s, above zero
      * @param near the other charge
      * @return the charge, the same as without the other one to 1e-8
@@ -67,10 +67,10 @@ public final class ChargeMixing {
         if (intake.nitrousFlow() == 0 && intake.nitrousFuelFlow() == 0) {
             return charge(intake, plain, plainTemperature, plainTemperature, plainAir, 0);
         }
-        ChargeEnergyBalance books = new ChargeEnergyBalance(intake, vapour, breathedVolume, plainTemperature);
-        double displaced = books.dryAir(plainTemperature, books.evaporated(plainTemperature));
-        double temperature = near.map(n -> books.temperature(n.temperature())).orElseGet(books::temperature);
-        return charge(intake, books, temperature, plainTemperature, plainAir, displaced / plainAir - 1);
+        ChargeEnergyBalance balance = new ChargeEnergyBalance(intake, vapour, breathedVolume, plainTemperature);
+        double displaced = balance.dryAir(plainTemperature, balance.evaporated(plainTemperature));
+        double temperature = near.map(n -> balance.temperature(n.temperature())).orElseGet(balance::temperature);
+        return charge(intake, balance, temperature, plainTemperature, plainAir, displaced / plainAir - 1);
     }
 
     /**
@@ -91,20 +91,20 @@ public final class ChargeMixing {
 
     private static Charge charge(
             Intake in,
-            ChargeEnergyBalance books,
+            ChargeEnergyBalance balance,
             double temperature,
             double plainTemperature,
             double plainAir,
             double displacement) {
-        Shares evaporated = books.evaporated(temperature);
-        double air = books.dryAir(temperature, evaporated);
+        Shares evaporated = balance.evaporated(temperature);
+        double air = balance.dryAir(temperature, evaporated);
         double cooling = air / plainAir / (1 + displacement) - 1;
         Mixture mixture = new Mixture(
                 air,
                 air * in.humidityRatio(),
                 in.nitrousFlow(),
                 in.main().fuel(),
-                air * books.fuelPerAir(),
+                air * balance.fuelPerAir(),
                 in.nitrousFuel().fuel(),
                 in.nitrousFuelFlow());
         return new Charge(
@@ -112,7 +112,7 @@ public final class ChargeMixing {
                 in.pressure(),
                 temperature,
                 plainTemperature,
-                books.gas(temperature),
+                balance.gas(temperature),
                 plainAir,
                 displacement,
                 cooling,

@@ -12,7 +12,7 @@ import org.shotledger.units.Require;
  * @param unburned properties of the charge before burning
  * @param burned properties of the products
  * @param heat released in the cycle by fuel and nitrous oxide, J
- * @param burning its course
+ * @param burning mass fraction burned over crank angle
  * @param wallTemperature K, 350 to 700
  * @param exhaustPressure before the turbine, Pa
  * @param octane octane number for the knock index, 60 to 130

@@ -40,7 +40,7 @@ public final class Cylinder {
     private final double bottomVolume;
 
     /**
-     * Lays the tables.
+     * Tabulates the geometry over crank angle.
      *
      * @param engine the engine
      * @param intakeClosing where compression begins, deg after top dead centre, -180 to -90; common -150 to -120
@@ -83,7 +83,7 @@ public final class Cylinder {
     }
 
     /**
-     * A cylinder whose heat loss makes a known cycle give a known work: the base pull's own. The power book's one factor
+     * A cylinder whose heat loss makes a known cycle give a known work: the base pull's own. The one factor on power
      * and the closed cycle then tell the same there; what they differ by elsewhere is tested.
      *
      * @param engine the engine
@@ -140,10 +140,10 @@ public final class Cylinder {
     }
 
     /**
-     * Runs one cycle and keeps its course.
+     * Runs one cycle and keeps its trace.
      *
      * @param in what the cylinder holds and does
-     * @return the course over crank angle
+     * @return the trace over crank angle
      */
     public CycleTrace trace(CycleInput in) {
         CycleTrace trace = new CycleTrace(angle.length);

@@ -4,7 +4,7 @@ import org.shotledger.fuel.Fuel;
 import org.shotledger.units.Require;
 
 /**
- * What meets in the plenum and runners.
+ * The flows that mix in plenum and runners.
  *
  * @param pressure plenum pressure, Pa absolute, 5 kPa to 1 MPa
  * @param airTemperature air after the charge cooler, K, 220 to 520

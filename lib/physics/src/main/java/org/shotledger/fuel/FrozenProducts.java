@@ -63,7 +63,7 @@ public record FrozenProducts(
         double water = oxygen - carbon;
         if (water < 0) {
             throw new IllegalArgumentException("The mixture has " + oxygen + " oxygen atoms for " + carbon
-                    + " carbon atoms; below one to one soot forms and the books of rich combustion no longer hold. Use less"
+                    + " carbon atoms; below one to one soot forms and the balance of rich combustion no longer holds. Use less"
                     + " fuel or more oxygen.");
         }
         double quadratic = k - 1;

@@ -3,7 +3,7 @@ package org.shotledger.fuel;
 import org.shotledger.units.Require;
 
 /**
- * What goes into the engine in a second, and its oxygen books. Main fuel and nitrous fuel may differ.
+ * What goes into the engine in a second, and its oxygen balance. Main fuel and nitrous fuel may differ.
  *
  * @param dryAir flow of dry air, kg/s, 0 or more
  * @param waterVapour flow of water vapour with the air, kg/s, 0 or more

@@ -3,7 +3,7 @@ package org.shotledger.fuel;
 import org.shotledger.units.Require;
 
 /**
- * The simplest books: the heat of combustion is that of the fuel, or of the oxygen where that is less,
+ * The simplest balance: the heat of combustion is that of the fuel, or of the oxygen where that is less,
  * {@code Q = eta min(sum m_f LHV, lambda sum m_f LHV)}. It overstates rich mixtures, because the carbon monoxide and
  * hydrogen they leave hold more heat per missing oxygen than the fuel does.
  *

@@ -5,8 +5,8 @@ import org.shotledger.fuel.Mixture;
 import org.shotledger.fuel.Oxidisers;
 
 /**
- * The mixture wanted with the nitrous on, in one of the three ways in which it is asked for. All three are the same oxygen
- * books read from different ends: total lambda counts every stream, the other two only the nitrous circuit.
+ * The mixture wanted with the nitrous on, in one of the three ways in which it is asked for. All three rest on the same
+ * oxygen balance: total lambda counts every stream, the other two only the nitrous circuit.
  *
  * @param kind what the value counts
  * @param value lambda, 0.5 to 1.2; or kg of nitrous oxide for each kg of nitrous fuel, 1 to 15

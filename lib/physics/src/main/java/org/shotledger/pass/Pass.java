@@ -41,7 +41,7 @@ public record Pass(
      * to its next speed; that energy is counted as lost. Known error: no slip of the tyres (some per cent of engine speed at the start), no
      * inertia of the torque converter's oil.
      *
-     * @return marks, traces and the books of energy
+     * @return marks, traces and the energy balance
      * @throws IllegalArgumentException when the car never reaches the finish; the sentence says where it stays
      */
     public PassResult run() {

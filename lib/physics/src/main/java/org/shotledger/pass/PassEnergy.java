@@ -15,7 +15,7 @@ public record PassEnergy(
         double engine, double air, double rolling, double driveline, double clutch, double shifts, double kinetic) {
 
     /**
-     * What the books do not account for, over the engine's work.
+     * What the energy balance does not account for, over the engine's work.
      *
      * @return relative, zero in exact arithmetic
      */

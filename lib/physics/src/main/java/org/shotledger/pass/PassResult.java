@@ -10,7 +10,7 @@ import java.util.List;
  * @param nitrousUsed kg
  * @param shifts times of the shifts since the car moved, s
  * @param trace rows in order of time
- * @param energy the books
+ * @param energy the energy balance
  */
 public record PassResult(
         List<PassMark> marks,

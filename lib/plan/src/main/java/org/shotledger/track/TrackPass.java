@@ -32,7 +32,7 @@ import org.shotledger.workshop.Track;
  *
  * @param outcome what was run, its case and setup
  * @param track the track
- * @param result marks, seconds under nitrous and the books of energy
+ * @param result marks, seconds under nitrous and the energy balance
  * @param moments the pass over time
  * @param knownNitrous nitrous oxide up to which the bottle was worked out, kg; beyond it its last state holds on
  */
