@@ -20,6 +20,7 @@ final class RiskSection {
         builder.rows(Section.RISKS, RiskTables.catches(faults));
         builder.picture(Section.RISKS, RiskCharts.of(faults, charts));
         builder.rows(Section.RISKS, RiskTables.of(faults.leak()));
+        faults.arming().reachingTooFar().forEach(sentence -> builder.say(Section.RISKS, sentence));
         builder.rows(Section.RISKS, RiskTables.of(faults.arming()));
         builder.rows(Section.RISKS, RiskTables.reasons(faults.arming()));
         DriftMap map = DriftMap.of(drift, 0);
