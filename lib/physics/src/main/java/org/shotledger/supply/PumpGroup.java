@@ -1,6 +1,8 @@
 package org.shotledger.supply;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.shotledger.curve.Curve;
 import org.shotledger.units.Require;
 
 /**
@@ -58,15 +60,24 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
 
     /**
      * What the group can pass at any pressure rise: nothing beyond the pressure at which its table ends, and no more than
-     * the table's first row below it.
+     * the table's first row below it. Pumps in a row share the rise, so theirs ends at the sum of their tables' ends.
      *
      * @param rise pressure rise wanted, Pa
      * @param supplyVoltage before the wiring, V
      * @return m3/s
      */
     public double capacity(double rise, double supplyVoltage) {
-        var table = pumps.get(0).lines().get(0).flow();
-        return rise > table.high() ? 0 : flow(Math.max(rise, table.low()), supplyVoltage);
+        return rise > end(Curve::high) ? 0 : flow(Math.max(rise, end(Curve::low)), supplyVoltage);
+    }
+
+    /** An end of the pressure rises that the tables cover. */
+    private double end(ToDoubleFunction<Curve> of) {
+        return switch (arrangement) {
+            case PARALLEL -> of.applyAsDouble(pumps.get(0).lines().get(0).flow());
+            case SERIES -> pumps.stream()
+                    .mapToDouble(pump -> of.applyAsDouble(pump.lines().get(0).flow()))
+                    .sum();
+        };
     }
 
     /**
@@ -152,6 +163,6 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
                 high = middle;
             }
         }
-        return (low + high) / 2;
+        return low;
     }
 }
