@@ -74,9 +74,11 @@ public record PumpGroup(String name, List<Pump> pumps, Arrangement arrangement, 
     private double end(ToDoubleFunction<Curve> of) {
         return switch (arrangement) {
             case PARALLEL -> of.applyAsDouble(pumps.get(0).lines().get(0).flow());
-            case SERIES -> pumps.stream()
-                    .mapToDouble(pump -> of.applyAsDouble(pump.lines().get(0).flow()))
-                    .sum();
+            case SERIES ->
+                pumps.stream()
+                        .mapToDouble(
+                                pump -> of.applyAsDouble(pump.lines().get(0).flow()))
+                        .sum();
         };
     }
 

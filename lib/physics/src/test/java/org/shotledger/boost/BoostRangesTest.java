@@ -13,8 +13,7 @@ class BoostRangesTest {
         AllowedRange.check("efficiency of t", 0.3, 0.85, "", x -> new Turbine("t", 1e-3, x, 0.97, LOSS));
         AllowedRange.check("mechanical efficiency of t", 0.8, 1, "", x -> new Turbine("t", 1e-3, 0.7, x, LOSS));
         AllowedRange.check("exhaust temperature", 500, 2200, "K", x -> new ExhaustGas(0.3, x, 290, 1.3));
-        AllowedRange.check(
-                "gas constant of the exhaust", 200, 500, "J/(kg K)", x -> new ExhaustGas(0.3, 1000, x, 1.3));
+        AllowedRange.check("gas constant of the exhaust", 200, 500, "J/(kg K)", x -> new ExhaustGas(0.3, 1000, x, 1.3));
         AllowedRange.check("gamma of the exhaust", 1.2, 1.4, "", x -> new ExhaustGas(0.3, 1000, 290, x));
         AllowedRange.check("expansion ratio", 1, 100, "", x -> Turbine.outletTemperature(1000, x, 0.7, 1.3));
         AllowedRange.check("isentropic efficiency", 0.2, 1, "", x -> Turbine.outletTemperature(1000, 2, x, 1.3));

@@ -60,7 +60,8 @@ class MapBordersTest {
     @Test
     void the_surge_line_goes_through_the_first_points() {
         for (SpeedLine line : List.of(SLOW, MIDDLE, FAST)) {
-            assertEquals(line.surge().correctedFlow(), MAP.surgeFlow(line.surge().pressureRatio()), 1e-8);
+            assertEquals(
+                    line.surge().correctedFlow(), MAP.surgeFlow(line.surge().pressureRatio()), 1e-8);
             assertEquals(line.choke().correctedFlow(), MAP.chokeFlow(line.correctedRpm()), 1e-12);
         }
         assertEquals(0.06, MAP.surgeFlow(1.2), "below the slowest line its flow stands");
@@ -107,7 +108,8 @@ class MapBordersTest {
         }
         assertThrows(IllegalArgumentException.class, () -> map(118_000, SLOW));
         var twoPoints = assertThrows(
-                IllegalArgumentException.class, () -> new SpeedLine(8e4, SLOW.points().subList(0, 2)));
+                IllegalArgumentException.class,
+                () -> new SpeedLine(8e4, SLOW.points().subList(0, 2)));
         assertEquals("The speed line at 80000.0 rpm has 2 points; give at least three.", twoPoints.getMessage());
     }
 

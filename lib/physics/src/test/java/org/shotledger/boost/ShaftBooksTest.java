@@ -43,8 +43,7 @@ class ShaftBooksTest {
         double all = 0.97 * 0.7 * 0.4 * 1256.6667 * 1150;
         assertEquals(Double.POSITIVE_INFINITY, ShaftBalance.expansionRatio(1.0001 * all, GAS, 0.7, 0.97));
         assertTrue(ShaftBalance.expansionRatio(0.9 * all, GAS, 0.7, 0.97) > 12);
-        var e = assertThrows(
-                IllegalArgumentException.class, () -> ShaftBalance.solve(TURBINE, GAS, 1e6, 1.1e5));
+        var e = assertThrows(IllegalArgumentException.class, () -> ShaftBalance.solve(TURBINE, GAS, 1e6, 1.1e5));
         assertTrue(e.getMessage().startsWith("The turbine invented cannot give 1000000.0 W"), e.getMessage());
     }
 

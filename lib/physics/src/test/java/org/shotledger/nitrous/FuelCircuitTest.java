@@ -138,9 +138,11 @@ class FuelCircuitTest {
         Solenoid wide = new Solenoid(40e-3, 0.8, 0.01, 0.01);
         // without the solenoid's share of the drop the jets pass root of 2 as much
         double before = main.flow(DENSITY, jets, AT, REGULATOR, 12).massFlow();
-        double after = main.withSolenoid(wide).flow(DENSITY, jets, AT, REGULATOR, 12).massFlow();
+        double after =
+                main.withSolenoid(wide).flow(DENSITY, jets, AT, REGULATOR, 12).massFlow();
         assertEquals(Math.sqrt(2), after / before, 1e-3);
-        assertEquals(own.cell(), own.withSolenoid(wide).withJet(FuelJet.stated(0.6)).cell());
+        assertEquals(
+                own.cell(), own.withSolenoid(wide).withJet(FuelJet.stated(0.6)).cell());
         assertEquals(FuelJet.stated(0.6), own.withJet(FuelJet.stated(0.6)).jet());
         FuelFlow quarter = new FuelFlow(0.04, 5e5, 4e5, 0.1, true).times(0.25);
         assertEquals(new FuelFlow(0.01, 5e5, 4e5, 0.1, true), quarter);

@@ -28,9 +28,12 @@ class JetLadderEndsTest {
 
     @Test
     void a_ladder_may_have_one_rung_and_stops_before_its_end() {
-        assertArrayEquals(new double[] {0.0254e-3}, JetLadder.thousandths(1, 1, 1).bores(), 1e-12);
         assertArrayEquals(
-                new double[] {20 * 0.0254e-3, 23 * 0.0254e-3}, JetLadder.thousandths(20, 25, 3).bores(), 1e-12);
+                new double[] {0.0254e-3}, JetLadder.thousandths(1, 1, 1).bores(), 1e-12);
+        assertArrayEquals(
+                new double[] {20 * 0.0254e-3, 23 * 0.0254e-3},
+                JetLadder.thousandths(20, 25, 3).bores(),
+                1e-12);
     }
 
     @Test

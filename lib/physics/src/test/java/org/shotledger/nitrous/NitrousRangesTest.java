@@ -14,8 +14,7 @@ class NitrousRangesTest {
     private static final double LARGEST = Math.nextDown(0.02);
 
     private static void refused(String sentence, Executable e) {
-        assertEquals(
-                sentence, assertThrows(IllegalArgumentException.class, e).getMessage());
+        assertEquals(sentence, assertThrows(IllegalArgumentException.class, e).getMessage());
     }
 
     @Test
@@ -30,10 +29,12 @@ class NitrousRangesTest {
                     "The fuel jet has a hole of " + bad + " m; give a diameter above 0 and below 0.02 m.",
                     () -> new JetPair(1e-3, bad));
             refused(
-                    "The nitrous passage of the nozzle has a diameter of " + bad + " m; give one above 0 and below 0.02 m.",
+                    "The nitrous passage of the nozzle has a diameter of " + bad
+                            + " m; give one above 0 and below 0.02 m.",
                     () -> new NozzlePassages(bad, 1e-3));
             refused(
-                    "The fuel passage of the nozzle has a diameter of " + bad + " m; give one above 0 and below 0.02 m.",
+                    "The fuel passage of the nozzle has a diameter of " + bad
+                            + " m; give one above 0 and below 0.02 m.",
                     () -> new NozzlePassages(1e-3, bad));
         }
     }

@@ -23,13 +23,14 @@ import org.shotledger.supply.Regulator;
 class WetKitTest {
     /** Pressed well above its boiling pressure, so that the lines let nothing flash before the jets. */
     private static final FluidState LIQUID = NitrousOxide.atTemperaturePressure(283.15, 60e5);
+
     private static final Pressures AT = new Pressures(1e5, 1e5, 1e5);
     private static final Regulator REGULATOR = new Regulator("regulator", 3e5, 1);
     private static final WetKit KIT = InventedKit.kit(4);
     private static final FlowBand CLASS_BAND = new FlowBand(0.8, 1, 1.25);
 
     private static FlowTested tested(JetSide side, double bore, double factor) {
-        FlowFactor before = FlowFactor.untested(CLASS_BAND);
+        FlowFactor before = FlowFactor.untested(side == JetSide.NITROUS ? CLASS_BAND : new FlowBand(0.95, 1, 1.05));
         FlowFactor after = new FlowFactor(Math.log(factor), 0.02, 1, 0);
         FlowTest test = new FlowTest(1, 0.01, 10, 0.1);
         return new FlowTested("t", side, test, bore, 4, 50e5, 0.1, 0, before, after);
@@ -65,7 +66,10 @@ class WetKitTest {
                 KIT.ladder(),
                 Optional.of(new NozzlePassages(0.5e-3, 0.6e-3)));
         double free = KIT.fuelFlow(750, jets, AT, REGULATOR, 12).massFlow();
-        assertEquals(free / Math.sqrt(2), narrow.fuelFlow(750, jets, AT, REGULATOR, 12).massFlow(), 1e-3 * free);
+        assertEquals(
+                free / Math.sqrt(2),
+                narrow.fuelFlow(750, jets, AT, REGULATOR, 12).massFlow(),
+                1e-3 * free);
         double path = narrow.nitrousPath(jets).massFlow(LIQUID, 1e5);
         assertTrue(path < 0.8 * KIT.nitrousPath(jets).massFlow(LIQUID, 1e5));
         assertEquals(path, narrow.nitrousFlowOfFactor(0.6e-3, LIQUID, 1e5).applyAsDouble(1), 1e-6 * path);
@@ -105,7 +109,7 @@ class WetKitTest {
     /** What is not known of a class, ln(1.25/0.8)/(2 x 1.645) = 0.1357, comes back for jets of another size, added as squares. */
     @Test
     void a_test_says_less_of_jets_of_another_size() {
-        WetKit kit = KIT.after(tested(JetSide.NITROUS, 1e-3, 0.9)).after(tested(JetSide.FUEL, 1e-3, 1.1));
+        WetKit kit = KIT.after(tested(JetSide.FUEL, 1e-3, 1.1)).after(tested(JetSide.NITROUS, 1e-3, 0.9));
         FlowFactor far = kit.known(JetSide.NITROUS, 1.3e-3).orElseThrow();
         assertEquals(Math.hypot(0.02, 0.1357), far.deviation(), 1e-4);
         assertEquals(Math.log(0.9), far.logarithm(), 1e-12);
@@ -121,7 +125,8 @@ class WetKitTest {
 
     private static void assertWider(Optional<FlowBand> as, Optional<FlowBand> suited) {
         assertEquals(as.orElseThrow().best(), suited.orElseThrow().best(), 1e-12);
-        assertTrue(suited.get().low() < as.get().low() && suited.get().high() > as.get().high());
+        assertTrue(suited.get().low() < as.get().low()
+                && suited.get().high() > as.get().high());
     }
 
     @Test
@@ -159,14 +164,13 @@ class WetKitTest {
     /** What is left of a filter's area passes at a higher speed, its loss grows with the square: half left, four times the loss. */
     @Test
     void a_filter_half_blocked_costs_four_times_the_loss() {
-        NitrousCircuit circuit = new NitrousCircuit(
-                4, 12e-3, 1, 2, new Solenoid(6e-3, 0.8, 0.01, 0.01), 6e-3, 0.1, Double.NaN);
+        NitrousCircuit circuit =
+                new NitrousCircuit(4, 12e-3, 1, 2, new Solenoid(6e-3, 0.8, 0.01, 0.01), 6e-3, 0.1, Double.NaN);
         assertEquals(8, circuit.withFilterBlocked(0.5).filterLoss(), 1e-12);
         assertEquals(circuit, circuit.withFilterBlocked(0));
         for (double bad : new double[] {-0.01, 1}) {
             var e = assertThrows(IllegalArgumentException.class, () -> circuit.withFilterBlocked(bad));
-            assertEquals(
-                    "The blocked share of the filter is " + bad + "; allowed is 0 to below 1.", e.getMessage());
+            assertEquals("The blocked share of the filter is " + bad + "; allowed is 0 to below 1.", e.getMessage());
         }
     }
 }

@@ -11,8 +11,8 @@ import java.util.regex.Pattern;
 
 /** Tries a number of a record on both sides of both bounds that its documentation states. */
 public final class AllowedRange {
-    private static final Pattern SENTENCE =
-            Pattern.compile("The (.+) is (\\S+?)(?: (\\S.*))?; allowed is (\\S+) to (\\S+?)(?: (\\S.*))?\\. Check .+\\.");
+    private static final Pattern SENTENCE = Pattern.compile(
+            "The (.+) is (\\S+?)(?: (\\S.*))?; allowed is (\\S+) to (\\S+?)(?: (\\S.*))?\\. Check .+\\.");
 
     private AllowedRange() {}
 
