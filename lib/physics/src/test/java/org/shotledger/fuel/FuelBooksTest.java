@@ -147,6 +147,52 @@ class FuelBooksTest {
         AllowedRange.check("K of the octane index", -2, 1, "", octane::index);
     }
 
+    /** CRC Handbook (from memory): nitromethane CH3NO2, 61.04 g/mol, 1137 kg/m3; a fuel that brings nitrogen and most of its oxygen. */
+    private static Fuel nitromethane() {
+        return new Fuel(
+                "nitromethane",
+                Elements.ofMolecule(1, 3, 2, 1),
+                Elements.molarMass(1, 3, 2, 1),
+                1137,
+                1.2e-3,
+                10.5e6,
+                new Vaporisation(627e3, 298.15),
+                1750,
+                950,
+                Optional.empty(),
+                "CRC Handbook, from memory");
+    }
+
+    /** 4 CH3NO2 + 3 O2 -> 4 CO2 + 6 H2O + 2 N2: 96 kg of oxygen for 244 of fuel, 1.70 kg of air for a kilogram. */
+    @Test
+    void a_fuel_with_nitrogen() {
+        Fuel fuel = nitromethane();
+        assertEquals(61.04e-3, fuel.molarMass(), 1e-5);
+        assertEquals(12.011 / 61.04, fuel.elements().carbon(), 1e-5);
+        assertEquals(3 * 1.008 / 61.04, fuel.elements().hydrogen(), 1e-5);
+        assertEquals(2 * 15.999 / 61.04, fuel.elements().oxygen(), 1e-5);
+        assertEquals(14.007 / 61.04, fuel.elements().nitrogen(), 1e-5);
+        assertEquals(1 / 61.04e-3, fuel.elements().nitrogenMoles(), 1e-2);
+        assertEquals(1.70, fuel.stoichiometricAirFuel(), 0.005);
+        // a mole of each stream's fuel leaves half a mole of nitrogen; the oxidiser is nitrous oxide, three moles of it for two
+        double mole = fuel.molarMass();
+        Mixture m = new Mixture(0, 0, 1.5 * 44.013e-3, fuel, mole, fuel, mole);
+        FrozenProducts p = FrozenProducts.of(m, 3.5);
+        assertEquals(2, p.carbonDioxide(), 1e-4);
+        assertEquals(3, p.steam(), 1e-4);
+        assertEquals(1 + 1.5, p.nitrogen(), 1e-4);
+        assertEquals(0, p.argon());
+        assertEquals(7.5, p.total(), 1e-3);
+    }
+
+    @Test
+    void a_blend_keeps_every_element() {
+        Fuel blend = Blend.byVolume("half", List.of(new Part(nitromethane(), 0.5), new Part(Fuels.METHANOL, 0.5)));
+        double share = 1137 / (1137 + 795.9);
+        assertEquals(share * 14.007 / 61.04, blend.elements().nitrogen(), 1e-5);
+        assertEquals("E85", Fuels.ethanolBlend(0.85).name());
+    }
+
     private static Mixture streams(Fuel main, double mainFlow, Fuel extra, double extraFlow) {
         return new Mixture(0.5, 0.005, 0.04, main, mainFlow, extra, extraFlow);
     }
