@@ -169,7 +169,8 @@ class ChargeBooksTest {
         // six cylinders fill fifty times a second each
         assertEquals(c.mixture().totalFlow() / 300, t.freshMass(), 1e-12);
         assertEquals(t.freshMass() + t.residualMass(), t.mass(), 1e-15);
-        // without late evaporation the mixture warms by the residual's enthalpy: 1.2 of its share times the difference, as burned gas of
+        // without late evaporation the mixture warms by the residual's enthalpy: 1.2 of its share times the difference,
+        // as burned gas of
         // 300 to 1150 K has a mean heat capacity some 1.2 times that of the charge
         TrappedCharge dry =
                 TrappedCharge.reacting(CylinderTest.ENGINE, 6000, c, new TrappedCharge.Inside(2.6e5, 1150, 0));
@@ -202,8 +203,7 @@ class ChargeBooksTest {
     void the_net_change_of_air_is_both_effects_together() {
         Charge shot = charge(Fuels.GASOLINE, 0.8, 0.004, 0.09, 0.1, Intake.Warming.USUAL);
         Charge plain = charge(Fuels.GASOLINE, 0.8, 0, 0, 0.1, Intake.Warming.NONE);
-        assertEquals(
-                shot.mixture().dryAir() / plain.mixture().dryAir() - 1, shot.netAirChange(), 1e-6);
+        assertEquals(shot.mixture().dryAir() / plain.mixture().dryAir() - 1, shot.netAirChange(), 1e-6);
         assertEquals((1 + shot.displacement()) * (1 + shot.cooling()) - 1, shot.netAirChange(), 1e-9);
         assertTrue(shot.displacement() < -0.03 && shot.cooling() > 0.03, shot::toString);
     }

@@ -121,17 +121,27 @@ class FuelBooksTest {
     void octane_is_known_only_where_all_that_burns_has_one() {
         Fuel unknown = Fuels.gasoline("unknown", 1.87, 745, 43.4e6, Optional.empty(), "test");
         assertTrue(Fuels.ethanolBlend(0.5, 0, unknown).octane().isEmpty());
-        assertTrue(Fuels.ethanolBlend(0.9, 0.05, Fuels.GASOLINE).octane().isPresent(), "water has none and burns nothing");
+        assertTrue(
+                Fuels.ethanolBlend(0.9, 0.05, Fuels.GASOLINE).octane().isPresent(), "water has none and burns nothing");
         assertTrue(Octane.of(streams(Fuels.GASOLINE, 0.01, unknown, 0.01)).isEmpty());
         assertTrue(Octane.of(streams(Fuels.GASOLINE, 0, unknown, 0)).isEmpty(), "nothing flows");
-        assertEquals(95, Octane.of(streams(Fuels.GASOLINE, 0.01, unknown, 0)).orElseThrow().research());
-        assertEquals(108, Octane.of(streams(unknown, 0, Fuels.ETHANOL, 0.01)).orElseThrow().research());
+        assertEquals(
+                95,
+                Octane.of(streams(Fuels.GASOLINE, 0.01, unknown, 0))
+                        .orElseThrow()
+                        .research());
+        assertEquals(
+                108,
+                Octane.of(streams(unknown, 0, Fuels.ETHANOL, 0.01))
+                        .orElseThrow()
+                        .research());
     }
 
     /** Two streams in proportion 105 to 46.069 by mass are equal moles: the mean of both numbers. */
     @Test
     void octane_of_two_streams_goes_by_moles() {
-        Octane both = Octane.of(streams(Fuels.GASOLINE, 0.105, Fuels.ETHANOL, 0.046069)).orElseThrow();
+        Octane both = Octane.of(streams(Fuels.GASOLINE, 0.105, Fuels.ETHANOL, 0.046069))
+                .orElseThrow();
         assertEquals((95 + 108) / 2.0, both.research(), 1e-3);
         assertEquals((85 + 92) / 2.0, both.motor(), 1e-3);
     }
@@ -174,15 +184,15 @@ class FuelBooksTest {
         assertEquals(14.007 / 61.04, fuel.elements().nitrogen(), 1e-5);
         assertEquals(1 / 61.04e-3, fuel.elements().nitrogenMoles(), 1e-2);
         assertEquals(1.70, fuel.stoichiometricAirFuel(), 0.005);
-        // a mole of each stream's fuel leaves half a mole of nitrogen; the oxidiser is nitrous oxide, three moles of it for two
+        // a mole of each stream's fuel leaves half a mole of nitrogen; of nitrous oxide there are three moles for two
         double mole = fuel.molarMass();
-        Mixture m = new Mixture(0, 0, 1.5 * 44.013e-3, fuel, mole, fuel, mole);
+        Mixture m = new Mixture(0, 0, 3 * 44.013e-3, fuel, mole, fuel, mole);
         FrozenProducts p = FrozenProducts.of(m, 3.5);
         assertEquals(2, p.carbonDioxide(), 1e-4);
         assertEquals(3, p.steam(), 1e-4);
-        assertEquals(1 + 1.5, p.nitrogen(), 1e-4);
+        assertEquals(1 + 3, p.nitrogen(), 1e-4);
         assertEquals(0, p.argon());
-        assertEquals(7.5, p.total(), 1e-3);
+        assertEquals(9, p.total(), 1e-3);
     }
 
     @Test
@@ -218,15 +228,24 @@ class FuelBooksTest {
         AllowedRange.check("ethanol volume fraction", 0, 1, "", Fuels::ethanolBlend);
         AllowedRange.check("API gravity", 0, 100, "deg", Fuels::specificGravity);
         AllowedRange.check(
-                "hydrogen to carbon ratio of g", 1.2, 2.5, "", x -> Fuels.gasoline("g", x, 745, 43e6, Optional.empty(), "s"));
+                "hydrogen to carbon ratio of g",
+                1.2,
+                2.5,
+                "",
+                x -> Fuels.gasoline("g", x, 745, 43e6, Optional.empty(), "s"));
         AllowedRange.check(
                 "density of g", 650, 850, "kg/m3", x -> Fuels.gasoline("g", 1.9, x, 43e6, Optional.empty(), "s"));
         AllowedRange.check(
-                "lower heating value of g", 38e6, 46e6, "J/kg", x -> Fuels.gasoline("g", 1.9, 745, x, Optional.empty(), "s"));
+                "lower heating value of g",
+                38e6,
+                46e6,
+                "J/kg",
+                x -> Fuels.gasoline("g", 1.9, 745, x, Optional.empty(), "s"));
         AllowedRange.check("research octane number", 0, 140, "", x -> new Octane(x, 80));
         AllowedRange.check("motor octane number", 0, 140, "", x -> new Octane(90, x));
         AllowedRange.check("temperature of ethanol", 230, 360, "K", Fuels.ETHANOL::density);
         AllowedRange.check("temperature of ethanol", 230, 420, "K", Fuels.ETHANOL::vaporisationHeat);
-        AllowedRange.check("heat of vaporisation of water", 2.2e6, 2.5e6, "J/kg", x -> Fuels.lowerHeatingValue(46e6, 1.3, x));
+        AllowedRange.check(
+                "heat of vaporisation of water", 2.2e6, 2.5e6, "J/kg", x -> Fuels.lowerHeatingValue(46e6, 1.3, x));
     }
 }
