@@ -90,6 +90,43 @@ class EndGasOfCylinderTest {
         assertEquals(0, motion.peakAngle(), 1.01);
     }
 
+    /**
+     * Woschni, SAE 670931: h = 3.26 B^-0.2 p^0.8 T^-0.55 w^0.8 with kPa, and w = 2.28 S_p + 3.24e-3 V_d T_r/(p_r V_r) (p - p_motored) while
+     * it burns, summed over the pressures of the cycle; the motored pressure falls with the volume to the power 1.32.
+     */
+    @Test
+    void heat_goes_to_the_wall_by_the_published_formula() {
+        CycleTrace trace = cylinder.trace(input);
+        double[] angle = trace.angle();
+        double[] p = trace.pressure();
+        double[] v = trace.volume();
+        Crank crank = new Crank(ENGINE);
+        double dt = (angle[1] - angle[0]) / (6 * input.rpm());
+        double piston = 2 * 0.086 * input.rpm() / 60;
+        double displacement = Math.PI / 4 * 0.0845 * 0.0845 * 0.086;
+        double unburned = input.unburned().gasConstant();
+        double loss = 0;
+        for (int i = 0; i < p.length; i++) {
+            double x = input.burning().burned(angle[i]);
+            double t = p[i] * v[i] / (input.mass() * unburned);
+            for (int k = 0; k < 5; k++) {
+                double r = unburned + x * (input.burned().gasConstant(t) - unburned);
+                t = p[i] * v[i] / (input.mass() * r);
+            }
+            double motored = p[0] * Math.pow(v[0] / v[i], 1.32);
+            double burning = x > 0
+                    ? 3.24e-3 * displacement * input.temperature() / (p[0] * v[0]) * Math.max(0, p[i] - motored)
+                    : 0;
+            double h = 3.26
+                    * Math.pow(0.0845, -0.2)
+                    * Math.pow(p[i] / 1000, 0.8)
+                    * Math.pow(t, -0.55)
+                    * Math.pow(2.28 * piston + burning, 0.8);
+            loss += h * crank.area(angle[i]) * (t - input.wallTemperature()) * dt;
+        }
+        assertEquals(1, cycle.heatLoss() / loss, 0.01);
+    }
+
     @Test
     void mean_pressure_is_work_over_displacement() {
         assertEquals(cycle.work(), cycle.imep() * Math.PI / 4 * 0.0845 * 0.0845 * 0.086, 1e-9);
