@@ -36,11 +36,21 @@ public final class AllowedRange {
             Matcher said = SENTENCE.matcher(text);
             assertTrue(said.matches(), text);
             assertEquals(field, said.group(1));
-            assertEquals(beyond, Double.parseDouble(said.group(2)), 1e-4 * Math.abs(beyond), text);
-            assertEquals(low, Double.parseDouble(said.group(4)), 1e-4 * Math.abs(low), text);
-            assertEquals(high, Double.parseDouble(said.group(5)), 1e-4 * Math.abs(high), text);
-            assertEquals(unit, said.group(6) == null ? "" : said.group(6), text);
+            assertFigure(beyond, unit, said.group(2), text);
+            assertFigure(low, unit, said.group(4), text);
+            assertFigure(high, unit, said.group(5), text);
+            assertEquals(shown(unit), said.group(6) == null ? "" : said.group(6), text);
         }
         assertThrows(IllegalArgumentException.class, () -> make.apply(Double.NaN), field);
+    }
+
+    /** Pressures are said in kilopascals. */
+    private static String shown(String unit) {
+        return unit.equals("Pa") ? "kPa" : unit;
+    }
+
+    private static void assertFigure(double value, String unit, String said, String text) {
+        double figure = unit.equals("Pa") ? value / 1000 : value;
+        assertEquals(figure, Double.parseDouble(said), 1e-4 * Math.abs(figure), text);
     }
 }
