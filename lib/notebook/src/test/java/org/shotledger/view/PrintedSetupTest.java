@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shotledger.job.Job;
@@ -33,6 +36,8 @@ class PrintedSetupTest {
     /** A fuel pressure of fifty psi printed to a tenth is known to a thousandth; no figure that follows from it is known better. */
     private static final double ROUNDING = 1e-3;
 
+    private static final int DRAWN = Integer.getInteger("shotledger.printed", 3);
+
     @Test
     void theSettingsAsPrintedGiveThePlanAsPrinted() {
         givesItself(Demo.PLAN);
@@ -51,6 +56,60 @@ class PrintedSetupTest {
                 text);
         assertTrue(text.contains("from the main rail"), text);
         givesItself(plan);
+    }
+
+    /** Drawn from three cars by a seed: other engines, targets and bottles; {@code -Dshotledger.printed=50} draws more. */
+    @Test
+    void theSettingsOfOtherCarsAsPrintedGiveTheirPlans(@TempDir Path folder) {
+        List<Job> cars = new ArrayList<>(List.of(Demo.PLAN.job()));
+        for (String car : List.of("v8", "five-cylinder")) {
+            Starter.write(folder.resolve(car), car, Map.of(), folder);
+            cars.add(Job.load(folder.resolve(car)));
+        }
+        SplittableRandom random = new SplittableRandom(20_261_130);
+        int held = 0;
+        for (int i = 0; i < DRAWN; i++) {
+            Plan plan = Plan.find(drawn(cars.get(i % cars.size()), random));
+            if (plan.setup().jets().isPresent()) {
+                givesItself(plan);
+                held++;
+            }
+        }
+        assertTrue(held >= DRAWN / 2, held + " of " + DRAWN + " have nitrous");
+    }
+
+    private static Job drawn(Job job, SplittableRandom random) {
+        Job other = job.with("target.wheel-power", scaled(job.target().wheelPower(), 0.08, random, "W"))
+                .with("bottle.charge", weighed(job.setup().bottle().charge(), random))
+                .with("engine.stroke", scaled(1e3 * job.car().engine().stroke(), 0.005, random, "mm"))
+                .with("engine.compression-ratio", scaled(job.car().engine().compressionRatio(), 0.04, random, ""));
+        Setup set = other.setup();
+        Setup read = set.withMainRegulator(asRead(set.mainRegulator()));
+        return other.with(set.ownRegulator()
+                .map(own -> read.withNitrousRegulator(asRead(own)))
+                .orElse(read));
+    }
+
+    /** As a gauge in tenths of a psi shows it: where another case begins to decide, a limit hangs on less than that. */
+    private static Regulator asRead(Regulator regulator) {
+        return new Regulator(
+                regulator.name(),
+                FigureText.read(
+                                us(QuantityKind.PRESSURE_DIFFERENCE, regulator.basePressure()),
+                                QuantityKind.PRESSURE_DIFFERENCE)
+                        .value(),
+                regulator.boostReference());
+    }
+
+    /** To a tenth of a pound, as a scale shows it: the pressure of a bottle that is full of liquid hangs on less than that. */
+    private static String weighed(double charge, SplittableRandom random) {
+        double pounds = QuantityKind.MASS.shown(charge, UnitSystem.US);
+        return String.format(Locale.ROOT, "%.1f lb", pounds * (1 + 0.08 * random.nextDouble(-1, 1)));
+    }
+
+    private static String scaled(double value, double spread, SplittableRandom random, String unit) {
+        return String.format(Locale.ROOT, "%.5g %s", value * (1 + spread * random.nextDouble(-1, 1)), unit)
+                .strip();
     }
 
     private static void givesItself(Plan plan) {

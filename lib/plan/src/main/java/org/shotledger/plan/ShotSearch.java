@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import org.shotledger.car.Car;
@@ -234,7 +235,17 @@ final class ShotSearch {
                 armed.add(new BoostTable.Step(step.rpm(), Math.min(step.gaugePressure(), last)));
             }
         }
-        return new BoostTarget(alone, new BoostTable(armed), tolerance);
+        return new BoostTarget(alone, onTheSpeedsOf(alone, new BoostTable(armed)), tolerance);
+    }
+
+    /** Both tables are set and printed over the same engine speeds: what lies between is rounded down as well, so that it is what runs. */
+    private static BoostTable onTheSpeedsOf(BoostTable other, BoostTable table) {
+        TreeMap<Double, BoostTable.Step> steps = new TreeMap<>();
+        for (BoostTable.Step step : other.steps()) {
+            steps.put(step.rpm(), new BoostTable.Step(step.rpm(), BoostCaps.roundedDown(table.at(step.rpm()))));
+        }
+        table.steps().forEach(step -> steps.put(step.rpm(), step));
+        return new BoostTable(List.copyOf(steps.values()));
     }
 
     /** The boost at a speed that the heaviest case bears with the shot, even when it is {@code over} above the table. */

@@ -37,7 +37,7 @@ class AnswerTest {
     private static final int CARS = Integer.getInteger("shotledger.cars", 5);
     private static final long SEED = Long.getLong("shotledger.cars.seed", 1);
     private static final int MUTANTS = 2;
-    private static final int EVALUATED = Integer.getInteger("shotledger.evaluated", 1000);
+    private static final int EVALUATED = Integer.getInteger("shotledger.evaluated", 600);
     /** Mutants are cheap beside a car, whose first sheet is fitted to its pull. */
     private static final int OF_EACH = 10;
 
