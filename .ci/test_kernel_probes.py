@@ -411,8 +411,8 @@ class OtherLibrary(unittest.TestCase):
 
     def test_a_library_gets_a_kernel_of_its_own(self):
         top = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
-        jars = glob.glob(os.path.join(top, "lib/app/target/app/commons-csv-*.jar")) + glob.glob(
-            os.path.join(top, "lib/app/target/app/commons-io-*.jar"))
+        jars = [jar for name in ("csv", "io", "codec")  # the library and what it needs
+                for jar in glob.glob(os.path.join(top, "lib/app/target/app/commons-%s-*.jar" % name))]
         prefix = os.environ["JUPYTER_PATH"].removesuffix("/share/jupyter")
         done = subprocess.run(
             [os.path.join(top, "shotledger"), "kernel", "install", "--prefix", prefix, "--name", "csv",
