@@ -101,6 +101,14 @@ public final class Starter {
             if (!like.isEmpty()) {
                 all.putAll(figures(resource("like/" + like + ".yaml"), like + ".yaml"));
             }
+            // the size of an engine is told in one of two ways, and what is said replaces the other car's, whichever
+            // that was
+            if (said.containsKey("bore") || said.containsKey("stroke")) {
+                all.remove("displacement");
+            }
+            if (said.containsKey("displacement")) {
+                all.keySet().removeAll(List.of("bore", "stroke"));
+            }
             all.putAll(said);
             boolean own = said.containsKey("pull") || like.isEmpty();
             if (said.keySet().stream().anyMatch(List.of("pull-power", "pull-rpm")::contains)

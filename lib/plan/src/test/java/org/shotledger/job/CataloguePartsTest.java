@@ -124,4 +124,12 @@ class CataloguePartsTest {
     private static Job read(String text) {
         return Job.read(text, DemoSheetTest.DEMO.getParent());
     }
+
+    /** The other car tells its displacement; bore and stroke that are said stand in its place. */
+    @Test
+    void bore_and_stroke_replace_the_displacement_of_another_car(@TempDir Path size) {
+        Starter.write(size.resolve("job"), "five-cylinder", Map.of("bore", "83 mm", "stroke", "85 mm"), size);
+        var engine = Job.load(size.resolve("job")).car().engine();
+        assertEquals(5 * Math.PI / 4 * 0.083 * 0.083 * 0.085, engine.displacement(), 1e-9);
+    }
 }
