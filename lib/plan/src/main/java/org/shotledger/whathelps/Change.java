@@ -4,12 +4,17 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.shotledger.car.Origin;
+import org.shotledger.job.Job;
+import org.shotledger.units.Amount;
+import org.shotledger.units.UnitSystem;
 
 /**
  * One thing that may be changed on a job, with the steps to try.
@@ -28,6 +33,7 @@ public record Change(String words, String path, Cost cost, List<Step> steps) {
     private static final Set<String> HARD =
             Set.of("limits.relief-share", "bottle.relief-pressure", "bottle.hottest-soak");
 
+    /** Copies the steps; refuses what would move a limit that nobody may move. */
     public Change {
         if (HARD.contains(path)) {
             throw new IllegalArgumentException("The change \"" + words + "\" would move \"" + path
@@ -101,6 +107,42 @@ public record Change(String words, String path, Cost cost, List<Step> steps) {
                 Arrays.stream(texts)
                         .map(text -> (Step) old -> Optional.of(text))
                         .toList());
+    }
+
+    /**
+     * A change to the next larger parts of a catalogue.
+     *
+     * @param words the change in the words of the trade
+     * @param path the value it changes
+     * @param cost what it costs
+     * @param sizes the sizes that can be had, in any order
+     * @param steps how many sizes up to try, at least 1
+     * @return the change
+     */
+    public static Change larger(String words, String path, Cost cost, List<Amount> sizes, int steps) {
+        List<Amount> rising =
+                sizes.stream().sorted(Comparator.comparingDouble(Amount::value)).toList();
+        return new Change(
+                words,
+                path,
+                cost,
+                IntStream.range(0, steps)
+                        .mapToObj(i -> (Step) old -> rising.stream()
+                                .filter(size -> size.value() > old.value())
+                                .skip(i)
+                                .findFirst()
+                                .map(size -> size.kind().text(size.value(), UnitSystem.SI)))
+                        .toList());
+    }
+
+    /**
+     * Whether the sheet states the value.
+     *
+     * @param job the job
+     * @return true when the change can be tried on it
+     */
+    public boolean fits(Job job) {
+        return job.car().origin(path).filter(o -> o.line() > 0).isPresent();
     }
 
     private static String figure(Origin old, double factor, double more) {

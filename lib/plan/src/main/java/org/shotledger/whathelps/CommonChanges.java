@@ -1,5 +1,6 @@
 package org.shotledger.whathelps;
 
+import static org.shotledger.whathelps.Change.larger;
 import static org.shotledger.whathelps.Change.plus;
 import static org.shotledger.whathelps.Change.times;
 import static org.shotledger.whathelps.Change.to;
@@ -11,7 +12,11 @@ import static org.shotledger.whathelps.Cost.SETTING;
 import static org.shotledger.whathelps.Cost.SMALL_PART;
 import static org.shotledger.whathelps.Cost.TURBO;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import org.shotledger.job.Catalogue;
+import org.shotledger.units.Amount;
 
 /**
  * Changes an engine builder reaches for, in the order of what they usually cost. The order is common practice, no source: make a
@@ -55,5 +60,47 @@ public final class CommonChanges {
             times("a crank, rods and driveline for more torque", "limits.crank-torque", ENGINE, 1.1, 1.25),
             times("pistons and head gasket for more pressure", "limits.peak-pressure", ENGINE, 1.1, 1.25));
 
+    private static final int SIZES = 2;
+
     private CommonChanges() {}
+
+    /**
+     * The common changes, with the next larger parts of a catalogue in place of larger figures.
+     *
+     * @param catalogue folder with {@code solenoids.csv}, {@code hoses.csv} and {@code injectors.csv}
+     * @return the changes, cheapest first
+     * @throws org.shotledger.sheet.SheetException when one of the files cannot be used
+     */
+    public static List<Change> withParts(Path catalogue) {
+        Catalogue solenoids = Catalogue.read(catalogue.resolve("solenoids.csv"));
+        List<Amount> hoses =
+                sizes(Catalogue.read(catalogue.resolve("hoses.csv")).parts(), "hose bore");
+        List<Amount> injectors =
+                sizes(Catalogue.read(catalogue.resolve("injectors.csv")).parts(), "flow");
+        List<Change> parts = List.of(
+                larger("a larger nitrous solenoid", NITROUS_SOLENOID, SMALL_PART, bores(solenoids, "nitrous"), SIZES),
+                larger("a larger fuel solenoid", FUEL_SOLENOID, SMALL_PART, bores(solenoids, "fuel"), SIZES),
+                larger("a wider nitrous hose", HOSE, SMALL_PART, hoses, SIZES),
+                larger("larger main injectors", INJECTORS, FUEL, injectors, SIZES));
+        List<Change> all = new ArrayList<>();
+        for (Change change : ALL) {
+            all.add(parts.stream()
+                    .filter(part -> part.path().equals(change.path()))
+                    .findFirst()
+                    .orElse(change));
+        }
+        return all;
+    }
+
+    private static List<Amount> bores(Catalogue solenoids, String use) {
+        return sizes(
+                solenoids.parts().stream()
+                        .filter(part -> part.name().equals(use))
+                        .toList(),
+                "bore");
+    }
+
+    private static List<Amount> sizes(List<Catalogue.Part> parts, String figure) {
+        return parts.stream().map(part -> part.figure(figure)).toList();
+    }
 }

@@ -57,10 +57,25 @@ class WhatHelpsTest {
     }
 
     @Test
-    void every_common_change_names_a_value_of_the_sheet() {
-        for (Change change : CommonChanges.ALL) {
-            assertTrue(JOB.car().origin(change.path()).orElseThrow().line() > 0, change.path());
+    void every_common_change_names_a_value_of_the_sheet_and_parts_come_from_the_catalogue() {
+        List<Change> parts = CommonChanges.withParts(Path.of("../../data/catalogue"));
+        assertEquals(CommonChanges.ALL.size(), parts.size());
+        for (Change change : parts) {
+            assertTrue(change.fits(JOB), change.path());
         }
+        Change solenoid = parts.stream()
+                .filter(c -> c.path().equals("nitrous-system.fuel.solenoid.bore"))
+                .findFirst()
+                .orElseThrow();
+        var now = CHOKED.car().origin(solenoid.path()).orElseThrow();
+        String next = solenoid.steps().get(0).from(now).orElseThrow();
+        assertTrue(CHOKED.with(solenoid.path(), next)
+                        .car()
+                        .nitrous()
+                        .fuel()
+                        .solenoid()
+                        .bore()
+                > now.value());
     }
 
     @Test
