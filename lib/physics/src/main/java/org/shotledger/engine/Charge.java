@@ -33,7 +33,6 @@ public record Charge(
     /** Ends of the range in which a heat of vaporisation is stated, K. */
     private static final double COLDEST_LIQUID = 230;
 
-    /** K: above it no fuel here is still liquid at the pressure of an intake. */
     private static final double HOTTEST_LIQUID = 420;
 
     /**

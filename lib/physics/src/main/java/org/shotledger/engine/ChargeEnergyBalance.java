@@ -19,7 +19,7 @@ final class ChargeEnergyBalance {
 
     private static final double HOTTEST = 650;
 
-    /** A last step of this share of the temperature leaves far less, as the steps of a secant do; the first step has none yet. */
+    /** A last step of this share of the temperature leaves a far smaller miss, since the secant method converges faster than in proportion. */
     private static final double SETTLED = 1e-6;
 
     private static final int MOST_STEPS = 60;
@@ -134,6 +134,7 @@ final class ChargeEnergyBalance {
                 high = t;
             }
             double next = t - f / slope;
+            // the first step is not one of a secant yet
             if (i > 0 && Math.abs(next - t) < SETTLED * t) {
                 return next;
             }

@@ -15,7 +15,7 @@ import org.shotledger.units.Require;
  * vapour at its temperature ({@link FuelVapour}), and the total of gas {@code n = p V / (R T)} set by what the engine breathes.
  */
 public final class ChargeMixing {
-    /** Temperature at which heat capacities are taken for the parts of the cooling, K. */
+    /** Temperature at which both enthalpy scales are joined, K: our choice, inside both. */
     private static final double JOINT_TEMPERATURE = 300;
     /** Pressure at which nitrous oxide is ideal to 1e-5 in enthalpy, where both enthalpy scales are joined. */
     private static final double JOINT_PRESSURE = 100;

@@ -177,7 +177,31 @@ public final class CycleTable {
      * @return J for each kg of oxygen that air and nitrous oxide bring
      */
     public double workPerOxygen(Point at) {
-        return look(at);
+        double lambda = at.lambda;
+        int i = 1;
+        while (i < LAMBDA.length - 3 && lambda > LAMBDA[i + 1]) {
+            i++;
+        }
+        double[] x = LAMBDA;
+        double sum = 0;
+        for (int j = 0; j < NITROUS.length; j++) {
+            int k = i * NITROUS.length + j;
+            int next = NITROUS.length;
+            sum += weight(NITROUS, j, at.nitrousShare)
+                    * cubic(lambda, x, i - 1, centres[k - next], centres[k], centres[k + next], centres[k + 2 * next]);
+        }
+        double t = (at.temperature - TEMPERATURE) / TEMPERATURE_STEP;
+        double p = Math.log(at.pressure / PRESSURE) / PRESSURE_STEP;
+        double w = at.water / WATER_STEP;
+        double s = at.secondShare;
+        for (int j = 0; j < COARSE.length; j++) {
+            double f0 = change(i - 1, j, t, p, w, s);
+            double f1 = change(i, j, t, p, w, s);
+            double f2 = change(i + 1, j, t, p, w, s);
+            double f3 = change(i + 2, j, t, p, w, s);
+            sum += weight(COARSE, j, at.nitrousShare) * cubic(lambda, x, i - 1, f0, f1, f2, f3);
+        }
+        return sum;
     }
 
     /**
@@ -203,35 +227,6 @@ public final class CycleTable {
     public double airPower(Mixture mixture, double temperature, double pressure) {
         double oxygen = mixture.dryAir() * Oxidisers.OXYGEN_IN_DRY_AIR;
         return workPerOxygen(Point.of(mixture, temperature, pressure).ofAirAlone()) * oxygen;
-    }
-
-    private double look(Point at) {
-        double lambda = at.lambda;
-        int i = 1;
-        while (i < LAMBDA.length - 3 && lambda > LAMBDA[i + 1]) {
-            i++;
-        }
-        double[] x = LAMBDA;
-        double sum = 0;
-        for (int j = 0; j < NITROUS.length; j++) {
-            double[] c = centres;
-            int k = i * NITROUS.length + j;
-            int next = NITROUS.length;
-            sum += weight(NITROUS, j, at.nitrousShare)
-                    * cubic(lambda, x, i - 1, c[k - next], c[k], c[k + next], c[k + 2 * next]);
-        }
-        double t = (at.temperature - TEMPERATURE) / TEMPERATURE_STEP;
-        double p = Math.log(at.pressure / PRESSURE) / PRESSURE_STEP;
-        double w = at.water / WATER_STEP;
-        double s = at.secondShare;
-        for (int j = 0; j < COARSE.length; j++) {
-            double f0 = change(i - 1, j, t, p, w, s);
-            double f1 = change(i, j, t, p, w, s);
-            double f2 = change(i + 1, j, t, p, w, s);
-            double f3 = change(i + 2, j, t, p, w, s);
-            sum += weight(COARSE, j, at.nitrousShare) * cubic(lambda, x, i - 1, f0, f1, f2, f3);
-        }
-        return sum;
     }
 
     /** Lagrange's weight of a node. */

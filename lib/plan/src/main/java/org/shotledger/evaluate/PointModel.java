@@ -47,7 +47,6 @@ public final class PointModel {
     /** Gas constant and heat-capacity ratio of rich exhaust gas near 1100 K (Heywood figs 4.13 to 4.18, from memory). */
     private static final double EXHAUST_GAS_CONSTANT = 290;
 
-    /** Ratio of heat capacities of rich exhaust at turbine temperatures: common practice in turbine matching, no source. */
     private static final double EXHAUST_GAMMA = 1.30;
     /** Relative step of the air flow at which a point is settled. */
     private static final double FLOW_TOLERANCE = 1e-8;

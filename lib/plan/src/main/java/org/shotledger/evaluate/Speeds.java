@@ -1,6 +1,8 @@
 package org.shotledger.evaluate;
 
+import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 import org.shotledger.car.Car;
 import org.shotledger.nitrous.ActivationWindow;
 
@@ -70,5 +72,16 @@ public final class Speeds {
             speeds.add(rpm);
         }
         return speeds.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /**
+     * The speeds of a line that have no point.
+     *
+     * @param speeds rev/min
+     * @param points the points found
+     * @return those speeds, in their order
+     */
+    public static DoubleStream missing(double[] speeds, List<OperatingPoint> points) {
+        return DoubleStream.of(speeds).filter(rpm -> points.stream().noneMatch(point -> point.rpm() == rpm));
     }
 }

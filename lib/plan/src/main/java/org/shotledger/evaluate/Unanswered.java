@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.DoubleStream;
 import org.shotledger.boost.MapEdge;
 import org.shotledger.boost.OutsideMapException;
 import org.shotledger.limits.Limit;
@@ -28,9 +27,7 @@ final class Unanswered {
 
     /** Looks for the speeds of a line that have no point. */
     void look(double[] speeds, List<OperatingPoint> points, ToDoubleFunction<Double> plenum, Mode mode) {
-        DoubleStream.of(speeds)
-                .filter(rpm -> points.stream().noneMatch(point -> point.rpm() == rpm))
-                .forEach(rpm -> ask(rpm, plenum.applyAsDouble(rpm), mode));
+        Speeds.missing(speeds, points).forEach(rpm -> ask(rpm, plenum.applyAsDouble(rpm), mode));
     }
 
     private void ask(double rpm, double plenum, Mode mode) {

@@ -8,6 +8,7 @@ import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PointLimits;
 import org.shotledger.limits.Limit;
 import org.shotledger.setup.BoostTable;
+import org.shotledger.units.UnitFactors;
 
 /** The highest boost at each engine speed that keeps every limit in every case, without nitrous or with a shot. */
 final class BoostCaps {
@@ -15,7 +16,7 @@ final class BoostCaps {
     private static final double RESERVE = Limit.CAUTION + 0.005;
 
     /** A tenth of a pound per square inch, Pa: the step in which boost is set. */
-    private static final double PRINTED = 689.4757293168361;
+    private static final double PRINTED = UnitFactors.PSI / 10;
 
     /** Pa: our choice, a thirtieth of a psi, finer than any boost control. */
     private static final double CLOSE = 200;

@@ -157,8 +157,11 @@ public record Plan(
         return reached() ? this : new Plan(job, setup, outcomes, limits, alternatives, Optional.of(what), moved);
     }
 
-    /** The same with what was set otherwise than the sheet has it, beside boost and jets. */
+    /** The same with what was set otherwise than the sheet has it, beside boost and jets; without nitrous neither is used. */
     Plan comparedWith(Setup sheet) {
+        if (setup.jets().isEmpty()) {
+            return this;
+        }
         List<String> other = new ArrayList<>();
         if (setup.arming().rpmLow() != sheet.arming().rpmLow()) {
             other.add(String.format(

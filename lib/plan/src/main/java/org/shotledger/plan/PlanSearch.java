@@ -31,7 +31,7 @@ import org.shotledger.setup.Setup;
  * least nitrous. Beyond that margin less nitrous is worth more than more room.
  */
 final class PlanSearch {
-    /** Levels of boost between the least and the most that are tried: our choice. */
+    /** Levels of boost that are tried, the least and the most among them: our choice. */
     private static final int LEVELS = 5;
 
     private static final String NO_SPEED =
@@ -39,7 +39,7 @@ final class PlanSearch {
 
     /** Share of the most boost at which the levels begin: our choice. */
     private static final double LEAST_LEVEL = 0.25;
-    /** Engine speeds between the ends of the range that a search looks at; a plan itself looks at all: our choice. */
+    /** Engine speeds that a search looks at, both ends of the range among them; a plan itself looks at all: our choice. */
     private static final int SPEEDS = 6;
     /** Step of engine speed at which boost alone is searched, rev/min: our choice; between them it is a straight line. */
     private static final double ALONE_STEP = 500;
@@ -162,7 +162,9 @@ final class PlanSearch {
         if (from.isEmpty()) {
             return Optional.empty();
         }
-        Job late = job.with(Opening.from(job.setup(), from.getAsDouble()));
+        ActivationWindow later =
+                new ActivationWindow(from.getAsDouble(), job.setup().arming().rpmHigh());
+        Job late = job.with(job.setup().withArming(later));
         double[] left = speeds(late);
         return left.length == 0
                 ? Optional.empty()

@@ -25,9 +25,9 @@ final class ShotSearch {
     private static final double CLOSE = 1e-3;
     /** Relative step to which the strongest shot with an answer is found: our choice. */
     private static final double COARSE = 0.02;
-    /** The search begins at this part of the flow of reference: our choice. */
+    /** The search begins at the flow of reference over this: our choice. */
     private static final double SMALLEST = 16;
-    /** Rounds until fuel and nitrous agree to {@link #SAME_FUEL}: our choice. */
+    /** Most rounds until fuel and nitrous agree to {@link #SAME_FUEL}: our choice. */
     private static final int MIXTURE_ROUNDS = 3;
     /** Relative change of fuel over nitrous that no longer counts. */
     private static final double SAME_FUEL = 1e-3;

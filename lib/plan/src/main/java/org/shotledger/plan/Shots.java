@@ -18,7 +18,7 @@ import org.shotledger.setup.Setup;
 public final class Shots {
     /** Relative step to which a jet is found: our choice, less than a rung of a ladder. */
     private static final double CLOSE = 1e-3;
-    /** Rounds until fuel and nitrous agree: our choice. */
+    /** Rounds in which fuel and nitrous come to agree: our choice. */
     private static final int MIXTURE_ROUNDS = 4;
     /** Rungs tried for one shot, the nearest and two on either side. */
     private static final int NEAR_RUNGS = 5;

@@ -13,7 +13,7 @@ import org.shotledger.setup.Setup;
 final class Spark {
     /** Step of the spark, deg: our choice, what a controller's table resolves. */
     private static final double STEP = 0.5;
-    /** Latest retard that is proposed, deg: our choice; beyond it the exhaust is the limit. */
+    /** Latest retard that is proposed, deg: our choice. */
     private static final double LATEST = 20;
     /** Knock index that is aimed at: less than the base pull's by what is called tight. */
     private static final double AIM = 1 - Limit.CAUTION;
