@@ -9,7 +9,6 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -44,10 +43,8 @@ class ReachableTest {
     private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?\\*/|//[^\n]*");
 
     /** All that stands in a main folder, whatever its class files lie beside. */
-    private static final Map<String, JavaClass> CLASSES = new ClassFileImporter()
-            .importPackages("org.shotledger").stream()
-                    .filter(c -> source(c) != null)
-                    .collect(toMap(JavaClass::getName, c -> c));
+    private static final Map<String, JavaClass> CLASSES =
+            Imported.MAIN.stream().filter(c -> source(c) != null).collect(toMap(JavaClass::getName, c -> c));
 
     @Test
     void everyClassIsOfUseToSomebody() throws IOException {

@@ -1,8 +1,6 @@
 package org.shotledger.view;
 
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import org.shotledger.commission.JobList;
 import org.shotledger.confidence.Confidence;
 import org.shotledger.confidence.ConfidenceStudy;
@@ -43,28 +41,20 @@ record Evidence(
     private static final long SEED = 1;
     private static final int STEPS = 5;
 
-    /** Chances take as long as all the rest and wait for nothing: they are drawn beside it. */
     static Evidence of(Plan plan, Progress progress) {
+        boolean nitrous = plan.setup().jets().isPresent();
         progress.next("the chances", 0, STEPS);
-        CompletableFuture<Optional<Confidence>> chances = CompletableFuture.supplyAsync(() -> chances(plan));
-        try {
-            boolean nitrous = plan.setup().jets().isPresent();
-            progress.next("how far inputs may stray", 1, STEPS);
-            Optional<Drift> drift = nitrous ? Optional.of(Drift.of(plan)) : Optional.empty();
-            progress.next("what each fault does", 2, STEPS);
-            Optional<Faults> faults = drift.map(d -> Faults.of(plan, d, TimeToDamage.USUAL));
-            progress.next("the step-up plan and the day", 3, STEPS);
-            Optional<StepUp> stepUp = nitrous ? Optional.of(StepUp.of(plan)) : Optional.empty();
-            FlowTestAdvice advice = FlowTestAdvice.of(plan);
-            Optional<TrackCard> day = plan.stated().pass().map(pass -> TrackCard.of(plan));
-            JobList jobs = JobList.of(plan);
-            progress.next("what is left of the chances", 4, STEPS);
-            return new Evidence(plan, drift, faults, stepUp, advice, day, jobs, chances.join());
-        } catch (CompletionException failed) {
-            throw failed.getCause() instanceof RuntimeException cause ? cause : failed;
-        } finally {
-            chances.cancel(true);
-        }
+        Optional<Confidence> chances = chances(plan);
+        progress.next("how far inputs may stray", 1, STEPS);
+        Optional<Drift> drift = nitrous ? Optional.of(Drift.of(plan)) : Optional.empty();
+        progress.next("what each fault does", 2, STEPS);
+        Optional<Faults> faults = drift.map(d -> Faults.of(plan, d, TimeToDamage.USUAL));
+        progress.next("the step-up plan", 3, STEPS);
+        Optional<StepUp> stepUp = nitrous ? Optional.of(StepUp.of(plan)) : Optional.empty();
+        FlowTestAdvice advice = FlowTestAdvice.of(plan);
+        progress.next("the day and the jobs", 4, STEPS);
+        Optional<TrackCard> day = plan.stated().pass().map(pass -> TrackCard.of(plan));
+        return new Evidence(plan, drift, faults, stepUp, advice, day, JobList.of(plan), chances);
     }
 
     /** A plan at whose edges the models have no answer has no chances that could be told. */

@@ -161,7 +161,7 @@ public final class PlanDocument {
         }
     }
 
-    private static void limits(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
+    static void limits(DocumentContent.Builder builder, Plan plan, UnitSystem charts) {
         builder.say(Section.LIMITS, plan.verdictLine());
         ChartPicture margins = Charts.of(plan.limits(), charts);
         builder.say(Section.LIMITS, "The closest limits as bars: " + Reference.to(margins) + ".");

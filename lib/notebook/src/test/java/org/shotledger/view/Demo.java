@@ -1,9 +1,12 @@
 package org.shotledger.view;
 
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.shotledger.document.CustomerDocument;
+import org.shotledger.document.Paper;
 import org.shotledger.job.Job;
 import org.shotledger.plan.Plan;
 import org.shotledger.table.Listing;
@@ -29,6 +32,17 @@ final class Demo {
                 PlanDocument.of(PLAN, Issue.first("A", "2026-06-20").next(BEFORE, "B", "2026-07-04", REASON));
 
         private Written() {}
+    }
+
+    /** That document on paper, set once for all tests that look at it. */
+    static final class Printed {
+        private static final Map<Paper, byte[]> WHOLE = new EnumMap<>(Paper.class);
+
+        private Printed() {}
+
+        static byte[] on(Paper paper) {
+            return WHOLE.computeIfAbsent(paper, Written.DOCUMENT::pdf);
+        }
     }
 
     /** The words or numbers of one column, from the top. */

@@ -22,7 +22,7 @@ class DemoDocumentTest {
     @BeforeAll
     static void write() {
         document = Demo.Written.DOCUMENT;
-        letter = document.pdf(Paper.LETTER);
+        letter = Demo.Printed.on(Paper.LETTER);
     }
 
     @Test
@@ -47,7 +47,7 @@ class DemoDocumentTest {
     @ParameterizedTest
     @EnumSource(Paper.class)
     void thePdfKeepsItsRowsAndItsMargins(Paper paper) throws Exception {
-        byte[] pdf = paper == Paper.LETTER ? letter : document.pdf(paper);
+        byte[] pdf = Demo.Printed.on(paper);
         assertEquals(List.of(), PaperCheck.cutRows(pdf));
         assertEquals(List.of(), PaperCheck.beyondMargins(pdf));
         assertEquals(List.of(), PaperCheck.leftAlone(pdf));

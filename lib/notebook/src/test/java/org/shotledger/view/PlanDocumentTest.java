@@ -11,6 +11,7 @@ import org.shotledger.confidence.ConfidenceStudy;
 import org.shotledger.confidence.Unknowns;
 import org.shotledger.document.Block;
 import org.shotledger.document.CustomerDocument;
+import org.shotledger.document.DocumentContent;
 import org.shotledger.document.Section;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
@@ -125,7 +126,7 @@ class PlanDocumentTest {
         Plan broken = with(limit("crank-torque", false, 950));
         assertTrue(DecisionPage.next(broken).startsWith("Do not run this setup"), DecisionPage.next(broken));
         assertTrue(DecisionPage.next(broken).contains("crank-torque"));
-        assertTrue(text(PlanDocument.of(broken), Section.LIMITS).contains("crank-torque is broken"));
+        assertTrue(limits(broken).contains("crank-torque is broken"));
     }
 
     @Test
@@ -133,7 +134,14 @@ class PlanDocumentTest {
         Plan broken = with(limit("relief-disc", true, 950));
         String said = String.join("\n", DecisionPage.needs(broken));
         assertTrue(said.contains("not to be moved"), said);
-        assertFalse(text(PlanDocument.of(broken), Section.LIMITS).matches("(?s).*\\b(relax|relieve|loosen)\\w*.*"));
+        assertFalse(limits(broken).matches("(?s).*\\b(relax|relieve|loosen)\\w*.*"));
+    }
+
+    /** That section alone: chances and faults are not worked out for it. */
+    private static String limits(Plan plan) {
+        DocumentContent.Builder builder = DocumentContent.titled("limits", plan.verdict(), "of a plan");
+        PlanDocument.limits(builder, plan, UnitSystem.US);
+        return text(builder.build(), Section.LIMITS);
     }
 
     private static Plan with(Limit limit) {
@@ -165,12 +173,12 @@ class PlanDocumentTest {
     }
 
     private static String text(Section section) {
-        return text(DOCUMENT, section);
+        return text(DOCUMENT.content(), section);
     }
 
-    private static String text(CustomerDocument document, Section section) {
+    private static String text(DocumentContent content, Section section) {
         StringBuilder said = new StringBuilder();
-        for (Block block : document.content().sections().getOrDefault(section, List.of())) {
+        for (Block block : content.sections().getOrDefault(section, List.of())) {
             if (block instanceof Block.Paragraph paragraph) {
                 said.append(paragraph.words()).append('\n');
             } else if (block instanceof Block.Fact fact) {

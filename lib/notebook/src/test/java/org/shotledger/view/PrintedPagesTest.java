@@ -67,13 +67,13 @@ class PrintedPagesTest {
     @ParameterizedTest
     @EnumSource(Paper.class)
     void everyLetterOfTheWholeDocumentCanBeRead(Paper paper) throws Exception {
-        byte[] pdf = Demo.Written.DOCUMENT.pdf(paper);
+        byte[] pdf = Demo.Printed.on(paper);
         assertTrue(PaperCheck.leastLetters(pdf) >= LEAST_LETTERS, PaperCheck.leastLetters(pdf) + " points");
     }
 
     @Test
     void theContentsLeadToTheirPages() throws Exception {
-        try (PDDocument pdf = Loader.loadPDF(Demo.Written.DOCUMENT.pdf(Paper.A4))) {
+        try (PDDocument pdf = Loader.loadPDF(Demo.Printed.on(Paper.A4))) {
             assertTrue(pdf.getNumberOfPages() > 6);
             PDPage contents = pdf.getPage(1);
             List<Integer> pages = new ArrayList<>();

@@ -3,24 +3,31 @@ package org.shotledger.wiring;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** Of many points of a curve, the few whose straight lines leave it least. */
 final class BreakPointChoice {
     private final List<Sensor.Point> grid;
     private final double[][] error;
 
-    BreakPointChoice(List<Sensor.Point> grid) {
+    /**
+     * A choice among points.
+     *
+     * @param most lines that leave the curve by as much or more are not looked at further
+     */
+    BreakPointChoice(List<Sensor.Point> grid, double most) {
         this.grid = grid;
         int n = grid.size();
         error = new double[n][n];
         for (int i = 0; i < n; i++) {
             for (int j = i + 1; j < n; j++) {
-                error[i][j] = chord(i, j);
+                error[i][j] = chord(i, j, most);
             }
         }
     }
 
-    List<Sensor.Point> least(int count) {
+    /** The best so many; none where every choice has a line of those not looked at. */
+    Optional<List<Sensor.Point>> least(int count) {
         int n = grid.size();
         double[] reach = error[0].clone();
         int[][] from = new int[count][n];
@@ -39,6 +46,9 @@ final class BreakPointChoice {
             }
             reach = next;
         }
+        if (Double.isInfinite(reach[n - 1])) {
+            return Optional.empty();
+        }
         List<Sensor.Point> points = new ArrayList<>();
         int at = n - 1;
         points.add(grid.get(at));
@@ -46,18 +56,18 @@ final class BreakPointChoice {
             at = lines == 1 ? 0 : from[lines][at];
             points.add(0, grid.get(at));
         }
-        return points;
+        return Optional.of(points);
     }
 
-    private double chord(int i, int j) {
+    private double chord(int i, int j, double most) {
         Sensor.Point a = grid.get(i);
         Sensor.Point b = grid.get(j);
         double slope = (b.value() - a.value()) / (b.output() - a.output());
         double worst = 0;
-        for (int k = i + 1; k < j; k++) {
+        for (int k = i + 1; k < j && worst < most; k++) {
             double line = a.value() + slope * (grid.get(k).output() - a.output());
             worst = Math.max(worst, Math.abs(line - grid.get(k).value()));
         }
-        return worst;
+        return worst < most ? worst : Double.POSITIVE_INFINITY;
     }
 }

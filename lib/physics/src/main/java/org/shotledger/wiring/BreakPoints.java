@@ -45,19 +45,18 @@ public record BreakPoints(List<Sensor.Point> points, Spacing spacing, double err
      */
     public static BreakPoints of(Sensor sensor, int count, Spacing spacing) {
         Require.within("number of points of the table of " + sensor.name(), count, 2, 128, "");
-        List<Sensor.Point> points = switch (spacing) {
-            case EVEN_VALUE -> sensor.table(count);
-            case EVEN_OUTPUT -> evenOutput(sensor, count);
-            case FREE -> new BreakPointChoice(grid(sensor)).least(count);
-        };
-        BreakPoints set = judged(sensor, points, spacing);
-        if (spacing != Spacing.FREE) {
-            return set;
-        }
-        BreakPoints even = judged(sensor, evenOutput(sensor, count), spacing);
+        BreakPoints even = judged(
+                sensor, spacing == Spacing.EVEN_VALUE ? sensor.table(count) : evenOutput(sensor, count), spacing);
         // on a straight line every choice is as good: points spread over it can be checked, points heaped at one end
         // cannot
-        return even.error <= set.error + NOTHING * (sensor.high() - sensor.low()) ? even : set;
+        double better = even.error - NOTHING * (sensor.high() - sensor.low());
+        if (spacing != Spacing.FREE || better <= 0) {
+            return even;
+        }
+        return new BreakPointChoice(grid(sensor), better)
+                .least(count)
+                .map(points -> judged(sensor, points, spacing))
+                .orElse(even);
     }
 
     private static BreakPoints judged(Sensor sensor, List<Sensor.Point> points, Spacing spacing) {

@@ -57,17 +57,14 @@ final class Surface {
         outputs = Margins.places(plan.outcomes());
         armed = points(plan.outcomes());
         constant = numbers(plan.outcomes());
-        double[][] sides = IntStream.range(0, 2 * d)
-                .parallel()
-                .mapToObj(n -> exactOrNull(one(n / 2, n % 2 == 0 ? -1 : 1)))
-                .toArray(double[][]::new);
+        double[][] sides = Pieces.of(2 * d, n -> exactOrNull(one(n / 2, n % 2 == 0 ? -1 : 1)));
         linear = new double[d][constant.length];
         square = new double[d][constant.length];
         for (int i = 0; i < d; i++) {
             slope(i, sides[2 * i], sides[2 * i + 1]);
         }
         pairs = withMixed ? strongestPairs() : new int[0][];
-        mixed = Arrays.stream(pairs).parallel().map(this::mixed).toArray(double[][]::new);
+        mixed = Pieces.of(pairs.length, p -> mixed(pairs[p]));
     }
 
     /** A sheet's figure is drawn by reading the sheet anew; what was changed in the car since would be lost in silence. */

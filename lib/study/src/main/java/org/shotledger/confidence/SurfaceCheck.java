@@ -33,8 +33,7 @@ public record SurfaceCheck(
 
     static SurfaceCheck of(Surface surface, List<Unknown> unknowns, long seed) {
         double[][] places = places(unknowns, CHECKS, seed);
-        double[][] exact =
-                Arrays.stream(places).parallel().map(surface::exactOrNull).toArray(double[][]::new);
+        double[][] exact = Pieces.of(CHECKS, n -> surface.exactOrNull(places[n]));
         Forms all = surface.forms();
         Set<Integer> never = never(all, places, exact);
         Forms forms = all.without(never::contains);
