@@ -79,6 +79,22 @@ class LayeringTest {
         assertEquals(room.stated(), stated, file.toString());
     }
 
+    @ParameterizedTest
+    @MethodSource("modules")
+    void theCoverageOfAModuleCountsAllItsRooms(String module) throws IOException {
+        String pom = Files.readString(Path.of("..", module, "pom.xml"));
+        Set<String> counted = Pattern.compile("(?:<coverage.classes>|:)org\\.shotledger\\.(\\w+)\\.\\*")
+                .matcher(pom)
+                .results()
+                .map(name -> name.group(1))
+                .collect(toSet());
+        Set<String> rooms = ROOMS.stream()
+                .filter(room -> room.module().equals(module))
+                .map(Room::name)
+                .collect(toSet());
+        assertTrue(counted.isEmpty() || counted.equals(rooms), "counted " + counted + " of " + rooms);
+    }
+
     @Test
     void noTwoRoomsLeanOnEachOther() {
         slices().matching("org.shotledger.(*)..").should().beFreeOfCycles().check(CLASSES);

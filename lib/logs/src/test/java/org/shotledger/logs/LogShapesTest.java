@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
  * what was written, and no other. {@code -Dlog.shapes=N} tries another number.
  */
 class LogShapesTest {
-    private static final int SHAPES = Integer.getInteger("log.shapes", 500);
+    private static final int SHAPES = Integer.getInteger("log.shapes", 200);
 
     @Test
     void every_shape_of_a_log_reads_to_the_same_series(@TempDir Path folder) throws IOException {

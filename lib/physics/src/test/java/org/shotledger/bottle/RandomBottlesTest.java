@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
  * {@code mvn -o test -pl lib/physics -Dtest=RandomBottlesTest -Dshotledger.bottles=10000} tries as many as asked for.
  */
 class RandomBottlesTest {
-    private static final int COUNT = Integer.getInteger("shotledger.bottles", 1000);
+    private static final int COUNT = Integer.getInteger("shotledger.bottles", 400);
 
     @Test
     void everyBottleComesToAnEndAndKeepsItsBooks() {
