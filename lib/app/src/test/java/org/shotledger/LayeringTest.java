@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -93,6 +94,18 @@ class LayeringTest {
                 .map(Room::name)
                 .collect(toSet());
         assertTrue(counted.isEmpty() || counted.equals(rooms), "counted " + counted + " of " + rooms);
+    }
+
+    /** An engine and a bottle both have a cylinder and a charge, and the trade calls them so. */
+    @Test
+    void noOtherPublicNameStandsInTwoRooms() {
+        Set<String> seen = new TreeSet<>();
+        Set<String> twice = CLASSES.stream()
+                .filter(c -> c.isTopLevelClass() && c.getModifiers().contains(JavaModifier.PUBLIC))
+                .map(JavaClass::getSimpleName)
+                .filter(name -> !seen.add(name))
+                .collect(toSet());
+        assertEquals(Set.of("Cylinder", "Charge"), twice);
     }
 
     @Test

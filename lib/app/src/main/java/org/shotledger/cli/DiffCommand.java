@@ -4,8 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.shotledger.job.Difference;
 import org.shotledger.job.Job;
+import org.shotledger.job.SheetDifference;
 import org.shotledger.sheet.SheetException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -36,7 +36,7 @@ final class DiffCommand implements Callable<Integer> {
         if (before == null || after == null) {
             return 1;
         }
-        List<Difference> differences = before.differences(after);
+        List<SheetDifference> differences = before.differences(after);
         differences.forEach(out::println);
         int count = differences.size();
         out.println(count == 0 ? "no difference" : count == 1 ? "one value differs" : count + " values differ");

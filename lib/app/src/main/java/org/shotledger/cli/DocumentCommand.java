@@ -10,8 +10,8 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.shotledger.document.DocumentPart;
 import org.shotledger.document.Paper;
-import org.shotledger.document.Part;
 import org.shotledger.document.Progress;
 import org.shotledger.job.Job;
 import org.shotledger.plan.Plan;
@@ -87,11 +87,11 @@ final class DocumentCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
-        Set<Part> parts;
+        Set<DocumentPart> parts;
         Paper sheet;
         UnitSystem system;
         try {
-            parts = pages == null ? EnumSet.allOf(Part.class) : Part.read(pages);
+            parts = pages == null ? EnumSet.allOf(DocumentPart.class) : DocumentPart.read(pages);
             sheet = one(Paper.class, "--paper", paper);
             system = one(UnitSystem.class, "--units", units);
         } catch (IllegalArgumentException unknown) {

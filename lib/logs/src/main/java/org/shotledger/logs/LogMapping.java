@@ -10,9 +10,9 @@ import java.util.stream.Collectors;
 import org.shotledger.sheet.Found;
 import org.shotledger.sheet.Problem;
 import org.shotledger.sheet.Problems;
-import org.shotledger.sheet.Section;
 import org.shotledger.sheet.SheetException;
 import org.shotledger.sheet.SheetReading;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.sheet.SheetText;
 import org.shotledger.sheet.YamlSheet;
 import org.shotledger.units.NearestName;
@@ -128,7 +128,7 @@ public record LogMapping(
         SheetReading reading = new SheetReading(name, Path.of(""));
         Problems problems = reading.problems();
         LogMapping made = YamlSheet.read(SheetText.check(text, name), name, problems)
-                .map(root -> mapping(Section.root(reading, root), reading))
+                .map(root -> mapping(SheetSection.root(reading, root), reading))
                 .orElse(null);
         problems.throwIfAny();
         if (made == null) {
@@ -137,7 +137,7 @@ public record LogMapping(
         return made;
     }
 
-    private static LogMapping mapping(Section root, SheetReading reading) {
+    private static LogMapping mapping(SheetSection root, SheetReading reading) {
         double ambient =
                 root.has("ambient") ? root.figure("ambient", QuantityKind.ABSOLUTE_PRESSURE, 0.5e5, 1.1e5) : Double.NaN;
         String setup = root.textOr("setup", "").strip();
@@ -145,7 +145,7 @@ public record LogMapping(
         int before = root.has("lines-before-heading") ? root.count("lines-before-heading", 0, 500) : 0;
         int after = root.has("lines-after-heading") ? root.count("lines-after-heading", 0, 50) : 0;
         Optional<Boolean> comma = root.has("decimal") ? Optional.of(root.choice("decimal", DECIMAL)) : Optional.empty();
-        Section channels = root.section("channels");
+        SheetSection channels = root.section("channels");
         List<LogColumn> columns = channels.namedSections().entrySet().stream()
                 .map(entry -> column(channels, entry.getKey(), entry.getValue(), reading))
                 .flatMap(Optional::stream)
@@ -155,7 +155,8 @@ public record LogMapping(
                 () -> new LogMapping(reading.file(), setup, conditions, ambient, before, after, comma, columns));
     }
 
-    private static Optional<LogColumn> column(Section channels, String key, Section section, SheetReading reading) {
+    private static Optional<LogColumn> column(
+            SheetSection channels, String key, SheetSection section, SheetReading reading) {
         Optional<LogChannel> channel = Arrays.stream(LogChannel.values())
                 .filter(c -> c.key().equals(key))
                 .findFirst();

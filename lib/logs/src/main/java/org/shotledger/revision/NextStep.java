@@ -31,7 +31,7 @@ import org.shotledger.units.UnitSystem;
  * @param call the most careful call of all
  * @param reasons what holds or stops, in words; empty for go
  */
-public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call call, List<String> reasons) {
+public record NextStep(RunSetup run, List<CheckpointReading> readings, Causes causes, Call call, List<String> reasons) {
     /** Time before the nitrous opens in which the bottle pressure is read, s; our choice. */
     private static final double BEFORE = 0.3;
     /** A cause with at least this share counts in what a reading may truly be: our choice. */
@@ -52,13 +52,13 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
      */
     public static NextStep of(RunSetup run, LogFindings findings) {
         Causes causes = Causes.of(run.outcome(), findings);
-        List<Reading> readings = new ArrayList<>();
+        List<CheckpointReading> readings = new ArrayList<>();
         run.shot()
                 .ifPresent(shot -> shot.checkpoints()
                         .forEach(checkpoint -> readings.add(reading(checkpoint, shot, causes, findings))));
         List<String> reasons = new ArrayList<>();
         Call call = Call.GO;
-        for (Reading reading : readings) {
+        for (CheckpointReading reading : readings) {
             call = call.and(reading.call());
             if (reading.call() != Call.GO) {
                 reasons.add(reading.call().word() + ", " + reading.checkpoint().what() + ": " + reading.reason());
@@ -84,7 +84,7 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
         return new NextStep(run, readings, causes, call, reasons);
     }
 
-    private static Reading reading(Checkpoint c, Shot shot, Causes causes, LogFindings findings) {
+    private static CheckpointReading reading(Checkpoint c, Shot shot, Causes causes, LogFindings findings) {
         return switch (c.figure()) {
             case WHEEL_POWER -> judged(c, scaled(shot.point().wheelPower(), causes), "");
             case CRANK_TORQUE -> judged(c, scaled(shot.point().crankTorque(), causes), "");
@@ -93,7 +93,7 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
             case BOTTLE_PRESSURE -> judged(c, bottle(findings), "");
             case INJECTOR_DUTY -> judged(c, extreme(causes, LogChannel.INJECTOR_DUTY, true), "the most in the pull");
             case EXHAUST_SPREAD ->
-                new Reading(
+                new CheckpointReading(
                         c,
                         Double.NaN,
                         Double.NaN,
@@ -148,17 +148,17 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
     }
 
     /** The leanest reading counts; and where the sensor itself may be what is off, also what the mixture would truly be. */
-    private static Reading lambda(Checkpoint c, Causes causes) {
+    private static CheckpointReading lambda(Checkpoint c, Causes causes) {
         Read lean = extreme(causes, LogChannel.LAMBDA, true);
-        Reading read = judged(c, lean, "the leanest in the pull");
-        Reading rich = judged(c, extreme(causes, LogChannel.LAMBDA, false), "the richest in the pull");
-        Reading worse = rich.call().compareTo(read.call()) > 0 ? rich : read;
+        CheckpointReading read = judged(c, lean, "the leanest in the pull");
+        CheckpointReading rich = judged(c, extreme(causes, LogChannel.LAMBDA, false), "the richest in the pull");
+        CheckpointReading worse = rich.call().compareTo(read.call()) > 0 ? rich : read;
         double truth = causes.suspect(Cause.LAMBDA_SENSOR)
                 .filter(s -> s.share() >= POSSIBLE)
                 .map(s -> lean.value() / (1 + s.size()))
                 .orElse(lean.value());
         if (truth > c.high() && worse.call() != Call.STOP) {
-            return new Reading(
+            return new CheckpointReading(
                     c,
                     lean.value(),
                     lean.standard(),
@@ -210,25 +210,26 @@ public record NextStep(RunSetup run, List<Reading> readings, Causes causes, Call
         return new Read(mean, Math.sqrt(square / (good.length - 1) / good.length));
     }
 
-    private static Reading judged(Checkpoint c, Read read, String which) {
+    private static CheckpointReading judged(Checkpoint c, Read read, String which) {
         if (Double.isNaN(read.value())) {
-            return new Reading(c, read.value(), read.standard(), Call.HOLD, "not logged; read it before the next step");
+            return new CheckpointReading(
+                    c, read.value(), read.standard(), Call.HOLD, "not logged; read it before the next step");
         }
         String said = which.isEmpty() ? "" : which + ", ";
         if (!c.go(read.value())) {
             boolean rich = c.figure() == Figure.LAMBDA && read.value() < c.low();
-            return new Reading(
+            return new CheckpointReading(
                     c, read.value(), read.standard(), rich ? Call.HOLD : Call.STOP, said + "outside; " + c.otherwise());
         }
         double room = Math.min(read.value() - c.low(), c.high() - read.value());
         return room < 2 * read.standard()
-                ? new Reading(
+                ? new CheckpointReading(
                         c,
                         read.value(),
                         read.standard(),
                         Call.HOLD,
                         said + "inside, but the scatter of the log reaches the bound; pull again")
-                : new Reading(c, read.value(), read.standard(), Call.GO, said + "inside");
+                : new CheckpointReading(c, read.value(), read.standard(), Call.GO, said + "inside");
     }
 
     /**

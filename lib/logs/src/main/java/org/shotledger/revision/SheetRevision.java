@@ -13,8 +13,8 @@ import org.shotledger.causes.Causes;
 import org.shotledger.causes.Suspect;
 import org.shotledger.curve.Bracket;
 import org.shotledger.flow.FlowBand;
-import org.shotledger.job.Difference;
 import org.shotledger.job.Job;
+import org.shotledger.job.SheetDifference;
 import org.shotledger.nitrous.FuelCircuit;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.setup.Setup;
@@ -214,7 +214,7 @@ public record SheetRevision(String log, Job before, Job after, List<String> note
      *
      * @return the differences of the two sheets, with the reason of each; empty when nothing changes
      */
-    public List<Difference> differences() {
+    public List<SheetDifference> differences() {
         return before.differences(after);
     }
 

@@ -12,8 +12,8 @@ import org.shotledger.causes.Cause;
 import org.shotledger.causes.InventedLogs;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Mode;
-import org.shotledger.job.Difference;
 import org.shotledger.job.Job;
+import org.shotledger.job.SheetDifference;
 import org.shotledger.logs.EngineLog;
 import org.shotledger.logs.LogChannel;
 import org.shotledger.logs.LogFindings;
@@ -40,7 +40,7 @@ class NextStepTest {
         return NextStep.of(RunSetup.of(PLAN, log.log(), FOLDER), log);
     }
 
-    private static Reading reading(NextStep next, Figure figure) {
+    private static CheckpointReading reading(NextStep next, Figure figure) {
         return next.readings().stream()
                 .filter(r -> r.checkpoint().figure() == figure)
                 .findFirst()
@@ -51,7 +51,7 @@ class NextStepTest {
     void the_log_of_step_1_is_held_against_step_1() {
         NextStep next = next(log("step 1", 1, 1));
         assertEquals("step 1", next.run().name());
-        Reading power = reading(next, Figure.WHEEL_POWER);
+        CheckpointReading power = reading(next, Figure.WHEEL_POWER);
         assertEquals(FIRST.wheelPower(), power.read(), 0.01 * FIRST.wheelPower());
         assertEquals(Call.GO, power.call(), power.reason());
         assertEquals(Call.GO, reading(next, Figure.LAMBDA).call());
@@ -103,7 +103,7 @@ class NextStepTest {
         LogFindings log = log("step 1", 0.93, 1);
         NextStep next = next(log);
         SheetRevision revision = SheetRevision.of(JOB, next.run(), next.causes(), List.of(Cause.FUEL_JETS));
-        List<Difference> changed = revision.differences();
+        List<SheetDifference> changed = revision.differences();
         assertEquals(1, changed.size(), revision.toString());
         assertEquals("nitrous-system.fuel.jet-flow-factor", changed.get(0).path());
         assertEquals("measured: log of invented.csv, step 1", changed.get(0).reasonAfter());
@@ -188,7 +188,7 @@ class NextStepTest {
         SheetRevision revision = SheetRevision.of(JOB, next.run(), next.causes(), List.of(Cause.NITROUS_WORK));
         assertEquals(
                 List.of("engine.nitrous-work"),
-                revision.differences().stream().map(Difference::path).toList());
+                revision.differences().stream().map(SheetDifference::path).toList());
         double before = JOB.car().model().nitrous().value();
         double after = revision.after().car().model().nitrous().value();
         assertEquals(before * (1 + size), after, 1e-3);

@@ -19,9 +19,9 @@ public final class CustomerDocument implements Displayable, HasVerdict {
     private static final int STEPS = 3;
 
     private final DocumentContent content;
-    private final Set<Part> parts;
+    private final Set<DocumentPart> parts;
 
-    private CustomerDocument(DocumentContent content, Set<Part> parts) {
+    private CustomerDocument(DocumentContent content, Set<DocumentPart> parts) {
         this.content = content;
         this.parts = parts;
     }
@@ -33,18 +33,18 @@ public final class CustomerDocument implements Displayable, HasVerdict {
      * @return the document
      */
     public static CustomerDocument of(DocumentContent content) {
-        return new CustomerDocument(content, EnumSet.allOf(Part.class));
+        return new CustomerDocument(content, EnumSet.allOf(DocumentPart.class));
     }
 
     /**
      * The same document with some of its pages only.
      *
-     * @param chosen the words of {@link Part#word()}, with commas between them
+     * @param chosen the words of {@link DocumentPart#word()}, with commas between them
      * @return the document; its content stays whole
      * @throws IllegalArgumentException when a word is not known; the message lists them
      */
     public CustomerDocument pages(String chosen) {
-        return pages(Part.read(chosen));
+        return pages(DocumentPart.read(chosen));
     }
 
     /**
@@ -54,7 +54,7 @@ public final class CustomerDocument implements Displayable, HasVerdict {
      * @return the document; its content stays whole
      * @throws IllegalArgumentException when none is chosen
      */
-    public CustomerDocument pages(Set<Part> chosen) {
+    public CustomerDocument pages(Set<DocumentPart> chosen) {
         if (chosen.isEmpty()) {
             throw new IllegalArgumentException("No page of the document is chosen; choose at least one.");
         }
@@ -88,7 +88,7 @@ public final class CustomerDocument implements Displayable, HasVerdict {
     public byte[] pdf(Paper paper) {
         return Pdf.of(
                 contents -> Template.print(content, parts, paper, contents),
-                parts.contains(Part.REASONS) || parts.contains(Part.LEDGER));
+                parts.contains(DocumentPart.REASONS) || parts.contains(DocumentPart.LEDGER));
     }
 
     /**

@@ -3,44 +3,44 @@ package org.shotledger.document;
 /** The parts of a customer document, in the order in which they are read. */
 public enum Section {
     /** One page to decide on: what is asked, what is proposed, what it needs, and the next step. */
-    DECISION("To decide on", Part.DECISION),
+    DECISION("To decide on", DocumentPart.DECISION),
     /** What to mind so that nobody is hurt. */
-    CAUTIONS("Cautions", Part.REASONS),
+    CAUTIONS("Cautions", DocumentPart.REASONS),
     /** The tables that are entered. */
-    TUNER("Card for the tuner", Part.TUNER),
+    TUNER("Card for the tuner", DocumentPart.TUNER),
     /** What is fitted, wired and checked. */
-    MECHANIC("Card for the mechanic", Part.MECHANIC),
+    MECHANIC("Card for the mechanic", DocumentPart.MECHANIC),
     /** What is looked at between passes. */
-    TRACK("Card for the track", Part.TRACK),
+    TRACK("Card for the track", DocumentPart.TRACK),
     /** What the customer asked for, and the cases in which it must hold. */
-    TARGET("What is asked", Part.REASONS),
+    TARGET("What is asked", DocumentPart.REASONS),
     /** How boost and jets are set, and what the jets pass. */
-    SETUP("The setup", Part.REASONS),
+    SETUP("The setup", DocumentPart.REASONS),
     /** The verdict, and what is left to each limit. */
-    LIMITS("Verdict and limits", Part.REASONS),
+    LIMITS("Verdict and limits", DocumentPart.REASONS),
     /** What the setup does in every case and at every engine speed. */
-    OUTCOMES("Boost and nitrous oxide, case by case", Part.REASONS),
+    OUTCOMES("Boost and nitrous oxide, case by case", DocumentPart.REASONS),
     /** The seconds of a pass, and the bottle. */
-    PASS("The pass and the bottle", Part.REASONS),
+    PASS("The pass and the bottle", DocumentPart.REASONS),
     /** What else was weighed. */
-    ALTERNATIVES("What else was weighed", Part.REASONS),
+    ALTERNATIVES("What else was weighed", DocumentPart.REASONS),
     /** Faults and what each would do. */
-    RISKS("What could go wrong", Part.REASONS),
+    RISKS("What could go wrong", DocumentPart.REASONS),
     /** How to prove the plan in small steps. */
-    STEP_UP("Step-up plan", Part.REASONS),
+    STEP_UP("Step-up plan", DocumentPart.REASONS),
     /** Wiring, sensors, and channels of the controller. */
-    WIRING("Wiring and sensors", Part.REASONS),
+    WIRING("Wiring and sensors", DocumentPart.REASONS),
     /** What changed since the last revision, and why. */
-    REVISIONS("Revisions and differences", Part.REASONS),
+    REVISIONS("Revisions and differences", DocumentPart.REASONS),
     /** Every figure with its reasoning. */
-    REASONING("The reasoning in full", Part.LEDGER),
+    REASONING("The reasoning in full", DocumentPart.LEDGER),
     /** Publications, standards and files behind the figures. */
-    SOURCES("Sources", Part.LEDGER);
+    SOURCES("Sources", DocumentPart.LEDGER);
 
     private final String heading;
-    private final Part part;
+    private final DocumentPart part;
 
-    Section(String heading, Part part) {
+    Section(String heading, DocumentPart part) {
         this.heading = heading;
         this.part = part;
     }
@@ -50,7 +50,7 @@ public enum Section {
      *
      * @return the part with which it is printed or left out
      */
-    public Part part() {
+    public DocumentPart part() {
         return part;
     }
 

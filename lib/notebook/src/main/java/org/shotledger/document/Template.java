@@ -26,24 +26,25 @@ final class Template {
     private Template() {}
 
     /** One page for a screen, which prints on any paper. */
-    static String page(DocumentContent content, Set<Part> parts) {
+    static String page(DocumentContent content, Set<DocumentPart> parts) {
         return set(new Copy(content, parts, "", false));
     }
 
     /** Sheets of paper. */
-    static String print(DocumentContent content, Set<Part> parts, Paper paper, boolean contents) {
+    static String print(DocumentContent content, Set<DocumentPart> parts, Paper paper, boolean contents) {
         return set(new Copy(content, parts, paper.css(), contents));
     }
 
     /** What is to be set: no paper stands for a screen. */
-    private record Copy(DocumentContent content, Set<Part> parts, String paper, boolean contents) {
+    private record Copy(DocumentContent content, Set<DocumentPart> parts, String paper, boolean contents) {
         boolean pdf() {
             return !paper.isEmpty();
         }
 
         /** The full list of cautions goes with whatever has none of its own. */
         boolean prints(Section section) {
-            return parts.contains(section.part()) || (section == Section.CAUTIONS && parts.contains(Part.LEDGER));
+            return parts.contains(section.part())
+                    || (section == Section.CAUTIONS && parts.contains(DocumentPart.LEDGER));
         }
 
         /** The sections that have something to print, in the order of reading. */
@@ -102,7 +103,7 @@ final class Template {
         model.put("paper", copy.paper());
         model.put("running", running(content));
         model.put("contents", copy.contents());
-        model.put("whole", copy.parts().contains(Part.DECISION));
+        model.put("whole", copy.parts().contains(DocumentPart.DECISION));
         model.put("sections", sections(copy));
         model.put("signatures", content.signatures());
         model.put("revisions", revisions(content));

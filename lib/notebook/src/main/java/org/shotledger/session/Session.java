@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.shotledger.display.Displayable;
 import org.shotledger.document.CustomerDocument;
-import org.shotledger.document.Part;
+import org.shotledger.document.DocumentPart;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.explore.Explorer;
 import org.shotledger.job.Job;
@@ -225,7 +225,7 @@ public final class Session {
      * @throws IllegalArgumentException when a page is not known; the message lists them
      */
     public static CustomerDocument document(Plan plan, Issue issue, String pages) {
-        Set<Part> chosen = Part.read(pages);
+        Set<DocumentPart> chosen = DocumentPart.read(pages);
         return PlanDocument.of(plan, issue).pages(chosen);
     }
 }

@@ -20,7 +20,7 @@ import org.shotledger.units.UnitSystem;
 import org.shotledger.wiring.Cable;
 import org.shotledger.wiring.SafetyFinding;
 import org.shotledger.wiring.Wiring;
-import org.shotledger.workshop.Part;
+import org.shotledger.workshop.ListedPart;
 
 /** One page each for who enters, who builds and who runs: what is set, what is checked, what to mind. */
 final class Cards {
@@ -89,7 +89,8 @@ final class Cards {
 
     private static Stream<JobItem> circuits(JobList jobs) {
         return jobs.items().stream()
-                .filter(item -> item.circuit() == Part.Circuit.NITROUS || item.circuit() == Part.Circuit.FUEL)
+                .filter(item ->
+                        item.circuit() == ListedPart.Circuit.NITROUS || item.circuit() == ListedPart.Circuit.FUEL)
                 .filter(item -> !item.key().contains("jets") && !item.key().endsWith("for-the-day"));
     }
 

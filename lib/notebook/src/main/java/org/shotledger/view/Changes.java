@@ -10,7 +10,7 @@ import java.util.function.ToDoubleFunction;
 import org.shotledger.car.Origin;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PassOutcome;
-import org.shotledger.job.Difference;
+import org.shotledger.job.SheetDifference;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.plan.Plan;
 import org.shotledger.table.Listing;
@@ -84,9 +84,9 @@ public final class Changes {
         return Listing.of(
                 "What changed in the job sheet",
                 before.job().differences(after.job()),
-                words("Value", Difference::path),
-                words("Before", Difference::before),
-                words("Now", Difference::after),
+                words("Value", SheetDifference::path),
+                words("Before", SheetDifference::before),
+                words("Now", SheetDifference::after),
                 words(
                         "Reason in the sheet",
                         difference -> after.car()

@@ -4,14 +4,14 @@ import java.util.Arrays;
 import org.shotledger.causes.Cause;
 import org.shotledger.causes.Causes;
 import org.shotledger.causes.Suspect;
-import org.shotledger.job.Difference;
+import org.shotledger.job.SheetDifference;
 import org.shotledger.logs.Finding;
 import org.shotledger.logs.LogFindings;
 import org.shotledger.reconcile.NitrousShare;
 import org.shotledger.reconcile.Overlay;
 import org.shotledger.reconcile.Reconciliation;
+import org.shotledger.revision.CheckpointReading;
 import org.shotledger.revision.NextStep;
-import org.shotledger.revision.Reading;
 import org.shotledger.revision.SheetRevision;
 import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
@@ -126,7 +126,7 @@ public final class LogTables {
                 .mixed("Read")
                 .words("Call")
                 .words("Why");
-        for (Reading r : next.readings()) {
+        for (CheckpointReading r : next.readings()) {
             QuantityKind kind = r.checkpoint().kind();
             rows.row(
                     r.checkpoint().what(),
@@ -156,7 +156,7 @@ public final class LogTables {
                 .words("Stands")
                 .words("Would stand")
                 .words("Because");
-        for (Difference d : revision.differences()) {
+        for (SheetDifference d : revision.differences()) {
             rows.row(d.path(), d.before().isEmpty() ? "(not stated)" : d.before(), d.after(), d.reasonAfter());
         }
         return rows.build();

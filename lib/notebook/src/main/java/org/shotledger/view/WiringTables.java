@@ -5,8 +5,8 @@ import org.shotledger.table.Cell;
 import org.shotledger.table.Listing;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
-import org.shotledger.wiring.Balance;
 import org.shotledger.wiring.Cable;
+import org.shotledger.wiring.CurrentBalance;
 import org.shotledger.wiring.Load;
 import org.shotledger.wiring.Sensor;
 import org.shotledger.wiring.Wiring;
@@ -85,7 +85,7 @@ public final class WiringTables {
                 .figures("Alternator gives at most", QuantityKind.CURRENT)
                 .figures("From the battery", QuantityKind.CURRENT)
                 .figures("Of its charge", QuantityKind.FRACTION);
-        for (Balance balance : wiring.balances(passSeconds, passRpm, waitSeconds)) {
+        for (CurrentBalance balance : wiring.balances(passSeconds, passRpm, waitSeconds)) {
             rows.row(
                     balance.phase() == Load.Phase.ALWAYS
                             ? "idling"

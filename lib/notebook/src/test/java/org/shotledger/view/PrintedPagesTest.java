@@ -24,9 +24,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.shotledger.document.CustomerDocument;
+import org.shotledger.document.DocumentPart;
 import org.shotledger.document.Paper;
 import org.shotledger.document.PaperCheck;
-import org.shotledger.document.Part;
 import org.shotledger.document.Progress;
 import org.shotledger.job.Job;
 import org.shotledger.job.Starter;
@@ -38,7 +38,7 @@ class PrintedPagesTest {
     /** Letters of nine points, less what rounding in a file takes: the least that is asked of every page. */
     private static final double LEAST_LETTERS = 8.95;
 
-    private static final Set<Part> SHEETS = EnumSet.range(Part.DECISION, Part.TRACK);
+    private static final Set<DocumentPart> SHEETS = EnumSet.range(DocumentPart.DECISION, DocumentPart.TRACK);
 
     @Test
     void decisionAndCardsOfTheDemonstrationAreAPageEach() throws Exception {
@@ -102,14 +102,14 @@ class PrintedPagesTest {
 
     @Test
     void everyCardHasItsOwnCautions() throws Exception {
-        Map<Part, String> said = Map.of(
-                Part.DECISION, "suffocate without warning",
-                Part.TUNER, "lean engine under nitrous oxide is destroyed",
-                Part.MECHANIC, "Liquid burns skin by cold",
-                Part.TRACK, "suffocate without warning");
+        Map<DocumentPart, String> said = Map.of(
+                DocumentPart.DECISION, "suffocate without warning",
+                DocumentPart.TUNER, "lean engine under nitrous oxide is destroyed",
+                DocumentPart.MECHANIC, "Liquid burns skin by cold",
+                DocumentPart.TRACK, "suffocate without warning");
         byte[] pdf = Demo.Written.DOCUMENT.pages(SHEETS).pdf(Paper.A4);
         int at = 0;
-        for (Part part : SHEETS) {
+        for (DocumentPart part : SHEETS) {
             String page = PaperCheck.page(pdf, at++);
             assertTrue(page.contains(said.get(part)), page);
         }

@@ -25,7 +25,7 @@ final class PassMotion implements OrdinaryDifferentialEquation {
         LIMITER
     }
 
-    final Pass pass;
+    final DrivenPass pass;
     Phase phase;
     int gear;
     double throttleFrom;
@@ -41,7 +41,7 @@ final class PassMotion implements OrdinaryDifferentialEquation {
     private double air;
     private double rolling;
 
-    PassMotion(Pass pass) {
+    PassMotion(DrivenPass pass) {
         this.pass = pass;
     }
 
@@ -79,7 +79,7 @@ final class PassMotion implements OrdinaryDifferentialEquation {
     }
 
     void at(double time, double[] y) {
-        Vehicle vehicle = pass.vehicle();
+        RollingCar vehicle = pass.vehicle();
         double wind = y[V] + pass.strip().headWind();
         air = 0.5 * pass.strip().airDensity() * vehicle.dragArea() * wind * Math.abs(wind);
         rolling = vehicle.rolling() * vehicle.mass() * UnitFactors.GRAVITY;
@@ -97,7 +97,7 @@ final class PassMotion implements OrdinaryDifferentialEquation {
         pull(vehicle);
     }
 
-    private void pull(Vehicle vehicle) {
+    private void pull(RollingCar vehicle) {
         double drag = pass.transmission().driveline().dragTorque();
         double passed = 1 - pass.transmission().driveline().proportionalLoss();
         double lever = ratio() / vehicle.tyreRadius();

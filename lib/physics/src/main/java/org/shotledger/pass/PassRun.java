@@ -20,7 +20,7 @@ final class PassRun {
     /** Absolute tolerances of the states, in their units: small beside any figure that is shown. */
     private static final double[] ABSOLUTE = {1e-6, 1e-7, 1e-7, 1e-9, 1e-7, 1e-1, 1e-1, 1e-1, 1e-1, 1e-1};
 
-    private final Pass pass;
+    private final DrivenPass pass;
     private final PassMotion motion;
     private final PassNitrous nitrous;
     private final List<PassRow> trace = new ArrayList<>();
@@ -35,7 +35,7 @@ final class PassRun {
     private double turningBefore;
     private boolean finished;
 
-    PassRun(Pass pass) {
+    PassRun(DrivenPass pass) {
         this.pass = pass;
         motion = new PassMotion(pass);
         nitrous = new PassNitrous(pass.arming(), motion);

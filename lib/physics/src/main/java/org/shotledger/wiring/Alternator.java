@@ -49,7 +49,7 @@ public record Alternator(double low, double rated, double ratio) {
      * @param battery rated charge of the battery, C
      * @return the balance
      */
-    public Balance balance(Load.Phase phase, List<Load> loads, double rpm, double duration, double battery) {
-        return Balance.of(phase, loads, current(rpm), duration, battery);
+    public CurrentBalance balance(Load.Phase phase, List<Load> loads, double rpm, double duration, double battery) {
+        return CurrentBalance.of(phase, loads, current(rpm), duration, battery);
     }
 }

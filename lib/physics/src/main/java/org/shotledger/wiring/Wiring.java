@@ -87,7 +87,7 @@ public record Wiring(
      * @param waitSeconds time between two passes, s
      * @return idling and a pass over the time of a pass, and the time between two with the engine idling
      */
-    public List<Balance> balances(double passSeconds, double passRpm, double waitSeconds) {
+    public List<CurrentBalance> balances(double passSeconds, double passRpm, double waitSeconds) {
         return List.of(
                 balance(Load.Phase.ALWAYS, supply.idleRpm(), passSeconds),
                 balance(Load.Phase.PASS, passRpm, passSeconds),
@@ -108,7 +108,7 @@ public record Wiring(
         return share * supply.battery() / current;
     }
 
-    private Balance balance(Load.Phase phase, double rpm, double seconds) {
-        return Balance.of(phase, loads, supply.current(rpm), seconds, supply.battery());
+    private CurrentBalance balance(Load.Phase phase, double rpm, double seconds) {
+        return CurrentBalance.of(phase, loads, supply.current(rpm), seconds, supply.battery());
     }
 }

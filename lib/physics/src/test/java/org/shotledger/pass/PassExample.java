@@ -5,13 +5,14 @@ import org.shotledger.drive.Driveline;
 
 /** An invented turbocharged car with a lagging turbocharger and a shot, for the tests of a whole pass. */
 final class PassExample {
-    static final Vehicle CAR = new Vehicle(1_620, 0.7, 0.015, Vehicle.Axle.REAR, 0.52, 2.7, 0.52, 0.33, 1.15, 2.4, 1.8);
+    static final RollingCar CAR =
+            new RollingCar(1_620, 0.7, 0.015, RollingCar.Axle.REAR, 0.52, 2.7, 0.52, 0.33, 1.15, 2.4, 1.8);
     static final double LAG = 0.6;
     static final double SHOT = 75e3;
 
     private PassExample() {}
 
-    static Pass pass(Arming arming) {
+    static DrivenPass pass(Arming arming) {
         Transmission gears = new Transmission(
                 List.of(3.62, 2.19, 1.54, 1.18, 1.00, 0.83),
                 3.2,
@@ -20,7 +21,7 @@ final class PassExample {
                 new Driveline("rear drive", 5, 0.13),
                 0.22,
                 4_000);
-        return new Pass(CAR, gears, engine(), arming, bottle(), Strip.quarterMile(1.18), 0, 0.02);
+        return new DrivenPass(CAR, gears, engine(), arming, bottle(), Strip.quarterMile(1.18), 0, 0.02);
     }
 
     static Arming arming() {

@@ -119,12 +119,12 @@ class PassNitrousTest {
         assertFalse(result.trace().get(0).power() == 0);
     }
 
-    private static Pass uniform(Arming arming) {
+    private static DrivenPass uniform(Arming arming) {
         return uniform((rpm, s, turbo, n) -> 200, arming);
     }
 
-    private static Pass uniform(PassEngine engine, Arming arming) {
-        Vehicle car = new Vehicle(1_000, 0, 0, Vehicle.Axle.ALL, 1, 2.6, 0, 0.32, 6, 0, 0);
+    private static DrivenPass uniform(PassEngine engine, Arming arming) {
+        RollingCar car = new RollingCar(1_000, 0, 0, RollingCar.Axle.ALL, 1, 2.6, 0, 0.32, 6, 0, 0);
         Transmission gear =
                 new Transmission(List.of(1.0), 4, List.of(29_000.0), 0, new Driveline("lossless", 0, 0), 0, 500);
         NitrousSupply bottle = new NitrousSupply() {
@@ -138,7 +138,7 @@ class PassNitrousTest {
                 return 1;
             }
         };
-        return new Pass(car, gear, engine, arming, bottle, new Strip(0, 0, 0.3, List.of(200.0)), 0, 0.02);
+        return new DrivenPass(car, gear, engine, arming, bottle, new Strip(0, 0, 0.3, List.of(200.0)), 0, 0.02);
     }
 
     private static PassRow row(PassResult result, double time) {

@@ -25,7 +25,8 @@ class PassTest {
     @Test
     void a_pass_with_constant_traction_and_then_constant_power_is_the_closed_form() {
         double grip = 0.8;
-        PassResult result = pass(bare(grip, Vehicle.Axle.ALL), top(), (rpm, s, b, n) -> POWER / (rpm * Math.PI / 30), 0)
+        PassResult result = pass(
+                        bare(grip, RollingCar.Axle.ALL), top(), (rpm, s, b, n) -> POWER / (rpm * Math.PI / 30), 0)
                 .run();
         double a = grip * 9.80665;
         double v1 = POWER / (MASS * a);
@@ -45,7 +46,7 @@ class PassTest {
     /** The same source: by constant power alone, from rest, time times speed is 1.5 times the distance. */
     @Test
     void with_constant_power_time_times_speed_is_three_halves_of_the_distance() {
-        PassMark finish = pass(bare(3, Vehicle.Axle.ALL), top(), (rpm, s, b, n) -> POWER / (rpm * Math.PI / 30), 0)
+        PassMark finish = pass(bare(3, RollingCar.Axle.ALL), top(), (rpm, s, b, n) -> POWER / (rpm * Math.PI / 30), 0)
                 .run()
                 .finish();
         double v1 = POWER / (MASS * 3 * 9.80665);
@@ -58,11 +59,11 @@ class PassTest {
     /** Balance of moments: {@code a = mu g s/(1 - mu h/L)} at the rear, {@code mu g s/(1 + mu h/L)} at the front (textbook statics). */
     @ParameterizedTest
     @EnumSource(
-            value = Vehicle.Axle.class,
+            value = RollingCar.Axle.class,
             names = {"FRONT", "REAR"})
-    void a_launch_held_by_grip_is_that_of_the_load_transfer(Vehicle.Axle axle) {
-        Vehicle car = new Vehicle(MASS, 0, 0, axle, 0.55, 2.6, 0.5, 0.32, 0.9, 0, 0);
-        double sign = axle == Vehicle.Axle.REAR ? -1 : 1;
+    void a_launch_held_by_grip_is_that_of_the_load_transfer(RollingCar.Axle axle) {
+        RollingCar car = new RollingCar(MASS, 0, 0, axle, 0.55, 2.6, 0.5, 0.32, 0.9, 0, 0);
+        double sign = axle == RollingCar.Axle.REAR ? -1 : 1;
         double a = 0.9 * 9.80665 * 0.55 / (1 + sign * 0.9 * 0.5 / 2.6);
         assertEquals(a, car.accelerationLimit(0), 1e-12);
         PassMark first =
@@ -72,7 +73,7 @@ class PassTest {
 
     @Test
     void a_car_whose_front_lifts_is_held_to_the_acceleration_at_which_it_does() {
-        Vehicle car = new Vehicle(MASS, 0, 0, Vehicle.Axle.REAR, 0.6, 2.4, 0.6, 0.32, 4, 0, 0);
+        RollingCar car = new RollingCar(MASS, 0, 0, RollingCar.Axle.REAR, 0.6, 2.4, 0.6, 0.32, 4, 0, 0);
         assertEquals(9.80665 * 0.4 * 2.4 / 0.6, car.accelerationLimit(0), 1e-12);
     }
 
@@ -83,7 +84,7 @@ class PassTest {
         double ratio = top().ratio(0);
         double force = torque * ratio / 0.32;
         double k = 0.5 * 1.2 * 0.9;
-        Vehicle car = new Vehicle(MASS, 0.9, 0, Vehicle.Axle.ALL, 1, 2.6, 0.5, 0.32, 6, 0, 0);
+        RollingCar car = new RollingCar(MASS, 0.9, 0, RollingCar.Axle.ALL, 1, 2.6, 0.5, 0.32, 6, 0, 0);
         for (PassMark mark :
                 pass(car, top(), (rpm, s, b, n) -> torque, 1.2).run().marks()) {
             double v = Math.sqrt(force / k * (1 - Math.exp(-2 * k * mark.distance() / MASS)));
@@ -95,11 +96,12 @@ class PassTest {
 
     @Test
     void turning_parts_are_heavier_by_the_square_of_the_gear() {
-        Vehicle car = new Vehicle(MASS, 0, 0, Vehicle.Axle.ALL, 1, 2.6, 0.5, 0.32, 6, 2, 3);
+        RollingCar car = new RollingCar(MASS, 0, 0, RollingCar.Axle.ALL, 1, 2.6, 0.5, 0.32, 6, 2, 3);
         Transmission gears =
                 new Transmission(List.of(2.0), 4, List.of(29_000.0), 0, new Driveline("d", 10, 0.1), 0.2, 500);
-        PassResult result =
-                new Pass(car, gears, (rpm, s, b, n) -> 400, Arming.NEVER, NitrousSupply.NONE, strip(0), 30, 0.02).run();
+        PassResult result = new DrivenPass(
+                        car, gears, (rpm, s, b, n) -> 400, Arming.NEVER, NitrousSupply.NONE, strip(0), 30, 0.02)
+                .run();
         double mass = MASS + 5 / (0.32 * 0.32) + 0.2 * 64 * 0.9 / (0.32 * 0.32);
         double a = (400 - 10) * 0.9 * 8 / 0.32 / mass;
         assertEquals(Math.sqrt(900 + 2 * a * 402.336), result.finish().speed(), 1e-6);
@@ -134,11 +136,11 @@ class PassTest {
 
     @Test
     void a_car_that_cannot_move_and_one_that_never_arrives_are_refused_in_one_sentence() {
-        Pass weak = pass(bare(1, Vehicle.Axle.ALL), top(), (rpm, s, b, n) -> 0, 0);
+        DrivenPass weak = pass(bare(1, RollingCar.Axle.ALL), top(), (rpm, s, b, n) -> 0, 0);
         assertTrue(assertThrows(IllegalArgumentException.class, weak::run)
                 .getMessage()
                 .startsWith("The car does not move"));
-        Pass fading = pass(bare(1, Vehicle.Axle.ALL), top(), (rpm, s, b, n) -> Math.max(0, 20 - s) - 10, 1.2);
+        DrivenPass fading = pass(bare(1, RollingCar.Axle.ALL), top(), (rpm, s, b, n) -> Math.max(0, 20 - s) - 10, 1.2);
         assertTrue(assertThrows(IllegalArgumentException.class, fading::run)
                 .getMessage()
                 .contains("does not reach the finish at 402"));
@@ -148,8 +150,8 @@ class PassTest {
         return 0.5 * Math.log((1 + x) / (1 - x));
     }
 
-    private static Vehicle bare(double grip, Vehicle.Axle axle) {
-        return new Vehicle(MASS, 0, 0, axle, 1, 2.6, 0, 0.32, grip, 0, 0);
+    private static RollingCar bare(double grip, RollingCar.Axle axle) {
+        return new RollingCar(MASS, 0, 0, axle, 1, 2.6, 0, 0.32, grip, 0, 0);
     }
 
     private static Transmission top() {
@@ -164,7 +166,7 @@ class PassTest {
         double of(double rpm, double seconds, double turbo, double nitrous);
     }
 
-    private static Pass pass(Vehicle car, Transmission gears, Torque torque, double density) {
-        return new Pass(car, gears, torque::of, Arming.NEVER, NitrousSupply.NONE, strip(density), 0, 0.02);
+    private static DrivenPass pass(RollingCar car, Transmission gears, Torque torque, double density) {
+        return new DrivenPass(car, gears, torque::of, Arming.NEVER, NitrousSupply.NONE, strip(density), 0, 0.02);
     }
 }

@@ -92,7 +92,7 @@ class SafetyChainTest {
         double idle = alternator.current(850);
         assertTrue(idle > 55 && idle < 120);
         Load fans = new Load("fans", 100, 100, 0, 1, 1, false, false, false, Load.Phase.ALWAYS);
-        Balance waiting = alternator.balance(Load.Phase.WAITING, List.of(fans), 850, 600, 200_000);
+        CurrentBalance waiting = alternator.balance(Load.Phase.WAITING, List.of(fans), 850, 600, 200_000);
         assertEquals(100 - idle, waiting.shortfall(), 1e-9);
         assertEquals(
                 0,

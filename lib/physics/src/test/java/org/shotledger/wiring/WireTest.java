@@ -107,8 +107,8 @@ class WireTest {
     @Test
     void what_the_alternator_lacks_comes_out_of_the_battery() {
         List<Load> loads = List.of(load(100, 1), new Load("n", 40, 40, 0, 0.5, 1, false, true, true, Load.Phase.PASS));
-        Balance plain = Balance.of(Load.Phase.ALWAYS, loads, 112, 10, 252_000);
-        Balance pass = Balance.of(Load.Phase.PASS, loads, 112, 10, 252_000);
+        CurrentBalance plain = CurrentBalance.of(Load.Phase.ALWAYS, loads, 112, 10, 252_000);
+        CurrentBalance pass = CurrentBalance.of(Load.Phase.PASS, loads, 112, 10, 252_000);
         assertEquals(0, plain.shortfall());
         assertEquals(8, pass.shortfall(), 1e-12, "100 + 40 * 0.5 - 112");
         assertEquals(80.0 / 252_000, pass.batteryShare(), 1e-12);

@@ -1,6 +1,6 @@
 package org.shotledger.car;
 
-import org.shotledger.pass.Vehicle.Axle;
+import org.shotledger.pass.RollingCar.Axle;
 
 /**
  * What a pass in time needs of a car besides its mass, drag and gears.

@@ -1,7 +1,7 @@
 package org.shotledger.commission;
 
 import org.shotledger.units.QuantityKind;
-import org.shotledger.workshop.Part;
+import org.shotledger.workshop.ListedPart;
 
 /**
  * One line of the job list.
@@ -25,13 +25,13 @@ public record JobItem(
         QuantityKind sizeKind,
         double amount,
         QuantityKind amountKind,
-        Part.Circuit circuit,
-        Part.Stage before,
+        ListedPart.Circuit circuit,
+        ListedPart.Stage before,
         double price,
         double hours,
         boolean fitted) {
 
-    static JobItem part(String key, String what, double amount, Part.Circuit circuit, Part.Stage before) {
+    static JobItem part(String key, String what, double amount, ListedPart.Circuit circuit, ListedPart.Stage before) {
         return sized(key, what, Double.NaN, QuantityKind.COUNT, amount, circuit, before);
     }
 
@@ -41,8 +41,8 @@ public record JobItem(
             double size,
             QuantityKind sizeKind,
             double amount,
-            Part.Circuit circuit,
-            Part.Stage before) {
+            ListedPart.Circuit circuit,
+            ListedPart.Stage before) {
         return new JobItem(
                 key, what, size, sizeKind, amount, QuantityKind.COUNT, circuit, before, Double.NaN, Double.NaN, false);
     }
@@ -58,7 +58,7 @@ public record JobItem(
     }
 
     /** The same with what the sheet states of it. */
-    JobItem stated(Part part) {
+    JobItem stated(ListedPart part) {
         return new JobItem(
                 key,
                 part.what().isEmpty() ? what : part.what(),

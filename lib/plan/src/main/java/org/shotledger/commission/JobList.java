@@ -19,9 +19,9 @@ import org.shotledger.wiring.Cable;
 import org.shotledger.wiring.Load;
 import org.shotledger.wiring.SensorInput;
 import org.shotledger.wiring.Wiring;
-import org.shotledger.workshop.Part;
-import org.shotledger.workshop.Part.Circuit;
-import org.shotledger.workshop.Part.Stage;
+import org.shotledger.workshop.ListedPart;
+import org.shotledger.workshop.ListedPart.Circuit;
+import org.shotledger.workshop.ListedPart.Stage;
 import org.shotledger.workshop.Parts;
 
 /**
@@ -61,7 +61,7 @@ public record JobList(List<JobItem> items, String currency, double hour, double 
         return new JobList(new ArrayList<>(items.values()), parts.currency(), parts.hour(), passCost(plan, parts));
     }
 
-    private static JobItem own(String key, Part part) {
+    private static JobItem own(String key, ListedPart part) {
         double count = Double.isNaN(part.count()) ? 1 : part.count();
         return JobItem.part(key, key.replace('-', ' '), count, part.circuit(), part.before());
     }

@@ -18,13 +18,13 @@ import org.shotledger.boost.MapReference;
 import org.shotledger.boost.Turbine;
 import org.shotledger.car.Turbo;
 import org.shotledger.sheet.CsvTable;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 
 /** Reads turbocharger and charge cooling. */
 final class BoostSections {
     private BoostSections() {}
 
-    static Turbo turbo(Section s) {
+    static Turbo turbo(SheetSection s) {
         CompressorMap map = compressor(s.section("compressor"));
         Turbine turbine = turbine(s.section("turbine"));
         FlowLoss inlet = loss(s.section("inlet-loss"), "inlet");
@@ -34,7 +34,7 @@ final class BoostSections {
         return s.make(() -> new Turbo(map, turbine, inlet, cooler, exhaust, ceiling));
     }
 
-    private static CompressorMap compressor(Section s) {
+    private static CompressorMap compressor(SheetSection s) {
         String name = s.textOr("name", "compressor");
         double temperature = s.figure("reference-temperature", TEMPERATURE, 250, 330);
         double pressure = s.figure("reference-pressure", ABSOLUTE_PRESSURE, 80e3, 110e3);
@@ -44,7 +44,7 @@ final class BoostSections {
                 Tables.compressorMap(name, table.orElseThrow(), new MapReference(temperature, pressure), maximum));
     }
 
-    private static Turbine turbine(Section s) {
+    private static Turbine turbine(SheetSection s) {
         String name = s.textOr("name", "turbine");
         double area = s.figure("effective-area", AREA, 1e-5, 1e-2);
         double efficiency = s.figure("efficiency", FRACTION, 0.3, 0.85);
@@ -53,13 +53,13 @@ final class BoostSections {
         return s.make(() -> new Turbine(name, area, efficiency, mechanical, exhaust));
     }
 
-    private static ChargeCooler cooler(Section s) {
+    private static ChargeCooler cooler(SheetSection s) {
         double effectiveness = s.figure("effectiveness", FRACTION, 0, 1);
         FlowLoss loss = loss(s.section("loss"), "charge cooler");
         return s.make(() -> new ChargeCooler("charge cooler", effectiveness, loss));
     }
 
-    private static FlowLoss loss(Section s, String name) {
+    private static FlowLoss loss(SheetSection s, String name) {
         double loss = s.figure("pressure", PRESSURE_DIFFERENCE, 0, 1e5);
         double flow = s.figure("at-flow", MASS_FLOW, 1e-3, 10);
         double density = s.figure("at-density", DENSITY, 0.3, 6);

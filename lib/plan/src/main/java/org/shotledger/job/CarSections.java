@@ -14,14 +14,14 @@ import java.util.Optional;
 import org.shotledger.car.Electrical;
 import org.shotledger.drive.Driveline;
 import org.shotledger.engine.MoistAir;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.wiring.Alternator;
 
 /** Reads conditions, target, driveline and electrical supply. */
 final class CarSections {
     private CarSections() {}
 
-    static MoistAir conditions(Section s) {
+    static MoistAir conditions(SheetSection s) {
         double altitude = s.figure("altitude", LENGTH, -430, 5000);
         double temperature = s.figure("temperature", TEMPERATURE, 220, 340);
         double humidity = s.figure("humidity", FRACTION, 0, 1);
@@ -32,14 +32,14 @@ final class CarSections {
         return s.make(() -> MoistAir.atAltitude(altitude, temperature, humidity));
     }
 
-    static Driveline driveline(Section s) {
+    static Driveline driveline(SheetSection s) {
         String layout = s.text("layout");
         double loss = s.figure("loss", FRACTION, 0, 0.4);
         double drag = s.figureOr("drag-torque", TORQUE, 0, 100, 0, "all loss taken as proportional");
         return s.make(() -> new Driveline(layout, drag, loss));
     }
 
-    static Electrical electrical(Section s) {
+    static Electrical electrical(SheetSection s) {
         double alternator = s.figure("alternator", CURRENT, 10, 1000);
         double battery = s.figure("battery", CHARGE, 3600, 3_600_000);
         double idle = s.figureOr("idle-speed", ROTATION, 200, 5000, 900, "common practice, no source");

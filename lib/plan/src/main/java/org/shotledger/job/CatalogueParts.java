@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.shotledger.job.Catalogue.Part;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.units.Amount;
 import org.shotledger.units.Excerpt;
 import org.shotledger.units.UnitSystem;
@@ -45,7 +45,7 @@ final class CatalogueParts {
     private CatalogueParts() {}
 
     /** An injector of a size class; a table of dead times that the sheet names stands instead of the class's one figure. */
-    static Section injector(Section s) {
+    static SheetSection injector(SheetSection s) {
         Map<String, String> figures = s.has("dead-time-table")
                 ? Map.of("flow", "flow")
                 : Map.of("flow", "flow", "dead-time", "dead time at 14 V");
@@ -57,17 +57,17 @@ final class CatalogueParts {
         return Catalogue.shipped("injectors.csv").part(part).figure("flow").value();
     }
 
-    static Section bottle(Section s) {
+    static SheetSection bottle(SheetSection s) {
         return filled(s, BOTTLE);
     }
 
     /** A hose by its dash size. */
-    static Section hose(Section s) {
+    static SheetSection hose(SheetSection s) {
         return filled(s, HOSE);
     }
 
     /** A solenoid of a size class, for nitrous oxide or for fuel. */
-    static Section solenoid(Section s, String use) {
+    static SheetSection solenoid(SheetSection s, String use) {
         return filled(
                 s,
                 new Kind(
@@ -79,7 +79,7 @@ final class CatalogueParts {
                         Map.of()));
     }
 
-    private static Section filled(Section s, Kind kind) {
+    private static SheetSection filled(SheetSection s, Kind kind) {
         if (!s.has(kind.key)) {
             return s;
         }

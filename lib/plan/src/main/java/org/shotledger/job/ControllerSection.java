@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import org.shotledger.car.Controller;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.wiring.BreakPoints;
 import org.shotledger.wiring.InputStage;
 import org.shotledger.wiring.Pin;
@@ -21,11 +21,11 @@ import org.shotledger.wiring.PinKind;
 /** Reads the controller: its free channels, counted or pin by pin, what may be bought, and how it reads sensors. */
 final class ControllerSection {
     private static final int MOST_PINS = 60;
-    private static final Map<String, BiFunction<String, Section, Pin>> KINDS = kinds();
+    private static final Map<String, BiFunction<String, SheetSection, Pin>> KINDS = kinds();
 
     private ControllerSection() {}
 
-    static Controller controller(Section s) {
+    static Controller controller(SheetSection s) {
         List<Pin> pins = new ArrayList<>();
         boolean described = s.has("pins");
         if (described) {
@@ -48,11 +48,11 @@ final class ControllerSection {
     }
 
     /** Counts are asked for where no pins are described. */
-    private static int count(Section s, String key, boolean described) {
+    private static int count(SheetSection s, String key, boolean described) {
         return described ? s.countOr(key, 0, 500, 0, "the pins are described") : s.count(key, 0, 500);
     }
 
-    private static InputStage stage(Section s) {
+    private static InputStage stage(SheetSection s) {
         InputStage usual = InputStage.USUAL;
         String habit = "common practice, no source";
         double supply = s.figureOr("supply", VOLTAGE, 1, 30, 5, "usual sensor supply");
@@ -70,7 +70,7 @@ final class ControllerSection {
                 Double.isNaN(width) ? usual.supplyTolerance() : width / supply, shared, bits, range, points, spacing));
     }
 
-    private static List<Pin> pins(Section s) {
+    private static List<Pin> pins(SheetSection s) {
         List<Pin> pins = new ArrayList<>();
         s.namedSections().forEach((key, one) -> {
             int count = one.countOr("count", 1, MOST_PINS, 1, "one pin");
@@ -82,11 +82,11 @@ final class ControllerSection {
         return pins;
     }
 
-    private static Pin pin(String name, Section s) {
+    private static Pin pin(String name, SheetSection s) {
         return s.choice("kind", KINDS).apply(name, s);
     }
 
-    private static PinExpander expander(String name, Section s) {
+    private static PinExpander expander(String name, SheetSection s) {
         double price = s.figureOr("price", org.shotledger.units.QuantityKind.RATIO, 0, 1e6, 0, "not given");
         double frames = s.figure("frames", FREQUENCY, 0.1, 10_000);
         double rate = s.figure("rate", FREQUENCY, 0.1, 10_000);
@@ -98,14 +98,14 @@ final class ControllerSection {
         return key.replace('-', ' ');
     }
 
-    private static Pin output(String name, Section s, PinKind kind) {
+    private static Pin output(String name, SheetSection s, PinKind kind) {
         double current = s.figure("current", CURRENT, 0.01, 200);
         double pulses = s.figureOr("pulses", FREQUENCY, 0, 1e6, 0, "on and off only");
         return s.make(() -> Pin.output(name, kind, current, pulses));
     }
 
-    private static Map<String, BiFunction<String, Section, Pin>> kinds() {
-        Map<String, BiFunction<String, Section, Pin>> map = new LinkedHashMap<>();
+    private static Map<String, BiFunction<String, SheetSection, Pin>> kinds() {
+        Map<String, BiFunction<String, SheetSection, Pin>> map = new LinkedHashMap<>();
         map.put("analogue", (name, s) -> s.make(() -> Pin.analogue(name)));
         map.put("pull-up", (name, s) -> {
             double ohm = s.figure("pull-up", RESISTANCE, 10, 1e6);

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.shotledger.bottle.FillingCheck;
 import org.shotledger.setup.DaySheet;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.units.UnitSystem;
 
 /** Reads what is done with the bottles over a day; a sheet without it has the usual day. */
@@ -20,12 +20,12 @@ final class DaySection {
     private DaySection() {}
 
     /** The day; null when its section is wrong. */
-    static DaySheet day(Section root) {
-        Optional<Section> section = root.sectionIf("day");
+    static DaySheet day(SheetSection root) {
+        Optional<SheetSection> section = root.sectionIf("day");
         return section.isEmpty() ? DaySheet.USUAL : read(section.get());
     }
 
-    private static DaySheet read(Section s) {
+    private static DaySheet read(SheetSection s) {
         DaySheet usual = DaySheet.USUAL;
         double rest = s.figureOr("rest", TIME, 10, 1e5, usual.rest(), HABIT);
         double voltage = s.figureOr("heater-voltage", VOLTAGE, 8, 18, usual.voltage(), HABIT + ": the battery alone");
@@ -38,7 +38,7 @@ final class DaySection {
         return s.make(() -> new DaySheet(rest, voltage, bottles, mother, chilled, step));
     }
 
-    private static DaySheet.Mother mother(Section s) {
+    private static DaySheet.Mother mother(SheetSection s) {
         double capacity = s.figure("water-capacity", VOLUME, 1e-3, 1);
         double charge = s.figure("charge", MASS, 0.5, 700);
         double temperature = s.figure("temperature", TEMPERATURE, 233, 309);

@@ -23,7 +23,7 @@ import org.shotledger.engine.NitrousFactor;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.fuel.Fuels;
 import org.shotledger.fuel.Octane;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.units.Excerpt;
 
 /** Reads engine and fuels. */
@@ -33,7 +33,7 @@ final class EngineSections {
 
     private EngineSections() {}
 
-    static Engine engine(Section s) {
+    static Engine engine(SheetSection s) {
         String name = s.textOr("name", "engine");
         int cylinders = s.count("cylinders", 1, 16);
         double bore = s.figure("bore", LENGTH, 0.04, 0.16);
@@ -48,7 +48,7 @@ final class EngineSections {
     }
 
     /** Share of the nitrous work that arrives; a pull that states no band is taken to know it within 0.05, our choice. */
-    static NitrousFactor nitrousWork(Section engine) {
+    static NitrousFactor nitrousWork(SheetSection engine) {
         NitrousFactor usual = NitrousFactor.NOT_MEASURED;
         double share = engine.figureOr(
                 "nitrous-work",
@@ -65,12 +65,12 @@ final class EngineSections {
         return new NitrousFactor(share, Math.max(0.5, share - band), Math.min(1.1, share + band));
     }
 
-    static ChenFlynn friction(Section engine) {
-        Optional<Section> given = engine.sectionIf("friction");
+    static ChenFlynn friction(SheetSection engine) {
+        Optional<SheetSection> given = engine.sectionIf("friction");
         if (given.isEmpty()) {
             return ChenFlynn.TYPICAL;
         }
-        Section s = given.get();
+        SheetSection s = given.get();
         double constant = s.figure("constant", PRESSURE_DIFFERENCE, 0, 2e5);
         double pressure = s.figure("share-of-peak-pressure", RATIO, 0, 0.02);
         double speed = s.figure("per-piston-speed", RATIO, 0, 30e3);
@@ -78,7 +78,7 @@ final class EngineSections {
         return s.make(() -> new ChenFlynn(constant, pressure, speed, square));
     }
 
-    static String conditions(Section s, Set<String> known) {
+    static String conditions(SheetSection s, Set<String> known) {
         String where = s.text("conditions");
         if (!where.isEmpty() && !known.contains(where)) {
             s.report(
@@ -90,8 +90,8 @@ final class EngineSections {
     }
 
     @SuppressWarnings("ReferenceEquality") // "same" gives the main fuel itself; a second tank may hold an equal one
-    static FuelStreams fuels(Section s) {
-        Section mainSection = s.section("main");
+    static FuelStreams fuels(SheetSection s) {
+        SheetSection mainSection = s.section("main");
         Fuel main = fuel(mainSection, null);
         Optional<FuelStreams.Blend> blend = Optional.ofNullable(main)
                 .filter(fuel -> mainSection.has("ethanol"))
@@ -115,7 +115,7 @@ final class EngineSections {
                 new Intake.Warming(oxide, walls)));
     }
 
-    static Fuel fuel(Section s, Fuel main) {
+    static Fuel fuel(SheetSection s, Fuel main) {
         Map<String, String> kinds = new LinkedHashMap<>();
         for (String kind : new String[] {"ethanol-blend", "gasoline", "methanol", "ethanol"}) {
             kinds.put(kind, kind);
@@ -132,18 +132,18 @@ final class EngineSections {
         };
     }
 
-    private static Fuel blend(Section s) {
+    private static Fuel blend(SheetSection s) {
         FuelStreams.Blend blend = blended(s);
         return s.make(() -> blend.at(blend.ethanol()));
     }
 
-    private static FuelStreams.Blend blended(Section s) {
+    private static FuelStreams.Blend blended(SheetSection s) {
         double ethanol = s.figure("ethanol", FRACTION, 0, 1);
         double water = s.figureOr("water", FRACTION, 0, 0.1, 0, "taken as dry");
         return new FuelStreams.Blend(ethanol, water, Fuels.GASOLINE);
     }
 
-    private static Fuel gasoline(Section s) {
+    private static Fuel gasoline(SheetSection s) {
         String name = s.textOr("name", "gasoline");
         double hydrogen = s.figureOr("hydrogen-to-carbon", RATIO, 1.2, 2.5, 1.87, "US DOE fuel property table");
         double density = s.figureOr("density", DENSITY, 650, 850, 745, "US DOE fuel property table");
@@ -163,7 +163,7 @@ final class EngineSections {
         return Double.isNaN(research + motor) ? null : new Octane(research, motor);
     }
 
-    static double hole(Section s, String key) {
+    static double hole(SheetSection s, String key) {
         return s.figure(key, BORE, 1e-4, 0.05);
     }
 }

@@ -21,10 +21,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.shotledger.drive.Driveline;
-import org.shotledger.sheet.Section;
 import org.shotledger.sheet.SheetException;
 import org.shotledger.sheet.SheetNode.Mapping;
 import org.shotledger.sheet.SheetReading;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.sheet.YamlSheet;
 
 /**
@@ -142,12 +142,12 @@ record FirstFigures(
         SheetReading reading = new SheetReading("first figures", folder);
         Optional<Mapping> root = YamlSheet.read(text, "first figures", reading.problems());
         FirstFigures figures =
-                root.map(r -> read(Section.root(reading, r), said)).orElse(null);
+                root.map(r -> read(SheetSection.root(reading, r), said)).orElse(null);
         reading.problems().throwIfAny();
         return figures;
     }
 
-    private static FirstFigures read(Section s, Map<String, String> said) {
+    private static FirstFigures read(SheetSection s, Map<String, String> said) {
         String name = s.textOr("name", "my car");
         boolean invented = s.yesOr("invented", false, "taken as real");
         int cylinders = s.count("cylinders", 1, 16);
@@ -225,24 +225,24 @@ record FirstFigures(
         return s.make(() -> figures);
     }
 
-    private static void oneOf(Section s, String part, String figure) {
+    private static void oneOf(SheetSection s, String part, String figure) {
         if (s.has(part) && s.has(figure)) {
             s.report(figure, "\"" + part + "\" and \"" + figure + "\" both stand here; keep one of them.");
         }
     }
 
     private static double maybe(
-            Section s, String key, org.shotledger.units.QuantityKind kind, double low, double high) {
+            SheetSection s, String key, org.shotledger.units.QuantityKind kind, double low, double high) {
         return s.has(key) ? s.figure(key, kind, low, high) : Double.NaN;
     }
 
-    private static String word(Section s, String key, String... words) {
+    private static String word(SheetSection s, String key, String... words) {
         Map<String, String> choices = new LinkedHashMap<>();
         Arrays.stream(words).forEach(word -> choices.put(word, word));
         return s.choice(key, choices);
     }
 
-    private static List<Pulled> pull(Section s, double loss) {
+    private static List<Pulled> pull(SheetSection s, double loss) {
         double boost = s.figure("boost", GAUGE_PRESSURE, -0.5e5, 6e5);
         if (!s.has("pull")) {
             double rpm = s.figure("pull-rpm", ROTATION, 500, 20_000);

@@ -24,7 +24,7 @@ import org.shotledger.nitrous.JetSide;
 import org.shotledger.nitrous.TestBottle;
 import org.shotledger.nitrous.TestInstruments;
 import org.shotledger.nitrous.WetKit;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.units.UnitFactors;
 import org.shotledger.units.UnitSystem;
 
@@ -56,10 +56,10 @@ final class FlowTestSections {
     }
 
     /** One test as it was read, and what it tells of a kit. */
-    private record Pending(Section s, Function<WetKit, FlowTested> told) {}
+    private record Pending(SheetSection s, Function<WetKit, FlowTested> told) {}
 
     /** Reads all tests of the section; what they tell of a kit is asked of the result, once there is one. */
-    UnaryOperator<WetKit> tests(Section s) {
+    UnaryOperator<WetKit> tests(SheetSection s) {
         List<Pending> all = new ArrayList<>();
         s.namedSections().forEach((name, test) -> all.add(new Pending(test, test(name, test))));
         s.make(() -> s);
@@ -78,7 +78,7 @@ final class FlowTestSections {
         return kit;
     }
 
-    private Function<WetKit, FlowTested> test(String name, Section s) {
+    private Function<WetKit, FlowTested> test(String name, SheetSection s) {
         JetSide side = s.choice("kind", KINDS);
         double bore = s.figure("jets", BORE, 1e-4, 0.01);
         OptionalInt nozzles = s.has("nozzles") ? OptionalInt.of(s.count("nozzles", 1, 16)) : OptionalInt.empty();
@@ -90,20 +90,26 @@ final class FlowTestSections {
 
     /** What both kinds of test have. */
     private record Setting(
-            String name, Section s, double bore, OptionalInt nozzles, double ambient, double seconds, double watch) {
+            String name,
+            SheetSection s,
+            double bore,
+            OptionalInt nozzles,
+            double ambient,
+            double seconds,
+            double watch) {
         int open(WetKit kit) {
             return nozzles.orElse(kit.nozzles());
         }
     }
 
-    private double ambient(Section s) {
+    private double ambient(SheetSection s) {
         String where = s.has("conditions") ? EngineSections.conditions(s, places.keySet()) : usualPlace;
         MoistAir air = places.get(where);
         return air == null ? Double.NaN : air.pressure();
     }
 
     private static Function<WetKit, FlowTested> nitrous(Setting at) {
-        Section s = at.s;
+        SheetSection s = at.s;
         double before = s.figure("before", MASS, 0.1, 300);
         double after = s.figure("after", MASS, 0.1, 300);
         if (after >= before) {
@@ -119,7 +125,7 @@ final class FlowTestSections {
     }
 
     /** The bottle during the discharge: mean pressure, its standard deviation, and the temperature where it was read. */
-    private static TestBottle bottle(Section s, double ambient) {
+    private static TestBottle bottle(SheetSection s, double ambient) {
         double hottest = NitrousOxide.CRITICAL_TEMPERATURE - 1;
         double temperature =
                 s.has("bottle-temperature") ? s.figure("bottle-temperature", TEMPERATURE, 233.15, hottest) : Double.NaN;
@@ -149,7 +155,7 @@ final class FlowTestSections {
     }
 
     private Function<WetKit, FlowTested> fuel(Setting at) {
-        Section s = at.s;
+        SheetSection s = at.s;
         boolean water = s.choice("liquid", LIQUIDS);
         double usual = water || fuels == null ? 293.15 : fuels.temperature();
         double temperature = s.figureOr("temperature", TEMPERATURE, 268.15, 328.15, usual, "not measured");
@@ -173,7 +179,7 @@ final class FlowTestSections {
     }
 
     /** Standard deviation of a figure: that of its own band, or of the usual half-width. */
-    private static double error(Section s, String key, double usualHalfWidth) {
+    private static double error(SheetSection s, String key, double usualHalfWidth) {
         double own = s.uncertainty(key);
         return Double.isNaN(own) ? TestInstruments.deviation(usualHalfWidth) : own;
     }

@@ -9,7 +9,7 @@ import org.shotledger.flow.Edge;
 import org.shotledger.flow.NitrousJet;
 import org.shotledger.flow.OrificeLaw;
 import org.shotledger.nitrous.FuelJet;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 
 /** Reads what kind of hole the jets of either side are: edge, length, stated coefficient and, for nitrous oxide, the law. */
 final class JetSections {
@@ -27,7 +27,7 @@ final class JetSections {
 
     private record Hole(Edge edge, double lengthToBore) {}
 
-    static NitrousJet nitrous(Section s) {
+    static NitrousJet nitrous(SheetSection s) {
         double coefficient = s.has("jet-discharge-coefficient")
                 ? s.figure("jet-discharge-coefficient", RATIO, 0.1, 1.2)
                 : Double.NaN;
@@ -43,14 +43,14 @@ final class JetSections {
         return new NitrousJet("nitrous jet", 0, hole.lengthToBore, hole.edge, coefficient, law, Optional.empty(), 0);
     }
 
-    static FuelJet fuel(Section s) {
+    static FuelJet fuel(SheetSection s) {
         double coefficient =
                 s.has("jet-discharge-coefficient") ? s.figure("jet-discharge-coefficient", RATIO, 0.1, 1) : Double.NaN;
         Hole hole = hole(s);
         return new FuelJet(hole.edge, hole.lengthToBore, coefficient, Optional.empty(), 0);
     }
 
-    private static Hole hole(Section s) {
+    private static Hole hole(SheetSection s) {
         Edge edge = s.choiceOr("jet-edge", EDGES, "unknown", "nobody has looked: the widest band");
         boolean stated = s.has("jet-length-over-bore");
         double length = stated ? s.figure("jet-length-over-bore", RATIO, 0, 100) : Double.NaN;

@@ -289,8 +289,8 @@ public record Job(
      * @param other the job to compare with
      * @return the differences in the order of this sheet
      */
-    public List<Difference> differences(Job other) {
-        return Difference.between(this, other);
+    public List<SheetDifference> differences(Job other) {
+        return SheetDifference.between(this, other);
     }
 
     /**

@@ -33,9 +33,9 @@ import org.shotledger.setup.DaySheet;
 import org.shotledger.setup.Setup;
 import org.shotledger.setup.Target;
 import org.shotledger.sheet.Problem;
-import org.shotledger.sheet.Section;
 import org.shotledger.sheet.SheetNode.Mapping;
 import org.shotledger.sheet.SheetReading;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.sheet.SheetText;
 import org.shotledger.sheet.YamlSheet;
 import org.shotledger.wiring.Wiring;
@@ -67,20 +67,20 @@ final class JobReader {
             return read(sheet.text(), file, folder, sheet.notices());
         }
         Job job = format.flatMap(f -> root)
-                .map(r -> job(Section.root(reading, r), reading, text, notices))
+                .map(r -> job(SheetSection.root(reading, r), reading, text, notices))
                 .orElse(null);
         reading.problems().throwIfAny();
         return job;
     }
 
-    private static Job job(Section s, SheetReading reading, String text, List<Problem> notices) {
+    private static Job job(SheetSection s, SheetReading reading, String text, List<Problem> notices) {
         s.has("format");
         String name = s.text("name");
         boolean invented = s.yesOr("invented", false, "taken as real");
         Map<String, MoistAir> places = new LinkedHashMap<>();
         s.section("conditions").namedSections().forEach((key, c) -> places.put(key, CarSections.conditions(c)));
-        Section targetSection = s.section("target");
-        Section tune = s.section("tune");
+        SheetSection targetSection = s.section("target");
+        SheetSection tune = s.section("tune");
         Target target = SetupSections.target(targetSection, tune, places.keySet());
         double ambient = Optional.ofNullable(target)
                 .map(t -> places.get(t.conditions()))
@@ -136,7 +136,7 @@ final class JobReader {
         return all;
     }
 
-    private static Car calibrated(Section s, Car car, Setup setup) {
+    private static Car calibrated(SheetSection s, Car car, Setup setup) {
         try {
             return Calibration.of(car, setup);
         } catch (IllegalArgumentException refused) {
@@ -146,7 +146,7 @@ final class JobReader {
     }
 
     private static Parts parts(
-            Section s,
+            SheetSection s,
             String name,
             boolean invented,
             Map<String, MoistAir> places,
@@ -156,7 +156,7 @@ final class JobReader {
         Parts p = new Parts();
         p.name = name;
         p.invented = invented;
-        Section engine = s.section("engine");
+        SheetSection engine = s.section("engine");
         p.friction = EngineSections.friction(engine);
         p.nitrousWork = EngineSections.nitrousWork(engine);
         p.engine = EngineSections.engine(engine);
@@ -167,7 +167,7 @@ final class JobReader {
         p.turbo = BoostSections.turbo(s.section("turbo"));
         p.nitrous = KitSections.nitrousSystem(s.section("nitrous-system"), onMainRail);
         KitSections.oneFuel(s.section("fuels").section("nitrous"), onMainRail, p.fuels);
-        Section bottle = s.section("bottle");
+        SheetSection bottle = s.section("bottle");
         p.bottle = KitSections.bottle(bottle, ambient);
         p.limits = KitSections.limits(s.section("limits"), ambient);
         KitSections.heaterWithin(bottle, p.bottle, p.limits);

@@ -35,7 +35,7 @@ import org.shotledger.nitrous.NozzlePosition;
 import org.shotledger.nitrous.Solenoid;
 import org.shotledger.nitrous.WetKit;
 import org.shotledger.setup.BottleFill;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.supply.PumpGroup;
 import org.shotledger.units.UnitSystem;
 
@@ -69,7 +69,7 @@ final class KitSections {
         return why;
     }
 
-    static WetKit nitrousSystem(Section s, boolean onMainRail) {
+    static WetKit nitrousSystem(SheetSection s, boolean onMainRail) {
         s.readElsewhere("arming");
         Map<String, NozzlePosition> positions = new LinkedHashMap<>();
         positions.put("plenum", NozzlePosition.PLENUM);
@@ -84,14 +84,14 @@ final class KitSections {
         return s.make(() -> new WetKit(position, nozzles, nitrous, fuel, ladder.orElseThrow(), passages));
     }
 
-    private static NozzlePassages passages(Section s) {
+    private static NozzlePassages passages(SheetSection s) {
         double nitrous = EngineSections.hole(s, "nitrous-passage");
         double fuel = EngineSections.hole(s, "fuel-passage");
         return s.make(() -> new NozzlePassages(nitrous, fuel));
     }
 
-    private static NitrousCircuit nitrous(Section stated) {
-        Section s = CatalogueParts.hose(stated);
+    private static NitrousCircuit nitrous(SheetSection stated) {
+        SheetSection s = CatalogueParts.hose(stated);
         double valve = s.figure("valve-kv", VOLUME_FLOW, 0.05 / HOUR, 20 / HOUR) * HOUR;
         double hoseBore = EngineSections.hole(s, "hose-bore");
         double hoseLength = s.figure("hose-length", LENGTH, 0.1, 20);
@@ -113,7 +113,7 @@ final class KitSections {
     }
 
     /** What the jets were found to pass over what their law says, with its band; empty where nobody has measured it. */
-    private static Optional<FlowBand> measured(Section s) {
+    private static Optional<FlowBand> measured(SheetSection s) {
         if (!s.has("jet-flow-factor")) {
             return Optional.empty();
         }
@@ -124,14 +124,14 @@ final class KitSections {
     }
 
     /** Whether the nitrous fuel comes from the main rail. */
-    static boolean onMainRail(Section fuel) {
+    static boolean onMainRail(SheetSection fuel) {
         Map<String, Boolean> supplies = new LinkedHashMap<>();
         supplies.put("own-cell", false);
         supplies.put("main-rail", true);
         return Boolean.TRUE.equals(fuel.choiceOr("supply", supplies, "own-cell", "a cell with pumps of its own"));
     }
 
-    private static FuelCircuit fuel(Section s, boolean onMainRail) {
+    private static FuelCircuit fuel(SheetSection s, boolean onMainRail) {
         s.readElsewhere("supply", "regulator");
         if (onMainRail) {
             s.readElsewhere("pumps", "cell-volume");
@@ -152,14 +152,14 @@ final class KitSections {
                 cell.get(), solenoid, measured.map(jet::withMeasured).orElse(jet)));
     }
 
-    private static Supplier<Optional<FuelCell>> cell(Section s) {
+    private static Supplier<Optional<FuelCell>> cell(SheetSection s) {
         PumpGroup pumps = SupplySections.pumps(s.section("pumps"), "nitrous fuel pump");
         double volume = s.figure("cell-volume", VOLUME, 1e-4, 0.2);
         return () -> Optional.of(new FuelCell(pumps, volume));
     }
 
     /** The main rail has one fuel: that of the tank. */
-    static void oneFuel(Section nitrousFuel, boolean onMainRail, FuelStreams fuels) {
+    static void oneFuel(SheetSection nitrousFuel, boolean onMainRail, FuelStreams fuels) {
         if (onMainRail && fuels != null && fuels.ownNitrous().isPresent()) {
             nitrousFuel.report(
                     "kind",
@@ -168,7 +168,7 @@ final class KitSections {
         }
     }
 
-    private static Solenoid solenoid(Section s) {
+    private static Solenoid solenoid(SheetSection s) {
         double bore = EngineSections.hole(s, "bore");
         double coefficient = s.figureOr("discharge-coefficient", RATIO, 0.1, 1, 0.65, HABIT);
         double opening = s.figureOr("opening-delay", TIME, 0, 0.5, 0.012, HABIT);
@@ -179,8 +179,8 @@ final class KitSections {
     /** The bottle, and how it is filled. */
     record Bottled(BottleSheet bottle, BottleFill fill) {}
 
-    static Bottled bottle(Section stated, double ambient) {
-        Section s = CatalogueParts.bottle(stated);
+    static Bottled bottle(SheetSection stated, double ambient) {
+        SheetSection s = CatalogueParts.bottle(stated);
         double capacity = s.figure("water-capacity", VOLUME, 2e-4, 0.1);
         double shell = s.figure("shell-mass", MASS, 0.1, 100);
         double heat = s.figureOr("shell-specific-heat", SPECIFIC_HEAT, 100, 2000, 900, "aluminium, handbook value");
@@ -219,14 +219,14 @@ final class KitSections {
     }
 
     /** The setting is checked, but means nothing, where the heater has no power. */
-    private static double heaterOff(Section s, double heater, double ambient) {
+    private static double heaterOff(SheetSection s, double heater, double ambient) {
         boolean stated = s.has("heater-off-temperature") || s.has("heater-off-pressure");
         double off = heater > 0 || stated ? temperature(s, "heater-off", 275, ambient) : Double.NaN;
         return heater > 0 ? off : Double.NaN;
     }
 
     /** A temperature, or the pressure that nitrous oxide has at it while there is liquid in the bottle. */
-    private static double temperature(Section s, String what, double low, double ambient) {
+    private static double temperature(SheetSection s, String what, double low, double ambient) {
         String pressureKey = what + "-pressure";
         String temperatureKey = what + "-temperature";
         if (!s.has(pressureKey)) {
@@ -243,7 +243,7 @@ final class KitSections {
     }
 
     /** A heater that turns off only above the pressure the builder allows heats the bottle beyond it. */
-    static void heaterWithin(Section s, Bottled bottled, BuilderLimits limits) {
+    static void heaterWithin(SheetSection s, Bottled bottled, BuilderLimits limits) {
         if (bottled == null || limits == null || Double.isNaN(bottled.bottle.heaterOff())) {
             return;
         }
@@ -260,7 +260,7 @@ final class KitSections {
         }
     }
 
-    static BuilderLimits limits(Section s, double ambient) {
+    static BuilderLimits limits(SheetSection s, double ambient) {
         double peak = s.figure("peak-pressure", ABSOLUTE_PRESSURE, 30e5, 400e5);
         double torque = s.figure("crank-torque", org.shotledger.units.QuantityKind.TORQUE, 50, 5000);
         double piston = s.figureOr("piston-speed", org.shotledger.units.QuantityKind.SPEED, 10, 35, 25, HABIT);
@@ -301,7 +301,7 @@ final class KitSections {
                 disc));
     }
 
-    static void ordered(Section s, String lowKey, double low, String highKey, double high) {
+    static void ordered(SheetSection s, String lowKey, double low, String highKey, double high) {
         if (low >= high) {
             s.report(highKey, "\"" + highKey + "\" is not above \"" + lowKey + "\"; exchange or mend them.");
         }

@@ -11,7 +11,7 @@ import org.shotledger.car.Car;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.setup.BottleState;
 import org.shotledger.setup.Case;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.units.QuantityKind;
 
 /** Reads what the cases in which a plan must hold range over; the first case is always that of the target itself. */
@@ -23,12 +23,12 @@ final class MustHoldSection {
 
     private record Range(double low, double high) {}
 
-    private final Optional<Section> section;
+    private final Optional<SheetSection> section;
     private final Optional<Range> temperature;
     private final Optional<Range> ethanol;
     private final Optional<Double> voltage;
 
-    MustHoldSection(Section root) {
+    MustHoldSection(SheetSection root) {
         section = root.sectionIf("must-hold");
         temperature = section.flatMap(s -> range(s, "temperature", TEMPERATURE, 220, 340));
         ethanol = section.flatMap(s -> range(s, "ethanol", FRACTION, 0, 1));
@@ -63,7 +63,7 @@ final class MustHoldSection {
         return new MoistAir(air.pressure(), temperature, air.relativeHumidity());
     }
 
-    private static Optional<Range> range(Section s, String key, QuantityKind kind, double low, double high) {
+    private static Optional<Range> range(SheetSection s, String key, QuantityKind kind, double low, double high) {
         if (!s.has(key)) {
             return Optional.empty();
         }

@@ -20,7 +20,7 @@ import org.shotledger.engine.MoistAir;
 import org.shotledger.engine.PowerCorrection;
 import org.shotledger.fuel.Fuel;
 import org.shotledger.sheet.CsvTable;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.units.QuantityKind;
 
 /** Reads the base pull: one figure or a whole curve, as power or torque, at the wheels or at the crankshaft. */
@@ -60,7 +60,7 @@ final class PullSection {
 
     private PullSection() {}
 
-    static BasePull basePull(Section s, Map<String, MoistAir> places, FuelStreams fuels, Driveline driveline) {
+    static BasePull basePull(SheetSection s, Map<String, MoistAir> places, FuelStreams fuels, Driveline driveline) {
         String where = EngineSections.conditions(s, places.keySet());
         double lambda = s.figure("lambda", RATIO, 0.6, 1.1);
         Fuel usual = fuels == null ? null : fuels.main();
@@ -73,7 +73,7 @@ final class PullSection {
     }
 
     /** What the chart's power was multiplied by: the factor it states, or that of a standard in the air of that day. */
-    private static Optional<PullCorrection> correction(Section s, MoistAir air) {
+    private static Optional<PullCorrection> correction(SheetSection s, MoistAir air) {
         Optional<PowerCorrection> standard =
                 s.choiceOr("correction", CORRECTIONS, "none", "the power is taken as observed");
         if (!s.has("correction-factor")) {
@@ -107,7 +107,7 @@ final class PullSection {
         return named;
     }
 
-    private static List<BasePull.Point> one(Section s, Driveline driveline) {
+    private static List<BasePull.Point> one(SheetSection s, Driveline driveline) {
         double rpm = s.figure("rpm", ROTATION, 500, 20_000);
         double boost = s.figure("boost", GAUGE_PRESSURE, -0.5e5, 6e5);
         Figure figure = figure(s);
@@ -117,7 +117,7 @@ final class PullSection {
                 : List.of(new BasePull.Point(rpm, boost, figure.wheelPower(value, rpm, driveline)));
     }
 
-    private static Figure figure(Section s) {
+    private static Figure figure(SheetSection s) {
         List<Figure> stated = new ArrayList<>();
         for (Figure figure : Figure.values()) {
             if (s.has(figure.key)) {
@@ -133,7 +133,7 @@ final class PullSection {
         return stated.isEmpty() ? Figure.WHEEL_POWER : stated.get(0);
     }
 
-    private static double uncertainty(Section s) {
+    private static double uncertainty(SheetSection s) {
         for (Figure figure : Figure.values()) {
             if (s.has(figure.key) && !Double.isNaN(s.uncertainty(figure.key))) {
                 return s.uncertainty(figure.key) / s.figure(figure.key, figure.kind, figure.low, figure.high);
@@ -142,14 +142,14 @@ final class PullSection {
         return USUAL_UNCERTAINTY;
     }
 
-    private static List<BasePull.Point> curve(Section s, Driveline driveline) {
+    private static List<BasePull.Point> curve(SheetSection s, Driveline driveline) {
         double boost = s.has("boost") ? s.figure("boost", GAUGE_PRESSURE, -0.5e5, 6e5) : Double.NaN;
         return s.table("curve", Tables.PULL)
                 .map(t -> points(s, t, boost, driveline))
                 .orElse(List.of());
     }
 
-    static List<BasePull.Point> points(Section s, CsvTable table, double boost, Driveline driveline) {
+    static List<BasePull.Point> points(SheetSection s, CsvTable table, double boost, Driveline driveline) {
         Map<Figure, double[]> stated = new LinkedHashMap<>();
         for (Figure figure : Figure.values()) {
             if (table.has(figure.column)) {

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.wiring.SafetyChain;
 import org.shotledger.wiring.SafetyCircuit;
 import org.shotledger.wiring.SafetyContact;
@@ -17,13 +17,13 @@ final class SafetySection {
 
     private SafetySection() {}
 
-    static SafetyChain chain(Section s) {
+    static SafetyChain chain(SheetSection s) {
         List<SafetyCircuit> circuits = new ArrayList<>();
         s.namedSections().forEach((key, one) -> circuits.add(circuit(ControllerSection.words(key), one)));
         return s.make(() -> new SafetyChain(circuits));
     }
 
-    private static SafetyCircuit circuit(String name, Section s) {
+    private static SafetyCircuit circuit(String name, SheetSection s) {
         SafetyCircuit.Role role = s.choice("role", ROLES);
         List<SafetyContact> contacts = new ArrayList<>();
         s.section("contacts")
@@ -32,7 +32,7 @@ final class SafetySection {
         return s.make(() -> new SafetyCircuit(name, role, contacts));
     }
 
-    private static SafetyContact contact(String name, Section s) {
+    private static SafetyContact contact(String name, SheetSection s) {
         SafetyContact.Holder holder = s.choice("held-by", HOLDERS);
         String output = s.textOr("output", "");
         return s.make(() -> new SafetyContact(name, holder, ControllerSection.words(output)));

@@ -4,7 +4,7 @@ import static org.shotledger.units.QuantityKind.FRACTION;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.wiring.BreakPoints;
 import org.shotledger.wiring.InputStage;
@@ -19,7 +19,7 @@ final class SensorInputs {
 
     private SensorInputs() {}
 
-    static SensorInput input(String name, Section s, InputStage stage) {
+    static SensorInput input(String name, SheetSection s, InputStage stage) {
         SensorRole byName = SensorRole.of(name);
         SensorRole role = s.choiceOr("reads", ROLES, byName.word(), "by its name");
         double given = s.has("class") ? classWidth(s) : Double.NaN;
@@ -66,7 +66,7 @@ final class SensorInputs {
         }
     }
 
-    private static double classWidth(Section s) {
+    private static double classWidth(SheetSection s) {
         for (QuantityKind kind : new QuantityKind[] {
             FRACTION, QuantityKind.PRESSURE_DIFFERENCE, QuantityKind.TEMPERATURE_DIFFERENCE, QuantityKind.SPEED
         }) {
@@ -78,7 +78,7 @@ final class SensorInputs {
     }
 
     /** A band behind a supply or a pull-up, as a share of it. */
-    private static double tolerance(Section s, String key) {
+    private static double tolerance(SheetSection s, String key) {
         QuantityKind kind = key.equals("supply") ? QuantityKind.VOLTAGE : QuantityKind.RESISTANCE;
         double width = s.halfWidth(key);
         return Double.isNaN(width) ? Double.NaN : width / s.figure(key, kind, 0, 1e7);

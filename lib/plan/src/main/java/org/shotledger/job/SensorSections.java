@@ -18,7 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitFactors;
 import org.shotledger.wiring.EthanolSensor;
@@ -38,17 +38,17 @@ import org.shotledger.wiring.ThrottleSensor;
 final class SensorSections {
     private static final String HABIT = "common practice, no source";
     private static final String USUAL_SUPPLY = "usual sensor supply";
-    private static final Map<String, BiFunction<String, Section, Sensor>> KINDS = kinds();
+    private static final Map<String, BiFunction<String, SheetSection, Sensor>> KINDS = kinds();
     private static final Map<String, QuantityKind> PRESSURES = pressures();
     private static final Map<String, QuantityKind> MEASURES = measures();
 
     private SensorSections() {}
 
-    static Sensor sensor(String name, Section s) {
+    static Sensor sensor(String name, SheetSection s) {
         return s.choice("kind", KINDS).apply(name, s);
     }
 
-    private static Sensor ratiometric(String name, Section s) {
+    private static Sensor ratiometric(String name, SheetSection s) {
         QuantityKind kind = s.choiceOr("measures", PRESSURES, "gauge-pressure", "the usual kind");
         boolean gauge = kind == GAUGE_PRESSURE;
         double low = gauge ? s.figureOr("low", kind, -1e5, 1e8, 0, "begins at ambient") : s.figure("low", kind, 0, 1e8);
@@ -60,13 +60,13 @@ final class SensorSections {
     }
 
     /** An end as a share of the supply, or as the volts that a data line gives at its own supply. */
-    private static double share(Section s, String end, double supply, double usual, String why) {
+    private static double share(SheetSection s, String end, double supply, double usual, String why) {
         return s.has(end + "-voltage")
                 ? s.figure(end + "-voltage", VOLTAGE, 0, 30) / supply
                 : s.figureOr(end + "-share", FRACTION, 0, 1, usual, why);
     }
 
-    private static Sensor linear(String name, Section s) {
+    private static Sensor linear(String name, SheetSection s) {
         QuantityKind kind = s.choice("measures", MEASURES);
         double low = measured(s, "low", kind);
         double high = measured(s, "high", kind);
@@ -75,7 +75,7 @@ final class SensorSections {
         return s.make(() -> new LinearSensor(name, kind, low, high, lowVolts, highVolts));
     }
 
-    private static double measured(Section s, String key, QuantityKind kind) {
+    private static double measured(SheetSection s, String key, QuantityKind kind) {
         return s.figure(key, kind, least(kind), most(kind));
     }
 
@@ -96,14 +96,14 @@ final class SensorSections {
         };
     }
 
-    private static Sensor throttle(String name, Section s) {
+    private static Sensor throttle(String name, SheetSection s) {
         double supply = s.figureOr("supply", VOLTAGE, 1, 30, 5, USUAL_SUPPLY);
         double closed = s.figure("closed", VOLTAGE, 0, 30);
         double open = s.figure("open", VOLTAGE, 0, 30);
         return s.make(() -> new ThrottleSensor(name, closed, open, supply));
     }
 
-    private static Sensor resistance(String name, Section s) {
+    private static Sensor resistance(String name, SheetSection s) {
         QuantityKind kind = s.choice("measures", MEASURES);
         List<Double> values = s.figures("values", kind, least(kind), most(kind));
         List<Double> ohms = s.figures("resistances", RESISTANCE, 0.01, 10e6);
@@ -112,7 +112,7 @@ final class SensorSections {
         return s.make(() -> new ResistanceSensor(name, kind, values, ohms, pullUp, supply));
     }
 
-    private static Sensor thermistor(String name, Section s) {
+    private static Sensor thermistor(String name, SheetSection s) {
         double low = s.figure("low", TEMPERATURE, 203.15, 473.15);
         double high = s.figure("high", TEMPERATURE, 203.15, 473.15);
         double pullUp = s.figure("pull-up", RESISTANCE, 10, 1e6);
@@ -128,12 +128,12 @@ final class SensorSections {
                 () -> new ThermistorSensor(name, low, high, constants[0], constants[1], constants[2], pullUp, supply));
     }
 
-    private static Known known(Section s, String which) {
+    private static Known known(SheetSection s, String which) {
         return new Known(
                 s.figure(which, TEMPERATURE, 203.15, 473.15), s.figure(which + "-resistance", RESISTANCE, 1, 10e6));
     }
 
-    private static BiFunction<String, Section, Sensor> thermocouple(ThermocoupleType type) {
+    private static BiFunction<String, SheetSection, Sensor> thermocouple(ThermocoupleType type) {
         return (name, s) -> {
             double freezing = Math.max(UnitFactors.ICE_POINT, type.low());
             double low = s.figureOr("low", TEMPERATURE, type.low(), type.high(), freezing, "begins at freezing");
@@ -142,13 +142,13 @@ final class SensorSections {
         };
     }
 
-    private static Sensor ethanol(String name, Section s) {
+    private static Sensor ethanol(String name, SheetSection s) {
         double none = s.figureOr("frequency-low", FREQUENCY, 1, 1e5, EthanolSensor.USUAL_NONE, HABIT);
         double pure = s.figureOr("frequency-high", FREQUENCY, 1, 1e5, EthanolSensor.USUAL_PURE, HABIT);
         return s.make(() -> new EthanolSensor(name, none, pure));
     }
 
-    private static Sensor pulseWidth(String name, Section s) {
+    private static Sensor pulseWidth(String name, SheetSection s) {
         PulseWidthSensor usual = PulseWidthSensor.usual(name);
         double low = s.figureOr("low", TEMPERATURE, 200, 400, usual.low(), HABIT);
         double high = s.figureOr("high", TEMPERATURE, 200, 500, usual.high(), HABIT);
@@ -157,21 +157,21 @@ final class SensorSections {
         return s.make(() -> new PulseWidthSensor(name, low, high, narrow, wide));
     }
 
-    private static Sensor shaftSpeed(String name, Section s) {
+    private static Sensor shaftSpeed(String name, SheetSection s) {
         int teeth = s.count("teeth", 1, 1_000);
         double high = s.figure("high", ROTATION, 100, 300_000);
         return s.make(() -> FrequencySensor.shaft(name, teeth, high));
     }
 
-    private static Sensor wheelSpeed(String name, Section s) {
+    private static Sensor wheelSpeed(String name, SheetSection s) {
         int teeth = s.count("teeth", 1, 1_000);
         double radius = s.figure("tyre-radius", LENGTH, 0.15, 0.6);
         double high = s.figure("high", SPEED, 1, 200);
         return s.make(() -> FrequencySensor.wheel(name, teeth, radius, high));
     }
 
-    private static Map<String, BiFunction<String, Section, Sensor>> kinds() {
-        Map<String, BiFunction<String, Section, Sensor>> map = new LinkedHashMap<>();
+    private static Map<String, BiFunction<String, SheetSection, Sensor>> kinds() {
+        Map<String, BiFunction<String, SheetSection, Sensor>> map = new LinkedHashMap<>();
         map.put("ratiometric", SensorSections::ratiometric);
         map.put("linear", SensorSections::linear);
         map.put("throttle", SensorSections::throttle);

@@ -23,7 +23,7 @@ import org.shotledger.setup.BottleFill;
 import org.shotledger.setup.PassPlan;
 import org.shotledger.setup.Setup;
 import org.shotledger.setup.Target;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.supply.Regulator;
 
 /**
@@ -42,11 +42,11 @@ final class SetupSections {
 
     private record Run(Optional<BoostTarget> boost, Optional<JetPair> jets) {}
 
-    SetupSections(Section s, Section tune, boolean onMainRail) {
+    SetupSections(SheetSection s, SheetSection tune, boolean onMainRail) {
         lambda = tune.figure("lambda", RATIO, 0.6, 1.1);
         retard = tune.figureOr("nitrous-retard", CRANK_ANGLE, 0, 30, 0, "no retard asked for");
         main = SupplySections.regulator(s.section("injection").section("regulator"), "main fuel regulator");
-        Section kit = s.section("nitrous-system");
+        SheetSection kit = s.section("nitrous-system");
         nitrous = onMainRail
                 ? Optional.empty()
                 : Optional.ofNullable(
@@ -70,7 +70,7 @@ final class SetupSections {
                 new PassPlan(target.passes(), target.passSeconds()));
     }
 
-    static Target target(Section s, Section tune, Set<String> conditions) {
+    static Target target(SheetSection s, SheetSection tune, Set<String> conditions) {
         String where = EngineSections.conditions(s, conditions);
         double power = s.figure("wheel-power", POWER, 10e3, 3e6);
         double low = s.figure("rpm-low", ROTATION, 500, 20_000);
@@ -83,7 +83,7 @@ final class SetupSections {
     }
 
     /** One of three ways to say it; the first is asked for when none stands there. */
-    private static Supplier<MixtureGoal> goal(Section s) {
+    private static Supplier<MixtureGoal> goal(SheetSection s) {
         boolean ratio = s.has("nitrous-ratio");
         boolean circuit = s.has("nitrous-circuit-lambda");
         if ((ratio || circuit) && (s.has("nitrous-lambda") || (ratio && circuit))) {
@@ -104,13 +104,13 @@ final class SetupSections {
         return () -> MixtureGoal.total(value);
     }
 
-    private static ActivationWindow arming(Section s) {
+    private static ActivationWindow arming(SheetSection s) {
         double low = s.figure("rpm-low", ROTATION, 500, 20_000);
         double high = s.figure("rpm-high", ROTATION, 500, 20_000);
         return s.make(() -> new ActivationWindow(low, high));
     }
 
-    private static Run run(Section s) {
+    private static Run run(SheetSection s) {
         boolean withJets = s.has("nitrous-jet") || s.has("fuel-jet");
         double nitrous = withJets ? s.figure("nitrous-jet", BORE, 1e-4, 0.01) : Double.NaN;
         double fuel = withJets ? s.figure("fuel-jet", BORE, 1e-4, 0.01) : Double.NaN;
@@ -119,7 +119,7 @@ final class SetupSections {
                 () -> new Run(boost.get(), withJets ? Optional.of(new JetPair(nitrous, fuel)) : Optional.empty()));
     }
 
-    private static Supplier<Optional<BoostTarget>> boost(Section s) {
+    private static Supplier<Optional<BoostTarget>> boost(SheetSection s) {
         if (s.has("boost")) {
             for (String table : List.of("boost-armed", "boost-off", "boost-tolerance")) {
                 if (s.has(table)) {
@@ -143,7 +143,7 @@ final class SetupSections {
         return () -> armed.map(table -> new BoostTarget(off.orElse(table), table, tolerance));
     }
 
-    private static BoostTable table(Section s) {
+    private static BoostTable table(SheetSection s) {
         List<Double> rpm = s.figures("engine-speed", ROTATION, 300, 20_000);
         List<Double> boost = s.figures("boost", GAUGE_PRESSURE, -0.5e5, 6e5);
         if (rpm.size() != boost.size()) {

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.shotledger.sheet.Problem;
-import org.shotledger.sheet.Section;
 import org.shotledger.sheet.SheetEdits;
 import org.shotledger.sheet.SheetNode.Mapping;
 import org.shotledger.sheet.SheetReading;
+import org.shotledger.sheet.SheetSection;
 
 /**
  * The formats of a job sheet. A sheet of an older format is brought up to date in its text, step by step, before it is read,
@@ -62,7 +62,7 @@ final class SheetFormat {
         }
         Mapping alone = new Mapping(root.find("format").stream().toList(), root.at(), root.end(), root.flow());
         int before = reading.problems().count();
-        int found = Section.root(reading, alone).count("format", 1, 1_000_000);
+        int found = SheetSection.root(reading, alone).count("format", 1, 1_000_000);
         if (found > CURRENT) {
             problem(
                     reading,

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.wiring.Importance;
 import org.shotledger.wiring.PinKind;
 import org.shotledger.wiring.PinNeed;
@@ -51,7 +51,7 @@ final class SignalSections {
         LOCAL
     }
 
-    List<PinSignal> signals(Section s) {
+    List<PinSignal> signals(SheetSection s) {
         List<PinSignal> signals = new ArrayList<>();
         s.namedSections().forEach((key, one) -> {
             PinSignal signal = signal(ControllerSection.words(key), one);
@@ -74,7 +74,7 @@ final class SignalSections {
                 : signal;
     }
 
-    private PinSignal signal(String name, Section s) {
+    private PinSignal signal(String name, SheetSection s) {
         Channel channel = s.choice("channel", CHANNELS);
         Importance importance = s.choice("need", NEEDS);
         Supplier<PinNeed> need = need(s, channel);
@@ -97,7 +97,7 @@ final class SignalSections {
                 () -> new PinSignal(name, importance, need.get(), rate, command, closes, direct, others, options));
     }
 
-    private static Supplier<PinNeed> need(Section s, Channel channel) {
+    private static Supplier<PinNeed> need(SheetSection s, Channel channel) {
         double frequency = s.figureOr(
                 "frequency",
                 FREQUENCY,
@@ -117,7 +117,7 @@ final class SignalSections {
         return () -> new PinNeed(channel.kinds(), pullUpLow, pullUpHigh, low, high, frequency, current);
     }
 
-    private static Optional<PinOption> bus(Section s) {
+    private static Optional<PinOption> bus(SheetSection s) {
         return s.sectionIf("bus").map(o -> {
             String part = o.text("part");
             double price = price(o);
@@ -126,7 +126,7 @@ final class SignalSections {
         });
     }
 
-    private static Optional<PinOption> ownDevice(Section s) {
+    private static Optional<PinOption> ownDevice(SheetSection s) {
         return s.sectionIf("own-device").map(o -> {
             String part = o.text("part");
             double price = price(o);
@@ -134,7 +134,7 @@ final class SignalSections {
         });
     }
 
-    private static Optional<PinOption> relay(Section s) {
+    private static Optional<PinOption> relay(SheetSection s) {
         return s.sectionIf("relay").map(o -> {
             String part = o.text("part");
             double price = price(o);
@@ -145,7 +145,7 @@ final class SignalSections {
         });
     }
 
-    private static double price(Section o) {
+    private static double price(SheetSection o) {
         return o.figureOr("price", RATIO, 0, 1e6, 0, "not given");
     }
 

@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.shotledger.car.Injection;
 import org.shotledger.curve.Curve;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.supply.Injector;
 import org.shotledger.supply.Pump;
 import org.shotledger.supply.PumpGroup;
@@ -25,7 +25,7 @@ import org.shotledger.supply.Regulator;
 final class SupplySections {
     private SupplySections() {}
 
-    static Injection injection(Section s) {
+    static Injection injection(SheetSection s) {
         s.readElsewhere("regulator");
         int count = s.count("count", 1, 32);
         Injector injector = injector(s.section("injector"));
@@ -34,8 +34,8 @@ final class SupplySections {
         return s.make(() -> new Injection(injector, count, pumps, voltage));
     }
 
-    private static Injector injector(Section stated) {
-        Section s = CatalogueParts.injector(stated);
+    private static Injector injector(SheetSection stated) {
+        SheetSection s = CatalogueParts.injector(stated);
         String name = s.textOr("name", "injector");
         double drop = s.figure("test-pressure", PRESSURE_DIFFERENCE, 1e5, 10e5);
         double density =
@@ -47,7 +47,7 @@ final class SupplySections {
         return s.make(() -> new Injector(name, flow, drop, density, dead.orElseThrow()));
     }
 
-    private static Optional<Curve> deadTime(Section s) {
+    private static Optional<Curve> deadTime(SheetSection s) {
         if (s.has("dead-time")) {
             double time = s.figure("dead-time", TIME, 0, 5e-3);
             return Double.isNaN(time) ? Optional.empty() : Optional.of(Curve.constant("dead time", time));
@@ -56,7 +56,7 @@ final class SupplySections {
                 .map(t -> Tables.curve("dead time", t, "voltage", "dead time"));
     }
 
-    static PumpGroup pumps(Section s, String name) {
+    static PumpGroup pumps(SheetSection s, String name) {
         int count = s.countOr("count", 1, 4, 1, "one pump");
         Map<String, PumpGroup.Arrangement> arrangements = new LinkedHashMap<>();
         arrangements.put("parallel", PumpGroup.Arrangement.PARALLEL);
@@ -68,7 +68,7 @@ final class SupplySections {
         return s.make(() -> new PumpGroup(name, Collections.nCopies(count, pump.orElseThrow()), arrangement, wiring));
     }
 
-    static Regulator regulator(Section s, String name) {
+    static Regulator regulator(SheetSection s, String name) {
         double base = s.figure("base-pressure", PRESSURE_DIFFERENCE, 0.5e5, 10e5);
         double reference = s.figure("boost-reference", RATIO, 0, 3);
         return s.make(() -> new Regulator(name, base, reference));

@@ -14,8 +14,8 @@ import java.util.List;
 import java.util.Map;
 import org.shotledger.car.Chassis;
 import org.shotledger.car.Vehicle;
-import org.shotledger.pass.Vehicle.Axle;
-import org.shotledger.sheet.Section;
+import org.shotledger.pass.RollingCar.Axle;
+import org.shotledger.sheet.SheetSection;
 
 /** Reads the car as a mass on wheels. */
 final class VehicleSection {
@@ -24,7 +24,7 @@ final class VehicleSection {
 
     private VehicleSection() {}
 
-    static Vehicle vehicle(Section s, String layout) {
+    static Vehicle vehicle(SheetSection s, String layout) {
         double mass = s.figure("mass", MASS, 100, 10_000);
         double drag = s.figure("drag-area", AREA, 0.1, 4);
         List<Double> gears = s.figures("gears", RATIO, 0.3, 10);
@@ -35,7 +35,7 @@ final class VehicleSection {
         return s.make(() -> new Vehicle(mass, drag, gears, drive, tyres, rolling, chassis));
     }
 
-    private static Chassis chassis(Section s, String layout) {
+    private static Chassis chassis(SheetSection s, String layout) {
         Axle axle = s.choiceOr("axle", AXLES, axle(layout), "by the layout of the driveline");
         double share = s.figureOr(
                 "driven-share", FRACTION, 0.1, 1, axle == Axle.ALL ? 1 : axle == Axle.REAR ? 0.52 : 0.60, HABIT);

@@ -19,7 +19,7 @@ import org.shotledger.car.Injection;
 import org.shotledger.car.Turbo;
 import org.shotledger.nitrous.FuelCell;
 import org.shotledger.nitrous.WetKit;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.supply.PumpGroup;
 import org.shotledger.supply.Regulator;
 import org.shotledger.units.UnitFactors;
@@ -55,7 +55,7 @@ final class WiringSections {
         this.boost = turbo == null ? 0 : turbo.boostCeiling();
     }
 
-    Wiring wiring(Section s, Electrical electrical, Controller controller) {
+    Wiring wiring(SheetSection s, Electrical electrical, Controller controller) {
         double temperature =
                 s.figureOr("copper-temperature", TEMPERATURE, 253.15, 423.15, 353.15, "a warm engine bay, assumed");
         double drop = s.figureOr("voltage-drop", FRACTION, 0.005, 0.2, 0.03, HABIT);
@@ -100,13 +100,13 @@ final class WiringSections {
         });
     }
 
-    private List<Load> loads(Section s) {
+    private List<Load> loads(SheetSection s) {
         List<Load> loads = new ArrayList<>();
         s.namedSections().forEach((key, one) -> loads.add(load(ControllerSection.words(key), one)));
         return loads;
     }
 
-    private Load load(String name, Section s) {
+    private Load load(String name, SheetSection s) {
         double current = current(s);
         double surge = s.has("surge") ? s.figure("surge", CURRENT, 0.01, 5000) : current;
         double surgeTime = s.figureOr("surge-time", TIME, 0, 10, 0, "no surge");
@@ -120,7 +120,7 @@ final class WiringSections {
     }
 
     /** A current as written, or that of a part which the sheet describes elsewhere: no figure stands twice. */
-    private double current(Section s) {
+    private double current(SheetSection s) {
         if (!s.has("part")) {
             return s.figure("current", CURRENT, 0.01, 500);
         }

@@ -13,12 +13,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.shotledger.sheet.Section;
+import org.shotledger.sheet.SheetSection;
 import org.shotledger.units.UnitFactors;
 import org.shotledger.wiring.CheckValue;
 import org.shotledger.wiring.Sensor;
 import org.shotledger.wiring.SensorReading;
-import org.shotledger.workshop.Part;
+import org.shotledger.workshop.ListedPart;
 import org.shotledger.workshop.Parts;
 import org.shotledger.workshop.Readings;
 import org.shotledger.workshop.Track;
@@ -29,19 +29,19 @@ final class WorkshopSections {
     private static final String HABIT = "common practice, no source";
     private static final double LITRE = 1e-3;
     private static final Map<String, CheckValue.State> STATES = states();
-    private static final Map<String, Part.Circuit> CIRCUITS = circuits();
-    private static final Map<String, Part.Stage> STAGES = stages();
+    private static final Map<String, ListedPart.Circuit> CIRCUITS = circuits();
+    private static final Map<String, ListedPart.Stage> STAGES = stages();
 
     private WorkshopSections() {}
 
-    static Workshop workshop(Section root, List<Sensor> sensors) {
+    static Workshop workshop(SheetSection root, List<Sensor> sensors) {
         return new Workshop(
                 root.sectionIf("track").map(WorkshopSections::track).orElse(Track.USUAL),
                 root.sectionIf("readings").map(s -> readings(s, sensors)).orElse(Readings.NONE),
                 root.sectionIf("parts").map(WorkshopSections::parts).orElse(Parts.NONE));
     }
 
-    private static Track track(Section s) {
+    private static Track track(SheetSection s) {
         Track usual = Track.USUAL;
         Track.Coming coming = usual.arming();
         double finish = s.figureOr("distance", LENGTH, 1, 20_000, usual.strip(1).finishMark(), "a quarter of a mile");
@@ -77,7 +77,7 @@ final class WorkshopSections {
         });
     }
 
-    private static Readings readings(Section s, List<Sensor> sensors) {
+    private static Readings readings(SheetSection s, List<Sensor> sensors) {
         double barometer = s.has("barometer") ? s.figure("barometer", ABSOLUTE_PRESSURE, 4e4, 1.1e5) : Double.NaN;
         double air = s.has("air") ? s.figure("air", TEMPERATURE, 220, 340) : Double.NaN;
         List<SensorReading> list = new ArrayList<>();
@@ -95,18 +95,18 @@ final class WorkshopSections {
         return s.make(() -> new Readings(barometer, air, list));
     }
 
-    private static Parts parts(Section s) {
+    private static Parts parts(SheetSection s) {
         String currency = s.textOr("currency", "");
         double hour = money(s, "hour", 1);
         double nitrous = price(s, "nitrous-per-kg", 1, "nitrous-per-lb", UnitFactors.POUND);
         double fuel = price(s, "fuel-per-litre", LITRE, "fuel-per-gallon", UnitFactors.US_GALLON);
-        Map<String, Part> items = new LinkedHashMap<>();
+        Map<String, ListedPart> items = new LinkedHashMap<>();
         s.sectionIf("items").ifPresent(all -> all.namedSections().forEach((key, one) -> items.put(key, part(one))));
         return s.make(() -> new Parts(currency, hour, nitrous, fuel, items));
     }
 
     /** A price for one of two measures. */
-    private static double price(Section s, String usual, double measure, String other, double otherMeasure) {
+    private static double price(SheetSection s, String usual, double measure, String other, double otherMeasure) {
         s.readElsewhere(usual, other);
         if (s.has(usual) && s.has(other)) {
             s.report(other, "\"" + usual + "\" and \"" + other + "\" both stand here; keep one of them.");
@@ -114,19 +114,19 @@ final class WorkshopSections {
         return s.has(other) ? money(s, other, otherMeasure) : money(s, usual, measure);
     }
 
-    private static Part part(Section s) {
+    private static ListedPart part(SheetSection s) {
         String what = s.textOr("what", "");
-        Part.Circuit circuit = s.choiceOr("for", CIRCUITS, "other", "as listed");
+        ListedPart.Circuit circuit = s.choiceOr("for", CIRCUITS, "other", "as listed");
         double count = s.has("count") ? s.figure("count", RATIO, 0, 10_000) : Double.NaN;
         double price = money(s, "price", 1);
         double hours = s.has("hours") ? s.figure("hours", RATIO, 0, 10_000) : Double.NaN;
         boolean fitted = s.yesOr("fitted", false, "taken as still to be done");
-        Part.Stage before = s.choiceOr("before", STAGES, "later", "as listed");
-        return s.make(() -> new Part(what, circuit, count, price, hours, fitted, before));
+        ListedPart.Stage before = s.choiceOr("before", STAGES, "later", "as listed");
+        return s.make(() -> new ListedPart(what, circuit, count, price, hours, fitted, before));
     }
 
     /** A price over an amount; NaN where none stands here. */
-    private static double money(Section s, String key, double amount) {
+    private static double money(SheetSection s, String key, double amount) {
         return s.has(key) ? s.figure(key, RATIO, 0, 1e7) / amount : Double.NaN;
     }
 
@@ -139,17 +139,17 @@ final class WorkshopSections {
         return map;
     }
 
-    private static Map<String, Part.Circuit> circuits() {
-        Map<String, Part.Circuit> map = new LinkedHashMap<>();
-        for (Part.Circuit circuit : Part.Circuit.values()) {
+    private static Map<String, ListedPart.Circuit> circuits() {
+        Map<String, ListedPart.Circuit> map = new LinkedHashMap<>();
+        for (ListedPart.Circuit circuit : ListedPart.Circuit.values()) {
             map.put(circuit.words(), circuit);
         }
         return map;
     }
 
-    private static Map<String, Part.Stage> stages() {
-        Map<String, Part.Stage> map = new LinkedHashMap<>();
-        for (Part.Stage stage : Part.Stage.values()) {
+    private static Map<String, ListedPart.Stage> stages() {
+        Map<String, ListedPart.Stage> map = new LinkedHashMap<>();
+        for (ListedPart.Stage stage : ListedPart.Stage.values()) {
             map.put(stage.words(), stage);
         }
         return map;

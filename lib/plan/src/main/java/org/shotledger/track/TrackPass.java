@@ -12,8 +12,8 @@ import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.nitrous.ActivationWindow;
 import org.shotledger.pass.Arming;
+import org.shotledger.pass.DrivenPass;
 import org.shotledger.pass.NitrousSupply;
-import org.shotledger.pass.Pass;
 import org.shotledger.pass.PassMark;
 import org.shotledger.pass.PassResult;
 import org.shotledger.pass.PassRow;
@@ -27,7 +27,7 @@ import org.shotledger.workshop.Track;
  * A pass in time: the car of an outcome along a track with that outcome's own setup.
  *
  * <p>Torque, mixture and peak pressure are operating points of the model that judged the setup, the bottle is its emptying, voltage and
- * with it the fuel pumps are those of its case. Known errors besides those of {@link Pass#run}: the plenum fills at once, the wastegate
+ * with it the fuel pumps are those of its case. Known errors besides those of {@link DrivenPass#run}: the plenum fills at once, the wastegate
  * and the coasting shaft are time constants of the trade, the bottle does not recover while a shift closes its valves.
  *
  * @param outcome what was run, its case and setup
@@ -162,7 +162,7 @@ public record TrackPass(Outcome outcome, Track track, PassResult result, List<Mo
                     .orElseThrow(
                             () -> new IllegalArgumentException(
                                     "The job sheet has no section \"vehicle\"; a pass in time needs mass, drag area, gears and tyres."));
-            Pass pass = new Pass(
+            DrivenPass pass = new DrivenPass(
                     body(car, track.grip()),
                     transmission(outcome, car),
                     new FieldEngine(
@@ -213,9 +213,9 @@ public record TrackPass(Outcome outcome, Track track, PassResult result, List<Mo
         }
     }
 
-    private static org.shotledger.pass.Vehicle body(Vehicle car, double grip) {
+    private static org.shotledger.pass.RollingCar body(Vehicle car, double grip) {
         Chassis chassis = car.chassis();
-        return new org.shotledger.pass.Vehicle(
+        return new org.shotledger.pass.RollingCar(
                 car.mass(),
                 car.dragArea(),
                 car.rollingResistance(),

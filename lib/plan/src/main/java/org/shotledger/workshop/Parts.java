@@ -13,7 +13,7 @@ import java.util.Map;
  * @param fuel price of a cubic metre of fuel; NaN where none is given
  * @param items parts and jobs by name
  */
-public record Parts(String currency, double hour, double nitrous, double fuel, Map<String, Part> items) {
+public record Parts(String currency, double hour, double nitrous, double fuel, Map<String, ListedPart> items) {
     /** Nothing stated. */
     public static final Parts NONE = new Parts("", Double.NaN, Double.NaN, Double.NaN, Map.of());
 

@@ -109,7 +109,7 @@ class DemoSheetTest {
                                 + " no reason given",
                         "engine.bore: 85.3 mm +/- 0.02 mm -> 3.3583 in (+0.0 %); reason: measured: bore gauge -> assumed: changed"
                                 + " from 85.3 mm +/- 0.02 mm, no reason given"),
-                job.differences(changed).stream().map(Difference::toString).toList());
+                job.differences(changed).stream().map(SheetDifference::toString).toList());
     }
 
     @Test
@@ -162,7 +162,7 @@ class DemoSheetTest {
                         "bottle.start-temperature: 30 degC -> 27 degC; reason: assumed -> assumed: changed from 30 degC, no reason"
                                 + " given"),
                 job.differences(job.with("bottle.start-temperature", "27 degC")).stream()
-                        .map(Difference::toString)
+                        .map(SheetDifference::toString)
                         .toList());
     }
 
@@ -180,7 +180,7 @@ class DemoSheetTest {
                         "injection.injector.dead-time-table (table): differs",
                         "injection.injector.dead-time: (not stated) -> 1.0 ms; reason: (not stated) -> assumed"),
                 job.differences(Job.read(text, DEMO.getParent())).stream()
-                        .map(Difference::toString)
+                        .map(SheetDifference::toString)
                         .filter(line -> !line.startsWith("injection.injector.dead-time-table: "))
                         .sorted()
                         .toList());

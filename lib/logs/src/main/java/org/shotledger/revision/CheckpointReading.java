@@ -11,4 +11,4 @@ import org.shotledger.stepup.Checkpoint;
  * @param call what to do
  * @param reason why, with the figures that decide left to the table
  */
-public record Reading(Checkpoint checkpoint, double read, double uncertainty, Call call, String reason) {}
+public record CheckpointReading(Checkpoint checkpoint, double read, double uncertainty, Call call, String reason) {}

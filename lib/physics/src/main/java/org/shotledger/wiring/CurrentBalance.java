@@ -11,7 +11,7 @@ import java.util.List;
  * @param duration of the phase, s
  * @param battery rated charge of the battery, C
  */
-public record Balance(Load.Phase phase, double current, double alternator, double duration, double battery) {
+public record CurrentBalance(Load.Phase phase, double current, double alternator, double duration, double battery) {
 
     /**
      * Adds the loads of a phase up. Those that are always on count in every phase.
@@ -23,12 +23,13 @@ public record Balance(Load.Phase phase, double current, double alternator, doubl
      * @param battery rated charge of the battery, C
      * @return the balance
      */
-    public static Balance of(Load.Phase phase, List<Load> loads, double alternator, double duration, double battery) {
+    public static CurrentBalance of(
+            Load.Phase phase, List<Load> loads, double alternator, double duration, double battery) {
         double current = loads.stream()
                 .filter(load -> load.phase() == Load.Phase.ALWAYS || load.phase() == phase)
                 .mapToDouble(Load::meanCurrent)
                 .sum();
-        return new Balance(phase, current, alternator, duration, battery);
+        return new CurrentBalance(phase, current, alternator, duration, battery);
     }
 
     /**

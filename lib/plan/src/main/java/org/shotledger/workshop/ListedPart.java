@@ -13,9 +13,9 @@ import org.shotledger.units.Require;
  * @param fitted whether it is in the car
  * @param before what it must be there for
  */
-public record Part(
+public record ListedPart(
         String what, Circuit circuit, double count, double price, double hours, boolean fitted, Stage before) {
-    public Part {
+    public ListedPart {
         Require.given("circuit of a part", circuit);
         Require.given("stage of a part", before);
     }

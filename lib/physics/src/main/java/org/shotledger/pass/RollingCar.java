@@ -18,7 +18,7 @@ import org.shotledger.units.UnitFactors;
  * @param drivenInertia of the driven wheels with everything that turns with them, kg m2, 0 to 50
  * @param freeInertia of the other wheels, kg m2, 0 to 50
  */
-public record Vehicle(
+public record RollingCar(
         double mass,
         double dragArea,
         double rolling,
@@ -41,7 +41,7 @@ public record Vehicle(
         ALL
     }
 
-    public Vehicle {
+    public RollingCar {
         Require.within("mass of the car", mass, 100, 20_000, "kg");
         Require.within("drag area of the car", dragArea, 0, 5, "m2");
         Require.within("rolling resistance of the car", rolling, 0, 0.1, "");

@@ -20,7 +20,7 @@ import org.shotledger.units.QuantityKind;
  * @param reasonBefore how the first value is known and why, for example {@code "measured: bore gauge"}
  * @param reasonAfter how the second value is known and why; equal to the other when that did not change
  */
-public record Difference(
+public record SheetDifference(
         String path, String before, String after, double change, String reasonBefore, String reasonAfter) {
     /** Figures closer than this are the same figure in two units. */
     private static final double SAME = 1e-9;
@@ -29,22 +29,22 @@ public record Difference(
     /** A table's comments may be long; a line need not. */
     private static final int LONGEST_REASON = 100;
 
-    static List<Difference> between(Job first, Job second) {
+    static List<SheetDifference> between(Job first, Job second) {
         Set<String> paths = new LinkedHashSet<>(first.car().origins().keySet());
         paths.addAll(second.car().origins().keySet());
-        List<Difference> list = new ArrayList<>();
+        List<SheetDifference> list = new ArrayList<>();
         for (String path : paths) {
             Origin a = first.car().origins().get(path);
             Origin b = second.car().origins().get(path);
             if (a == null || b == null || !same(a, b) || !reason(a).equals(reason(b))) {
-                list.add(new Difference(path, text(a), text(b), change(a, b), reason(a), reason(b)));
+                list.add(new SheetDifference(path, text(a), text(b), change(a, b), reason(a), reason(b)));
             }
         }
         tables(first, second, list);
         return list;
     }
 
-    private static void tables(Job first, Job second, List<Difference> list) {
+    private static void tables(Job first, Job second, List<SheetDifference> list) {
         table(
                 "engine.volumetric-efficiency",
                 first.car().engine().volumetricEfficiency(),
@@ -85,9 +85,9 @@ public record Difference(
                 list);
     }
 
-    private static void table(String path, Object a, Object b, List<Difference> list) {
+    private static void table(String path, Object a, Object b, List<SheetDifference> list) {
         if (!a.equals(b)) {
-            list.add(new Difference(path + " (table)", "", "", Double.NaN, "", ""));
+            list.add(new SheetDifference(path + " (table)", "", "", Double.NaN, "", ""));
         }
     }
 

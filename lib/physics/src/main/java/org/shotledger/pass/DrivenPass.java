@@ -14,8 +14,8 @@ import org.shotledger.units.Require;
  * @param startSpeed at the start, m/s, zero for a standing start
  * @param traceStep time between rows of the trace, s, 0.001 to 1
  */
-public record Pass(
-        Vehicle vehicle,
+public record DrivenPass(
+        RollingCar vehicle,
         Transmission transmission,
         PassEngine engine,
         Arming arming,
@@ -23,7 +23,7 @@ public record Pass(
         Strip strip,
         double startSpeed,
         double traceStep) {
-    public Pass {
+    public DrivenPass {
         Require.given("vehicle", vehicle);
         Require.given("transmission", transmission);
         Require.given("engine", engine);
@@ -36,7 +36,7 @@ public record Pass(
 
     /**
      * Drives it: {@code m_eff dv/dt = F - R} with {@code m_eff = m + I_w/r^2 + I_e G^2 (1 - loss)/r^2} in gear, held to
-     * {@link Vehicle#accelerationLimit}; where grip or the front wheels rule, the engine is taken to be held back to what is used, as a good
+     * {@link RollingCar#accelerationLimit}; where grip or the front wheels rule, the engine is taken to be held back to what is used, as a good
      * driver or controller does. While the clutch slips the engine stays at its launch speed. A shift takes the torque away and the engine
      * to its next speed; that energy is counted as lost. Known error: no slip of the tyres (some per cent of engine speed at the start), no
      * inertia of the torque converter's oil.

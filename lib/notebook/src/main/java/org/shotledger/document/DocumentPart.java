@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What a reader may ask for by itself: the page to decide on, a card for each who does the work, and what stands behind them. */
-public enum Part {
+public enum DocumentPart {
     /** One page to decide on. */
     DECISION,
     /** One page of tables for who sets the controller. */
@@ -42,21 +42,21 @@ public enum Part {
      * @return the parts
      * @throws IllegalArgumentException when a word is not known or none is given; the message lists the words
      */
-    public static Set<Part> read(String words) {
-        Set<Part> parts = EnumSet.noneOf(Part.class);
+    public static Set<DocumentPart> read(String words) {
+        Set<DocumentPart> parts = EnumSet.noneOf(DocumentPart.class);
         for (String word : words.split(",", -1)) {
             parts.add(one(word.strip().toLowerCase(Locale.ROOT)));
         }
         return parts;
     }
 
-    private static Part one(String word) {
+    private static DocumentPart one(String word) {
         return Arrays.stream(values())
                 .filter(part -> part.word().equals(word))
                 .findFirst()
-                .orElseThrow(
-                        () -> new IllegalArgumentException("The document has no page \"" + word + "\"; choose from "
-                                + Arrays.stream(values()).map(Part::word).collect(Collectors.joining(", "))
-                                + ", with commas between them, or leave the choice out for all of them."));
+                .orElseThrow(() -> new IllegalArgumentException("The document has no page \"" + word
+                        + "\"; choose from "
+                        + Arrays.stream(values()).map(DocumentPart::word).collect(Collectors.joining(", "))
+                        + ", with commas between them, or leave the choice out for all of them."));
     }
 }

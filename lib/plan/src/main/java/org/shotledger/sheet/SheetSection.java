@@ -17,12 +17,12 @@ import org.shotledger.units.UnitSystem;
  * <p>A value stands plainly ({@code bore: 84.5 mm}) or with its reason ({@code bore: {value: 84.5 mm, from: bore gauge,
  * provenance: measured}}); {@code from} and {@code provenance} of a section count for all its values that have none.
  */
-public final class Section {
+public final class SheetSection {
     private final SectionPlace place;
     private final Figures figures;
     private final Words words;
 
-    private Section(SectionPlace place) {
+    private SheetSection(SectionPlace place) {
         this.place = place;
         this.figures = new Figures(place);
         this.words = new Words(place);
@@ -35,8 +35,8 @@ public final class Section {
      * @param root the sheet's content
      * @return the outermost section
      */
-    public static Section root(SheetReading reading, Mapping root) {
-        return new Section(new SectionPlace(reading, "", root, false, "", ""));
+    public static SheetSection root(SheetReading reading, Mapping root) {
+        return new SheetSection(new SectionPlace(reading, "", root, false, "", ""));
     }
 
     /**
@@ -69,8 +69,8 @@ public final class Section {
      * @param provenance how they are known
      * @return the fuller section
      */
-    public Section filled(String key, Map<String, String> values, String from, String provenance) {
-        return new Section(place.filled(key, values, from, provenance));
+    public SheetSection filled(String key, Map<String, String> values, String from, String provenance) {
+        return new SheetSection(place.filled(key, values, from, provenance));
     }
 
     /**
@@ -156,8 +156,8 @@ public final class Section {
      *
      * @return name to section, in the order of the sheet
      */
-    public Map<String, Section> namedSections() {
-        Map<String, Section> all = new LinkedHashMap<>();
+    public Map<String, SheetSection> namedSections() {
+        Map<String, SheetSection> all = new LinkedHashMap<>();
         place.named().forEach(entry -> all.put(entry.key(), section(entry.key())));
         return all;
     }
@@ -289,10 +289,10 @@ public final class Section {
      * @param key its name
      * @return the section; one that stays silent when a problem was reported
      */
-    public Section section(String key) {
+    public SheetSection section(String key) {
         Optional<Entry> entry = place.find(key);
         if (entry.isPresent() && entry.get().value() instanceof Mapping inner) {
-            return new Section(place.inner(place.name(key), inner));
+            return new SheetSection(place.inner(place.name(key), inner));
         }
         if (!place.missing()) {
             String name = "\"" + place.name(key) + "\"";
@@ -304,7 +304,7 @@ public final class Section {
                             ? name + " is not a section; write its values on the lines below, indented."
                             : "The section " + name + " is missing; add it.");
         }
-        return new Section(place.absent(key));
+        return new SheetSection(place.absent(key));
     }
 
     /**
@@ -313,7 +313,7 @@ public final class Section {
      * @param key its name
      * @return the section, or empty
      */
-    public Optional<Section> sectionIf(String key) {
+    public Optional<SheetSection> sectionIf(String key) {
         return has(key) ? Optional.of(section(key)) : Optional.empty();
     }
 
