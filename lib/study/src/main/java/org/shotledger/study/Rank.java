@@ -34,16 +34,16 @@ final class Rank {
     private Rank() {}
 
     /** The more, the better; what the ranking asks first. */
-    static double score(double margin, double power, Target target) {
+    static double score(double margin, double power, boolean reaches) {
         if (!(margin >= 0)) {
             return -REACHED + Math.floor(margin / SAME_MARGIN);
         }
-        return target.reachedBy(power) ? REACHED + (long) (margin / SAME_MARGIN) : power;
+        return reaches ? REACHED + (long) (margin / SAME_MARGIN) : power;
     }
 
     /** Best first; of equals the one that comes first in the space. */
     static Comparator<Ranked> bestFirst(Target target) {
-        return Comparator.comparingDouble((Ranked r) -> -score(r.margin, r.power, target))
+        return Comparator.comparingDouble((Ranked r) -> -score(r.margin, r.power, target.reachedBy(r.power)))
                 .thenComparingDouble(Ranked::nitrous)
                 .thenComparingLong(Ranked::index);
     }

@@ -194,7 +194,7 @@ final class Sweep {
         int end = Math.min(tile + TILES, circuits.tiles());
         Row row = new Row(this, circuits);
         row.begin(bottleRow);
-        tally.turn(bottleRow.flow()[0]);
+        tally.begin(bottleRow.flow()[0]);
         for (int t = tile; t < end; t++) {
             row.judge(t);
             int from = t * Circuits.TILE;
@@ -210,6 +210,7 @@ final class Sweep {
                 }
             }
         }
+        tally.end();
     }
 
     static void stopIfAsked() {

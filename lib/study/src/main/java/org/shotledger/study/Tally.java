@@ -12,12 +12,16 @@ final class Tally {
     /** Powers are counted in steps of this share of the target, up to {@link #STEPS} of them. */
     static final double POWER_STEP = 0.01;
 
-    static final int STEPS = 400;
+    /** Boxes of the front in one of those steps. */
+    private static final int BOXES = (int) Math.round(POWER_STEP / Front.GRAIN);
+
+    static final int STEPS = Skyline.BOXES / BOXES;
     /** How many of the best are held, to be worked out again. */
     private static final int MOST = 24;
 
     private final Target target;
     private final TreeSet<Ranked> best;
+    private final Skyline skyline;
     final Front front;
     final long[] refused;
     final long[] powerKept = new long[STEPS];
@@ -28,8 +32,8 @@ final class Tally {
     long kept;
     long reached;
     private double nitrous;
-    /** The last of the best, and its score. */
-    private Ranked last;
+    /** The last of the best and its score, once there are enough of them. */
+    private Ranked last = new Ranked(Long.MAX_VALUE, 0, 0, Double.POSITIVE_INFINITY);
 
     private double worst = Double.NEGATIVE_INFINITY;
 
@@ -38,13 +42,18 @@ final class Tally {
         this.best = new TreeSet<>(Rank.bestFirst(plan.target()));
         this.refused = new long[names.count()];
         double flow = plan.stated().strongest().orElseThrow().nitrous().massFlow();
+        this.skyline = new Skyline(target.wheelPower());
         this.front = new Front(target.wheelPower(), flow);
     }
 
     /** Turns to a row. */
-    void turn(double nitrousFlow) {
+    void begin(double nitrousFlow) {
         nitrous = nitrousFlow;
-        front.turn(nitrousFlow);
+    }
+
+    /** Ends the row. */
+    void end() {
+        skyline.into(front, nitrous);
     }
 
     /**
@@ -54,47 +63,38 @@ final class Tally {
      * @param number numbers of the circuits, those of the tile from a position on
      */
     void add(Row row, long first, int[] number, int from, int count) {
-        double perWatt = 1 / (POWER_STEP * target.wheelPower());
-        // neighbours lie on a slope: begun at its better end, most of them come too late for the best list and the
-        // front
-        boolean rising = Rank.score(row.margin[count - 1], row.power[count - 1], target)
-                > Rank.score(row.margin[0], row.power[0], target);
-        for (int i = 0; i < count; i++) {
-            int k = rising ? count - 1 - i : i;
+        for (int k = 0; k < count; k++) {
             double margin = row.margin[k];
             double power = row.power[k];
-            int step = (int) Math.min(STEPS - 1, power * perWatt);
-            powerAll[step]++;
+            long index = first + number[from + k];
+            int box = skyline.box(power);
+            powerAll[box / BOXES]++;
             if (margin >= 0) {
-                powerKept[step]++;
-                if (target.reachedBy(power)) {
+                powerKept[box / BOXES]++;
+                kept++;
+                boolean reaches = target.reachedBy(power);
+                if (reaches) {
                     reached++;
                 }
-                kept++;
-                offer(first + number[from + k], margin, power);
-                if (kept == 1 || front.mayWant(margin, power)) {
-                    front.offer(new Ranked(first + number[from + k], margin, power, nitrous));
-                }
+                skyline.see(box, margin, power, index);
+                offer(Rank.score(margin, power, reaches), index, margin, power);
             } else {
                 refused[row.limit[k]]++;
                 // of those that break a limit the best are wanted only where none keeps them
                 if (kept == 0) {
-                    offer(first + number[from + k], margin, power);
+                    offer(Rank.score(margin, power, false), index, margin, power);
                 }
             }
         }
     }
 
-    private void offer(long index, double margin, double power) {
-        double score = Rank.score(margin, power, target);
-        if (best.size() < MOST || score > worst || (score == worst && isBefore(index, last))) {
+    /** Of equals the one of less nitrous is better, then the first of the space. */
+    private void offer(double score, long index, double margin, double power) {
+        if (score > worst
+                || (score == worst
+                        && (nitrous < last.nitrous() || (nitrous == last.nitrous() && index < last.index())))) {
             offer(new Ranked(index, margin, power, nitrous));
         }
-    }
-
-    /** Among equals less nitrous is better, then the first of the space. */
-    private boolean isBefore(long index, Ranked other) {
-        return nitrous < other.nitrous() || (nitrous == other.nitrous() && index < other.index());
     }
 
     private void offer(Ranked ranked) {
@@ -102,8 +102,10 @@ final class Tally {
         if (best.size() > MOST) {
             best.pollLast();
         }
-        last = best.last();
-        worst = Rank.score(last.margin(), last.power(), target);
+        if (best.size() == MOST) {
+            last = best.last();
+            worst = Rank.score(last.margin(), last.power(), target.reachedBy(last.power()));
+        }
     }
 
     void add(Tally other) {
