@@ -54,7 +54,7 @@ def bounds(c, first, last):
 
 @njit
 def score(margin, power, needed):
-    steps = np.floor(margin / 0.001)
+    steps = np.floor(margin * 1000)
     if not margin >= 0:
         return -1e12 + steps
     return 1e12 + steps if power >= needed else power
@@ -78,7 +78,9 @@ def sweep(values, margins, site, case, mouth, flow, enthalpy, fixed, whose, node
             first[m, t], last[m, t] = part.min(), part.max()
     margin, power = np.empty(TILE), np.empty(TILE)
     limit = np.empty(TILE, np.int64)
-    boxes = 2000
+    boxes = 1600
+    grains = 1 / GRAIN
+    per_watt = 1 / (GRAIN * whole)
     sky = np.empty((boxes, 4))  # margin box, sum, number, power
     members = 0
     for r in range(rows):
@@ -147,15 +149,15 @@ def sweep(values, margins, site, case, mouth, flow, enthalpy, fixed, whose, node
                         if v > power[k]:
                             power[k] = v
             for k in range(count):
-                step = min(399, int(power[k] / (0.01 * whole)))
+                box = min(1599, int(power[k] * per_watt))
+                step = box // 4
                 hist[step] += 1
                 if margin[k] >= 0:
                     counts[0] += 1
                     hist_kept[step] += 1
                     if power[k] >= needed:
                         counts[1] += 1
-                    box = int(power[k] / whole / GRAIN)
-                    mb = np.floor(margin[k] / GRAIN)
+                    mb = np.floor(margin[k] * grains)
                     if mb >= sky[box, 0]:
                         total = power[k] / whole + margin[k] - flow[r, 0] / whole_nitrous
                         index = r * K + number[a + k]

@@ -12,6 +12,8 @@ final class Skyline {
     static final int BOXES = 1600;
 
     private static final int NONE = -1;
+    /** Grains in a whole. */
+    private static final double GRAINS = 1 / Front.GRAIN;
 
     private final double whole;
     private final double perWatt;
@@ -63,14 +65,14 @@ final class Skyline {
 
     /** The box of a power, W. */
     int box(double watts) {
-        return (int) Math.min(BOXES - 1, watts * perWatt);
+        return Math.min(BOXES - 1, (int) (watts * perWatt));
     }
 
     /** A combination that keeps every limit. */
     void see(int box, double itsMargin, double watts, long number) {
         strongest.see(watts, itsMargin, number);
         safest.see(itsMargin, watts, number);
-        int whose = (int) (itsMargin / Front.GRAIN);
+        int whose = (int) (itsMargin * GRAINS);
         if (whose < grains[box]) {
             return;
         }

@@ -60,32 +60,36 @@ final class Tally {
      * Counts the tile at hand of a row.
      *
      * @param first number of the row's first combination
-     * @param number numbers of the circuits, those of the tile from a position on
      */
-    void add(Row row, long first, int[] number, int from, int count) {
-        for (int k = 0; k < count; k++) {
+    void add(Row row, long first, Circuits circuits, int tile) {
+        int from = tile * Circuits.TILE;
+        int size = circuits.size(tile);
+        double needed = target.neededPower();
+        int keep = 0;
+        int reach = 0;
+        for (int k = 0; k < size; k++) {
             double margin = row.margin[k];
             double power = row.power[k];
-            long index = first + number[from + k];
+            long index = first + circuits.number()[from + k];
             int box = skyline.box(power);
             powerAll[box / BOXES]++;
             if (margin >= 0) {
                 powerKept[box / BOXES]++;
-                kept++;
-                boolean reaches = target.reachedBy(power);
-                if (reaches) {
-                    reached++;
-                }
+                keep++;
+                boolean reaches = power >= needed;
+                reach += reaches ? 1 : 0;
                 skyline.see(box, margin, power, index);
                 offer(Rank.score(margin, power, reaches), index, margin, power);
             } else {
                 refused[row.limit[k]]++;
                 // of those that break a limit the best are wanted only where none keeps them
-                if (kept == 0) {
+                if (kept + keep == 0) {
                     offer(Rank.score(margin, power, false), index, margin, power);
                 }
             }
         }
+        kept += keep;
+        reached += reach;
     }
 
     /** Of equals the one of less nitrous is better, then the first of the space. */
