@@ -4,6 +4,8 @@ import java.util.Arrays;
 
 /** Some curves over the nitrous fuel flow, of which the lowest is asked for, circuit by circuit. */
 final class Curves {
+    private static final double THIRD = 1.0 / 3;
+
     private final Lattice fuel;
     private int count;
     /** By curve: mouth that its fuel comes out of, what it is called, cubics from node to node. */
@@ -103,28 +105,35 @@ final class Curves {
         for (int i = 0; i < count; i++) {
             double first = circuits.first(mouth[i], tile);
             double last = circuits.last(mouth[i], tile);
-            double high = Double.NEGATIVE_INFINITY;
             low[i] = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
             for (int j = (int) first; j <= (int) last; j++) {
-                double from = Math.max(first - j, 0);
-                double over = Math.min(last - j, 1) - from;
-                high = Math.max(high, bound(i, Lattice.ORDER * j, from, over));
+                double from = j < first ? first - j : 0;
+                double to = j + 1 > last ? last - j : 1;
+                double most = bound(i, Lattice.ORDER * j, from, to - from);
+                high = most > high ? most : high;
             }
-            leastHigh = Math.min(leastHigh, high);
+            leastHigh = high < leastHigh ? high : leastHigh;
         }
         return leastHigh;
     }
 
-    /** Lowers what a curve can be at least by one of its cubics over a part, and gives the most it is there: it stays among its four Bernstein coefficients. */
+    /** Lowers the least that a curve can be by one of its cubics, which stays among its four Bernstein coefficients; the most it is there. */
     private double bound(int i, int at, double t, double over) {
         double[] c = cubics[i];
         double b0 = c[at] + t * (c[at + 1] + t * (c[at + 2] + t * c[at + 3]));
         double e1 = over * (c[at + 1] + t * (2 * c[at + 2] + t * 3 * c[at + 3]));
         double e2 = over * over * (c[at + 2] + 3 * t * c[at + 3]);
-        double b1 = b0 + e1 / 3;
-        double b2 = b1 + (e1 + e2) / 3;
+        double b1 = b0 + e1 * THIRD;
+        double b2 = b1 + (e1 + e2) * THIRD;
         double b3 = b0 + e1 + e2 + over * over * over * c[at + 3];
-        low[i] = Math.min(low[i], Math.min(Math.min(b0, b1), Math.min(b2, b3)));
-        return Math.max(Math.max(b0, b1), Math.max(b2, b3));
+        double least = b0 < b3 ? b0 : b3;
+        double most = b0 < b3 ? b3 : b0;
+        least = b1 < least ? b1 : least;
+        most = b1 > most ? b1 : most;
+        least = b2 < least ? b2 : least;
+        most = b2 > most ? b2 : most;
+        low[i] = least < low[i] ? least : low[i];
+        return most;
     }
 }

@@ -24,8 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @EnabledIfSystemProperty(named = "peer.python", matches = ".+")
 class PeerTest {
-    /** Until the compiler has done its work, and then as many again: the system counts processor time in steps as long as a round. */
-    private static final int ROUNDS = 80;
+    /** The least of so many counts, with which the machine was least busy with other work. */
+    private static final int ROUNDS = 100;
 
     @TempDir
     private Path folder;
@@ -45,13 +45,13 @@ class PeerTest {
                         .noneMatch(Double::isNaN),
                 "the loop knows nothing of points without an answer");
         Tally tally = null;
-        double begun = Double.NaN;
+        double seconds = Double.POSITIVE_INFINITY;
         ForkJoinPool one = new ForkJoinPool(1);
-        for (int round = 0; round < 2 * ROUNDS; round++) {
-            begun = round == ROUNDS ? cpu() : begun;
+        for (int round = 0; round < ROUNDS; round++) {
+            double begun = one.submit(PeerTest::cpu).get();
             tally = one.submit(() -> sweep.judged(circuits)).get();
+            seconds = Math.min(seconds, one.submit(PeerTest::cpu).get() - begun);
         }
-        double seconds = (cpu() - begun) / ROUNDS;
         one.shutdown();
         String peer = peer();
         System.out.printf(
@@ -76,8 +76,7 @@ class PeerTest {
     }
 
     private static double cpu() {
-        var system = (com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
-        return 1e-9 * system.getProcessCpuTime();
+        return 1e-9 * ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 
     private String peer() throws IOException, InterruptedException {
