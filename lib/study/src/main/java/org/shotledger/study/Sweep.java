@@ -188,7 +188,7 @@ final class Sweep {
             int inTile = k % Circuits.TILE;
             row.judge(tile);
             samples.add(new Difference.Sample(
-                    index, row.margin[inTile], row.power[inTile], row.lambda(tile, inTile)));
+                    index, row.margin[inTile], row.power[inTile], row.lambda(tile, inTile), closed.margin()));
         }
         return samples;
     }
