@@ -67,8 +67,8 @@ record Circuits(int[] number, double[][] place, double[] margin, int[] limit, do
         some.limits(names, flows);
         IntStream.range(0, mouths)
                 .parallel()
-                .forEach(m ->
-                        some.place[m] = IntStream.of(number).mapToDouble(n -> flows.at(m, n)).toArray());
+                .forEach(m -> some.place[m] =
+                        IntStream.of(number).mapToDouble(n -> flows.at(m, n)).toArray());
         for (int m = 0; m < mouths; m++) {
             some.cell(side.cell()[m], names.of("fuel-cell"), some.place[m]);
             for (int k = 0; k < some.count(); k++) {
@@ -121,13 +121,16 @@ record Circuits(int[] number, double[][] place, double[] margin, int[] limit, do
          * have the same limits of their own.
          */
         int[] ordered(int from, int to) {
-            // the bits of positive figures are in their order; the last ones, which tell little, make room for the circuit
+            // the bits of positive figures are in their order; the last ones, which tell little, make room for the
+            // circuit
             long room = 2 * Long.highestOneBit(to - from) - 1;
             long[] keys = IntStream.range(from, to)
                     .mapToLong(n -> Double.doubleToLongBits(at(0, n)) & ~room | n - from)
                     .sorted()
                     .toArray();
-            int[] numbers = Arrays.stream(keys).mapToInt(key -> from + (int) (key & room)).toArray();
+            int[] numbers = Arrays.stream(keys)
+                    .mapToInt(key -> from + (int) (key & room))
+                    .toArray();
             for (int tile = 0; tile < numbers.length; tile += TILE) {
                 Arrays.sort(numbers, tile, Math.min(tile + TILE, numbers.length));
             }

@@ -36,15 +36,14 @@ public record Difference(int checks, double power, double margin, double lambda,
     record Sample(long index, double margin, double power, double lambda, double closed) {}
 
     static Difference of(Space space, List<Sample> samples) {
-        return largest(samples.parallelStream().map(sample -> one(space, sample)).toList());
+        return largest(
+                samples.parallelStream().map(sample -> one(space, sample)).toList());
     }
 
     /** By the exact outcome with the nitrous open; with it closed the table is exact. */
     static Difference one(Space space, Sample table) {
         List<Outcome> open = Evaluate.open(
-                space.plan().car(),
-                space.setup(table.index),
-                space.plan().job().cases());
+                space.plan().car(), space.setup(table.index), space.plan().job().cases());
         Optional<OperatingPoint> peak = open.get(0).strongest();
         double margin = open.stream()
                 .mapToDouble(outcome -> outcome.limits().leastMargin())

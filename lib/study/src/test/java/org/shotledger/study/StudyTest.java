@@ -48,8 +48,7 @@ class StudyTest {
         List<Difference.Sample> samples = Sweep.of(SPACE, 6).samples;
         assertFalse(samples.isEmpty());
         for (Difference.Sample sample : samples) {
-            assertEquals(
-                    Difference.one(sample, EXACT.get((int) sample.index())), Difference.one(SPACE, sample));
+            assertEquals(Difference.one(sample, EXACT.get((int) sample.index())), Difference.one(SPACE, sample));
         }
     }
 
