@@ -13,8 +13,8 @@ import org.shotledger.setup.Case;
 import org.shotledger.setup.Setup;
 
 /**
- * Goes through the combinations of one mixture, spark and boost after the other; in each, rows (bottle temperature and nitrous jet) and
- * blocks of fuel circuits in parallel.
+ * Goes through the combinations of one mixture, spark and boost after the other; in each through some fuel circuits after the other, with
+ * the rows (bottle temperature and nitrous jet) in parallel.
  */
 final class Sweep {
     /**
@@ -172,16 +172,19 @@ final class Sweep {
     private List<Difference.Sample> samples(Circuits circuits) {
         List<Difference.Sample> samples = new ArrayList<>();
         Row row = new Row(this, circuits);
-        int all = Circuits.of(space);
-        int turnedTo = -1;
+        long all = Circuits.of(space);
+        long turnedTo = -1;
         for (long index : drawn) {
-            int number = (int) Math.floorDiv(index - first, (long) all);
-            int k = circuits.position((int) Math.floorMod(index - first, (long) all));
-            if (number < 0 || number >= rows().size() || k < 0) {
+            long number = Math.floorDiv(index - first, all);
+            if (number < 0 || number >= rows().size()) {
+                continue;
+            }
+            int k = circuits.position((int) Math.floorMod(index - first, all));
+            if (k < 0) {
                 continue;
             }
             if (number != turnedTo) {
-                row.begin(rows().get(number));
+                row.begin(rows().get((int) number));
                 turnedTo = number;
             }
             int tile = k / Circuits.TILE;
