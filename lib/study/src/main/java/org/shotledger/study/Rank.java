@@ -38,7 +38,7 @@ final class Rank {
         if (!(margin >= 0)) {
             return -REACHED + Math.floor(margin * STEPS);
         }
-        return reaches ? REACHED + (long) (margin * STEPS) : power;
+        return reaches ? REACHED + (int) (margin * STEPS) : power;
     }
 
     /** Best first; of equals the one that comes first in the space. */

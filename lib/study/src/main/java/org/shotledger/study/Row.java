@@ -105,10 +105,14 @@ final class Row {
     void judge(int tile) {
         int from = tile * Circuits.TILE;
         int count = circuits.size(tile);
+        System.arraycopy(circuits.margin(), from, margin, 0, count);
+        System.arraycopy(circuits.limit(), from, limit, 0, count);
+        double most = fixed.margin();
         for (int k = 0; k < count; k++) {
-            boolean own = circuits.margin()[from + k] < fixed.margin();
-            margin[k] = own ? circuits.margin()[from + k] : fixed.margin();
-            limit[k] = own ? circuits.limit()[from + k] : fixed.limit();
+            if (margin[k] >= most) {
+                margin[k] = most;
+                limit[k] = fixed.limit();
+            }
         }
         margins.lower(circuits, tile, fixed.margin(), margin, limit);
         Arrays.fill(power, 0, count, 0);

@@ -106,7 +106,7 @@ public record Study(
                                 members.stream().noneMatch(other -> Rank.dominates(other.ranked(), member.ranked())))
                         .toList(),
                 thinned.grain(),
-                Histogram.of(Tally.POWER_STEP * job.target().wheelPower(), tally.powerAll, tally.powerKept),
+                Histogram.of(Tally.POWER_STEP * job.target().wheelPower(), tally.powerAll(), tally.powerKept),
                 Difference.of(space, tally.samples));
     }
 

@@ -1,6 +1,7 @@
 package org.shotledger.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import org.shotledger.plan.Plan;
@@ -25,7 +26,7 @@ final class Tally {
     final Front front;
     final long[] refused;
     final long[] powerKept = new long[STEPS];
-    final long[] powerAll = new long[STEPS];
+    private final long[] powerRefused = new long[STEPS];
     /** What the tables have for the combinations that are compared with exact outcomes. */
     final List<Difference.Sample> samples = new ArrayList<>();
 
@@ -72,15 +73,18 @@ final class Tally {
             double power = row.power[k];
             long index = first + circuits.number()[from + k];
             int box = skyline.box(power);
-            powerAll[box / BOXES]++;
             if (margin >= 0) {
                 powerKept[box / BOXES]++;
                 keep++;
                 boolean reaches = power >= needed;
                 reach += reaches ? 1 : 0;
                 skyline.see(box, margin, power, index);
-                offer(Rank.score(margin, power, reaches), index, margin, power);
+                double score = Rank.score(margin, power, reaches);
+                if (score >= worst) {
+                    offer(score, index, margin, power);
+                }
             } else {
+                powerRefused[box / BOXES]++;
                 refused[row.limit[k]]++;
                 // of those that break a limit the best are wanted only where none keeps them
                 if (kept + keep == 0) {
@@ -120,11 +124,18 @@ final class Tally {
         }
         for (int i = 0; i < STEPS; i++) {
             powerKept[i] += other.powerKept[i];
-            powerAll[i] += other.powerAll[i];
+            powerRefused[i] += other.powerRefused[i];
         }
         other.best.forEach(this::offer);
         front.add(other.front);
         samples.addAll(other.samples);
+    }
+
+    /** All combinations by step of power. */
+    long[] powerAll() {
+        long[] all = new long[STEPS];
+        Arrays.setAll(all, i -> powerKept[i] + powerRefused[i]);
+        return all;
     }
 
     List<Ranked> best(int most) {

@@ -63,7 +63,7 @@ class PeerTest {
         assertEquals(tally.kept, (long) number(peer, "kept"));
         assertEquals(tally.reached, (long) number(peer, "reached"));
         assertEquals(Arrays.toString(tally.refused), list(peer, "refused"));
-        assertEquals(Arrays.toString(tally.powerAll), list(peer, "all"));
+        assertEquals(Arrays.toString(tally.powerAll()), list(peer, "all"));
         assertEquals(Arrays.toString(tally.powerKept), list(peer, "powerKept"));
         assertEquals(
                 tally.best(Integer.MAX_VALUE).stream()
