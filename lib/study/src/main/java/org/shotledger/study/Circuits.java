@@ -125,7 +125,7 @@ record Circuits(int[] number, double[][] place, double[] margin, int[] limit, do
             // circuit
             long room = 2 * Long.highestOneBit(to - from) - 1;
             long[] keys = IntStream.range(from, to)
-                    .mapToLong(n -> Double.doubleToLongBits(at(0, n)) & ~room | n - from)
+                    .mapToLong(n -> (Double.doubleToLongBits(at(0, n)) & ~room) | (n - from))
                     .sorted()
                     .toArray();
             int[] numbers = Arrays.stream(keys)

@@ -91,7 +91,7 @@ final class Row {
                     double is = table[s][i];
                     least = is < least ? is : least;
                     most = is > most ? is : most;
-                    whole &= is == is;
+                    whole &= !Double.isNaN(is);
                 }
                 double slack = Lattice.OVERSHOOT * (most - least);
                 low[s][channel] = least - slack;
