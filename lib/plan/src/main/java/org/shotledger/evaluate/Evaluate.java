@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -93,6 +94,23 @@ public final class Evaluate {
      * @return one outcome a case, in their order
      */
     public static List<Outcome> all(Car car, Setup setup, List<Case> cases) {
+        return each(car, setup, cases, Evaluate::outcome);
+    }
+
+    /**
+     * The same without what {@link #closed} tells, and without the seconds of the pass.
+     *
+     * @param car what is built
+     * @param setup what is set, with jets
+     * @param cases what the world may be
+     * @return one outcome a case, in their order, with the operating points at which the nitrous is open and the limits of these and of
+     *     the bottle
+     */
+    public static List<Outcome> open(Car car, Setup setup, List<Case> cases) {
+        return each(car, setup, cases, Evaluate::open);
+    }
+
+    private static List<Outcome> each(Car car, Setup setup, List<Case> cases, Function<Evaluate, Outcome> outcome) {
         Map<Double, Optional<Outflow>> outflows = new ConcurrentHashMap<>();
         Map<List<Double>, Optional<Day>> days = new ConcurrentHashMap<>();
         return cases.parallelStream()
@@ -103,7 +121,7 @@ public final class Evaluate {
                     Optional<Outflow> outflow = outflows.computeIfAbsent(ambient, any -> outflow(car, setup, at));
                     Optional<Day> day = days.computeIfAbsent(
                             List.of(ambient, air, factor), any -> outflow.map(o -> Day.of(car, setup, o, air, factor)));
-                    return new Evaluate(car, setup, at, day).outcome();
+                    return outcome.apply(new Evaluate(car, setup, at, day));
                 })
                 .toList();
     }
@@ -206,6 +224,16 @@ public final class Evaluate {
         Optional<PassOutcome> pass = day.map(d -> pass(d, strongest(armed)));
         return new Outcome(
                 car, setup, at, off, armed, changeover, pass, limits(off, armed, changeover, answered(off, armed)));
+    }
+
+    private Outcome open() {
+        double[] speeds = Speeds.withNitrous(car, setup.arming());
+        List<OperatingPoint> on = armed(speeds, Mode.NITROUS);
+        List<OperatingPoint> opening = opening().stream().toList();
+        Unanswered unanswered = new Unanswered(model);
+        unanswered.look(speeds, on, this::armedPlenum, Mode.NITROUS);
+        Limits limits = limits(List.of(), on, opening, unanswered.limit(at.name()));
+        return new Outcome(car, setup, at, List.of(), on, opening, Optional.empty(), limits);
     }
 
     /** What has no operating point has no limit to break: it is told by a limit of its own. */

@@ -62,6 +62,15 @@ public record Target(
      * @return true at the power asked for and above, and a thousandth below
      */
     public boolean reachedBy(double watts) {
-        return watts >= wheelPower * (1 - SHORT_BY);
+        return watts >= neededPower();
+    }
+
+    /**
+     * The least power that counts as what is asked for.
+     *
+     * @return power at the wheels, W: a thousandth below the power asked for
+     */
+    public double neededPower() {
+        return wheelPower * (1 - SHORT_BY);
     }
 }

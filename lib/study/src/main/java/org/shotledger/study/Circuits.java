@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Some of the fuel circuits (jet, pressure, boost reference) of one boost, as flat arrays over the circuit. The longer of the axes jet
- * and pressure goes round first, so that neighbours pass much the same.
+ * Some of the fuel circuits (jet, pressure, boost reference) of one boost, as flat arrays over the circuit, in the order of the fuel that
+ * they pass: so those of a tile lie close together on every curve.
  *
  * @param number their numbers in the order of the space
  * @param place where the nitrous fuel flow of a circuit lies among the engine's nodes, by mouth and circuit
@@ -32,6 +32,15 @@ record Circuits(int[] number, double[][] place, double[] margin, int[] limit, do
         return Math.min(TILE, count() - tile * TILE);
     }
 
+    /** Where the circuit with a number stands; -1 where it is none of these. */
+    int position(int itsNumber) {
+        int k = count() - 1;
+        while (k >= 0 && number[k] != itsNumber) {
+            k--;
+        }
+        return k;
+    }
+
     /** The lowest place of a tile's circuits. */
     double first(int mouth, int tile) {
         return range[mouth][2 * tile];
@@ -48,23 +57,19 @@ record Circuits(int[] number, double[][] place, double[] margin, int[] limit, do
                 space.count(Axis.FUEL_JET) * space.count(Axis.BOOST_REFERENCE), space.count(Axis.FUEL_PRESSURE));
     }
 
-    /** Those from one position to another in this class's own order. */
+    /** Those from one number to another. */
     static Circuits of(Space space, Names names, FuelSide side, Lattice fuel, int from, int to) {
-        int[] holes = new int[to - from];
-        int[] pressures = new int[to - from];
+        Flows flows = Flows.of(space, side);
+        int[] number = flows.ordered(from, to);
+        int mouths = side.cell().length;
         Circuits some = new Circuits(
-                new int[to - from],
-                new double[side.cell().length][to - from],
-                new double[to - from],
-                new int[to - from],
-                new double[side.cell().length][]);
-        for (int k = 0; k < some.count(); k++) {
-            some.find(space, from + k, k, holes, pressures);
-        }
-        Weights weights = Weights.of(space, side.pressures());
-        some.limits(names, side, weights, holes, pressures);
-        IntStream.range(0, some.place.length).parallel().forEach(m -> some.flows(side, weights, m, holes, pressures));
-        for (int m = 0; m < some.place.length; m++) {
+                number, new double[mouths][], new double[to - from], new int[to - from], new double[mouths][]);
+        some.limits(names, flows);
+        IntStream.range(0, mouths)
+                .parallel()
+                .forEach(m -> some.place[m] =
+                        IntStream.of(number).mapToDouble(n -> flows.at(m, n)).toArray());
+        for (int m = 0; m < mouths; m++) {
             some.cell(side.cell()[m], names.of("fuel-cell"), some.place[m]);
             for (int k = 0; k < some.count(); k++) {
                 some.place[m][k] = fuel.place(some.place[m][k]);
@@ -74,59 +79,72 @@ record Circuits(int[] number, double[][] place, double[] margin, int[] limit, do
         return some;
     }
 
-    private void find(Space space, int position, int k, int[] holes, int[] pressures) {
-        int jets = space.count(Axis.FUEL_JET);
-        int bases = space.count(Axis.FUEL_PRESSURE);
-        int reference = position / (jets * bases);
-        int rest = position % (jets * bases);
-        int jet = bases >= jets ? rest / bases : rest % jets;
-        int base = bases >= jets ? rest % bases : rest / jets;
-        holes[k] = reference * jets + jet;
-        pressures[k] = base;
-        number[k] = (jet * bases + base) * space.count(Axis.BOOST_REFERENCE) + reference;
-    }
-
-    /** The position of a number. */
-    static int position(Space space, int number) {
-        int jets = space.count(Axis.FUEL_JET);
-        int bases = space.count(Axis.FUEL_PRESSURE);
-        int references = space.count(Axis.BOOST_REFERENCE);
-        int jet = number / references / bases;
-        int base = number / references % bases;
-        return number % references * jets * bases + (bases >= jets ? jet * bases + base : base * jets + jet);
-    }
-
-    /** Four nodes and their weights for each fuel pressure. */
-    private record Weights(int[] start, double[][] weight) {
-        static Weights of(Space space, Lattice lattice) {
+    /** What circuits pass by their numbers: by fuel pressure the first of four nodes, and their weights. */
+    private record Flows(FuelSide side, int jets, int references, int[] node, double[][] weight) {
+        static Flows of(Space space, FuelSide side) {
             List<Double> bases = space.axes().get(Axis.FUEL_PRESSURE);
-            Weights all = new Weights(new int[bases.size()], new double[bases.size()][]);
-            for (int p = 0; p < bases.size(); p++) {
-                double place = lattice.place(bases.get(p) - FuelSide.LOWEST);
-                all.start[p] = lattice.start(place);
-                all.weight[p] = lattice.weights(place);
-            }
-            return all;
+            Lattice lattice = side.pressures();
+            double[] places = bases.stream()
+                    .mapToDouble(base -> lattice.place(base - FuelSide.LOWEST))
+                    .toArray();
+            return new Flows(
+                    side,
+                    space.count(Axis.FUEL_JET),
+                    space.count(Axis.BOOST_REFERENCE),
+                    Arrays.stream(places).mapToInt(lattice::start).toArray(),
+                    Arrays.stream(places).mapToObj(lattice::weights).toArray(double[][]::new));
         }
 
-        double at(double[] values, int offset, int pressure) {
-            return Lattice.at(values, offset + start[pressure], weight[pressure]);
+        /** Fuel jet and boost reference of a circuit. */
+        int hole(int number) {
+            return number % references * jets + number / references / node.length;
+        }
+
+        private double read(double[] values, int offset, int number) {
+            int pressure = number / references % node.length;
+            return Lattice.at(values, offset + node[pressure], weight[pressure]);
+        }
+
+        /** What a circuit passes to a mouth, kg/s. */
+        double at(int mouth, int number) {
+            int offset = mouth * side.pressures().count();
+            return Math.sqrt(Math.max(0, read(side.squared()[hole(number)], offset, number)));
+        }
+
+        /** Least margin of the pump. */
+        double pump(int number) {
+            return read(side.pump()[hole(number)], 0, number);
+        }
+
+        /**
+         * Numbers from one to another, tiles in the order of what passes to the first mouth; within a tile those of a jet together, which
+         * have the same limits of their own.
+         */
+        int[] ordered(int from, int to) {
+            // the bits of positive figures are in their order; the last ones, which tell little, make room for the
+            // circuit
+            long room = 2 * Long.highestOneBit(to - from) - 1;
+            long[] keys = IntStream.range(from, to)
+                    .mapToLong(n -> (Double.doubleToLongBits(at(0, n)) & ~room) | (n - from))
+                    .sorted()
+                    .toArray();
+            int[] numbers = Arrays.stream(keys)
+                    .mapToInt(key -> from + (int) (key & room))
+                    .toArray();
+            for (int tile = 0; tile < numbers.length; tile += TILE) {
+                Arrays.sort(numbers, tile, Math.min(tile + TILE, numbers.length));
+            }
+            return numbers;
         }
     }
 
-    private void limits(Names names, FuelSide side, Weights weights, int[] holes, int[] pressures) {
+    private void limits(Names names, Flows flows) {
         Arrays.fill(limit, names.of("kit-pump"));
         for (int k = 0; k < count(); k++) {
-            double pump = weights.at(side.pump()[holes[k]], 0, pressures[k]);
+            double pump = flows.pump(number[k]);
+            Closest fixed = flows.side.fixed()[flows.hole(number[k])];
             margin[k] = Double.isNaN(pump) ? Double.POSITIVE_INFINITY : pump;
-            lower(k, side.fixed()[holes[k]].margin(), side.fixed()[holes[k]].limit());
-        }
-    }
-
-    private void flows(FuelSide side, Weights weights, int m, int[] holes, int[] pressures) {
-        int offset = m * side.pressures().count();
-        for (int k = 0; k < count(); k++) {
-            place[m][k] = Math.sqrt(Math.max(0, weights.at(side.squared()[holes[k]], offset, pressures[k])));
+            lower(k, fixed.margin(), fixed.limit());
         }
     }
 

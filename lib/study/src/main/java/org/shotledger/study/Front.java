@@ -20,28 +20,16 @@ final class Front {
     /** Grain of margin, and of power and nitrous as a share of the plan's own: our choice, below what a dynamometer tells. */
     static final double GRAIN = 0.0025;
 
-    /** Boxes of power that have a floor, up to five times the whole: our choice. */
-    private static final int BOXES = 2000;
-
-    /** Above every sum: at this margin more power is in the front already. */
-    private static final double COVERED = Double.POSITIVE_INFINITY;
+    /** Offers after which what is covered is dropped, at least. */
+    private static final int MANY = 2000;
 
     private final double power;
     private final double nitrous;
-    private final Map<Box, Ranked> members = new HashMap<>();
+    private Map<Box, Ranked> offers = new HashMap<>();
+    private int room = MANY;
     private final Ranked[] ends = new Ranked[3];
-    /** Nitrous flow turned to, and by box of power the margin below which it has nothing new. */
-    private double flow;
 
-    private final double[] floor = new double[BOXES];
-    /** At that margin, the sum below which it has nothing new. */
-    private final double[] sums = new double[BOXES];
-
-    private record Box(long power, long margin, long nitrous) {
-        boolean covers(Box other) {
-            return power >= other.power && margin >= other.margin && nitrous >= other.nitrous && !equals(other);
-        }
-    }
+    private record Box(int power, int margin, int nitrous) {}
 
     /**
      * An empty front.
@@ -54,73 +42,53 @@ final class Front {
         this.nitrous = nitrous;
     }
 
-    /** Turns to combinations with another nitrous flow, kg/s. */
-    void turn(double nitrousFlow) {
-        flow = nitrousFlow;
-        Arrays.fill(floor, Double.NEGATIVE_INFINITY);
-    }
-
-    /**
-     * Whether a combination with the flow turned to may be worth an offer; most are not, and to know that costs next to nothing.
-     *
-     * @param margin least relative margin
-     * @param watts power
-     */
-    boolean mayWant(double margin, double watts) {
-        int box = (int) (watts / power / GRAIN);
-        return box >= BOXES
-                || (margin >= floor[box] && (edge(margin) > floor[box] || sum(margin, watts, flow) >= sums[box]))
-                || watts >= ends[0].power()
-                || margin >= ends[1].margin()
-                || flow < ends[2].nitrous()
-                || (flow == ends[2].nitrous() && margin >= ends[2].margin());
-    }
-
-    private static double edge(double margin) {
-        return GRAIN * Math.floor(margin / GRAIN);
-    }
-
-    private double sum(double margin, double watts, double itsFlow) {
-        return watts / power + margin - itsFlow / nitrous;
-    }
-
     void offer(Ranked ranked) {
-        offerEnds(ranked);
-        raiseFloor(ranked);
-        enter(ranked);
+        offers.merge(box(ranked, GRAIN), ranked, this::better);
+        if (offers.size() > room) {
+            offers = uncovered(offers);
+            room = 2 * offers.size() + MANY;
+        }
     }
 
-    private void enter(Ranked ranked) {
-        Box box = box(ranked, GRAIN);
-        Ranked same = members.get(box);
-        if (same == null) {
-            if (members.keySet().stream().anyMatch(other -> other.covers(box))) {
-                return;
+    /** Within a box the best sum, then the first of the space. */
+    private Ranked better(Ranked a, Ranked b) {
+        return order().compare(a, b) <= 0 ? a : b;
+    }
+
+    private Comparator<Ranked> order() {
+        return Comparator.comparingDouble((Ranked r) -> r.nitrous() / nitrous - r.margin() - r.power() / power)
+                .thenComparingLong(Ranked::index);
+    }
+
+    private Box box(Ranked r, double grain) {
+        return new Box((int) (r.power() / power / grain), (int) (r.margin() / grain), (int)
+                Math.floor(-r.nitrous() / nitrous / grain));
+    }
+
+    /** Those of some boxes that no other is at least as good as in everything. */
+    private static Map<Box, Ranked> uncovered(Map<Box, Ranked> some) {
+        List<Box> boxes = new ArrayList<>(some.keySet());
+        // who covers a box comes before it
+        boxes.sort(Comparator.comparingInt(Box::nitrous)
+                .thenComparingInt(Box::power)
+                .thenComparingInt(Box::margin)
+                .reversed());
+        int[] most = new int[boxes.stream().mapToInt(Box::power).max().orElse(0) + 1];
+        Arrays.fill(most, -1);
+        Map<Box, Ranked> kept = new HashMap<>();
+        for (Box box : boxes) {
+            if (box.margin > most[box.power]) {
+                kept.put(box, some.get(box));
             }
-            members.keySet().removeIf(box::covers);
+            // the most margin at this power and above, of those seen so far
+            for (int p = box.power; p >= 0 && most[p] < box.margin; p--) {
+                most[p] = box.margin;
+            }
         }
-        if (same == null || order().compare(ranked, same) < 0) {
-            members.put(box, ranked);
-        }
+        return kept;
     }
 
-    /** In the box of power itself only a larger margin or sum is new, at less power only a larger margin. */
-    private void raiseFloor(Ranked ranked) {
-        double edge = edge(ranked.margin());
-        int own = (int) Math.min(BOXES - 1, ranked.power() / power / GRAIN);
-        if (floor[own] <= edge) {
-            double sum = sum(ranked.margin(), ranked.power(), flow);
-            sums[own] = floor[own] < edge ? sum : Math.max(sum, sums[own]);
-            floor[own] = edge;
-        }
-        // what lies below a box that has nothing new at this margin was dealt with when that box was
-        for (int box = own - 1; box >= 0 && (floor[box] < edge || (floor[box] == edge && sums[box] < COVERED)); box--) {
-            floor[box] = edge;
-            sums[box] = COVERED;
-        }
-    }
-
-    private void offerEnds(Ranked ranked) {
+    void offerEnd(Ranked ranked) {
         List<Comparator<Ranked>> wanted = ends();
         for (int i = 0; i < ends.length; i++) {
             if (ends[i] == null || wanted.get(i).compare(ranked, ends[i]) < 0) {
@@ -140,29 +108,14 @@ final class Front {
                 lessNitrous.thenComparing(moreMargin).thenComparing(order()));
     }
 
-    /** Within a box the best sum. */
-    private Comparator<Ranked> order() {
-        return Comparator.comparingDouble((Ranked r) -> -sum(r.margin(), r.power(), r.nitrous()))
-                .thenComparingLong(Ranked::index);
-    }
-
-    private Box box(Ranked r, double grain) {
-        return new Box((long) Math.floor(r.power() / power / grain), (long) Math.floor(r.margin() / grain), (long)
-                Math.floor(-r.nitrous() / nitrous / grain));
-    }
-
     void add(Front other) {
-        other.members.values().forEach(this::enter);
-        for (Ranked end : other.ends) {
-            if (end != null) {
-                offerEnds(end);
-            }
-        }
+        other.offers.values().forEach(this::offer);
+        Stream.of(other.ends).filter(end -> end != null).forEach(this::offerEnd);
     }
 
     /** The members, without the ends. */
     Stream<Ranked> members() {
-        return members.values().stream();
+        return uncovered(offers).values().stream();
     }
 
     /**
@@ -174,33 +127,23 @@ final class Front {
     record Thinned(List<Ranked> members, double grain) {}
 
     Thinned thinned(int most) {
+        List<Ranked> members = members().toList();
         double grain = GRAIN;
-        Set<Ranked> kept = at(grain);
+        Set<Ranked> kept = at(grain, members);
         while (kept.size() > most && grain < 1) {
             grain *= 2;
-            kept = at(grain);
+            kept = at(grain, members);
         }
         List<Ranked> sorted = new ArrayList<>(kept);
         sorted.sort(Comparator.comparingDouble((Ranked r) -> -r.power()).thenComparingLong(Ranked::index));
         return new Thinned(sorted, grain);
     }
 
-    private Set<Ranked> at(double grain) {
+    private Set<Ranked> at(double grain, List<Ranked> members) {
         Map<Box, Ranked> boxes = new HashMap<>();
-        for (Ranked member : members.values()) {
-            boxes.merge(box(member, grain), member, (a, b) -> order().compare(a, b) <= 0 ? a : b);
-        }
-        Set<Ranked> kept = new LinkedHashSet<>();
-        boxes.forEach((box, member) -> {
-            if (boxes.keySet().stream().noneMatch(other -> other.covers(box))) {
-                kept.add(member);
-            }
-        });
-        for (Ranked end : ends) {
-            if (end != null) {
-                kept.add(end);
-            }
-        }
+        members.forEach(member -> boxes.merge(box(member, grain), member, this::better));
+        Set<Ranked> kept = new LinkedHashSet<>(uncovered(boxes).values());
+        Stream.of(ends).filter(end -> end != null).forEach(kept::add);
         return kept;
     }
 }

@@ -15,8 +15,8 @@ final class Rank {
             "keeps every limit in every case and reaches the power; of those the larger margin (in steps of"
                     + " 0.1 %), then less nitrous; where the power is not reached, more power inside the limits";
 
-    /** Margins that count as one: our choice, less than any model knows. */
-    private static final double SAME_MARGIN = 0.001;
+    /** Steps of margin in a whole that count as one: our choice, less than any model knows. */
+    private static final double STEPS = 1000;
 
     /**
      * What is known of a combination when it is ranked.
@@ -34,16 +34,16 @@ final class Rank {
     private Rank() {}
 
     /** The more, the better; what the ranking asks first. */
-    static double score(double margin, double power, Target target) {
+    static double score(double margin, double power, boolean reaches) {
         if (!(margin >= 0)) {
-            return -REACHED + Math.floor(margin / SAME_MARGIN);
+            return -REACHED + Math.floor(margin * STEPS);
         }
-        return target.reachedBy(power) ? REACHED + (long) (margin / SAME_MARGIN) : power;
+        return reaches ? REACHED + (int) (margin * STEPS) : power;
     }
 
     /** Best first; of equals the one that comes first in the space. */
     static Comparator<Ranked> bestFirst(Target target) {
-        return Comparator.comparingDouble((Ranked r) -> -score(r.margin, r.power, target))
+        return Comparator.comparingDouble((Ranked r) -> -score(r.margin, r.power, target.reachedBy(r.power)))
                 .thenComparingDouble(Ranked::nitrous)
                 .thenComparingLong(Ranked::index);
     }

@@ -18,26 +18,31 @@ final class Row {
     private final Lattice fuel;
     /** By spot: by channel and fuel node. */
     private final double[][] table;
+    /** The least that the curve of a spot and limit can be. */
+    private final double[][] low;
 
-    /** The curves that can be the closest for some circuit: mouth of the spot, number of the limit, cubics. */
+    /** The curves that can be the closest for some circuit, by number of the limit. */
     private final Curves margins;
-    /** Power at the sites of the stated case. */
+    /** Power at the spots of the stated case, negative, by number of the spot. */
     private final Curves powers;
 
     private Closest fixed = Closest.NONE;
 
-    /** Of the tile at hand: least margin, number of its limit, power at the wheels in the stated case, W. */
+    /** Of the tile at hand: least margin, number of its limit, power at the wheels in the stated case, W, and the spot that has it. */
     final double[] margin = new double[Circuits.TILE];
 
     final int[] limit = new int[Circuits.TILE];
     final double[] power = new double[Circuits.TILE];
+    private final int[] strongest = new int[Circuits.TILE];
 
     Row(Sweep sweep, Circuits circuits) {
         this.sweep = sweep;
         this.circuits = circuits;
         this.fuel = sweep.engine.fuel();
-        this.table = new double[sweep.spots.size()][Engine.CHANNELS * fuel.count()];
-        this.margins = new Curves(table.length * (UNANSWERED + 1), fuel);
+        int spots = sweep.spots.size();
+        this.table = new double[spots][Engine.CHANNELS * fuel.count()];
+        this.low = new double[spots][Engine.MARGINS];
+        this.margins = new Curves(spots * (UNANSWERED + 1), fuel);
         this.powers = new Curves(sweep.stated.length, fuel);
     }
 
@@ -48,75 +53,72 @@ final class Row {
             Sweep.Spot spot = sweep.spots.get(s);
             sweep.engine.at(spot.site(), row.flow()[spot.at()], row.enthalpy()[spot.at()], table[s]);
         }
-        double ceiling = ceiling();
+        double ceiling = bound();
         margins.clear();
         for (int s = 0; s < table.length; s++) {
             for (int channel = 0; channel < Engine.MARGINS; channel++) {
-                if (extreme(s, channel, -1) <= ceiling) {
+                if (low[s][channel] <= ceiling) {
                     margins.add(mouth(s), channel, table[s], channel * fuel.count(), Engine.FAR);
                 }
             }
-            if (Double.isNaN(extreme(s, 0, 1))) {
+            if (unanswered(s)) {
                 margins.addUnanswered(mouth(s), sweep.names.noAnswer(), table[s]);
             }
         }
         powers.clear();
+        int from = Engine.POWER * fuel.count();
         for (int s : sweep.stated) {
-            powers.add(mouth(s), Engine.POWER, table[s], Engine.POWER * fuel.count(), 0);
+            for (int i = from; i < from + fuel.count(); i++) {
+                table[s][i] = -table[s][i];
+            }
+            powers.add(mouth(s), s, table[s], from, 0);
         }
     }
 
-    /** What no circuit has more margin than: the highest that the lowest curve can be. */
-    private double ceiling() {
+    private boolean unanswered(int s) {
+        return Arrays.stream(table[s], 0, fuel.count()).anyMatch(Double::isNaN);
+    }
+
+    /** Finds the least that every curve can be; what no circuit has more margin than is the highest that the lowest can be. */
+    private double bound() {
         double ceiling = fixed.margin();
         for (int s = 0; s < table.length; s++) {
             for (int channel = 0; channel < Engine.MARGINS; channel++) {
-                double most = extreme(s, channel, 1);
-                ceiling = most < ceiling ? most : ceiling;
+                double least = Double.POSITIVE_INFINITY;
+                double most = Double.NEGATIVE_INFINITY;
+                boolean whole = true;
+                for (int i = channel * fuel.count(); i < (channel + 1) * fuel.count(); i++) {
+                    double is = table[s][i];
+                    least = is < least ? is : least;
+                    most = is > most ? is : most;
+                    whole &= !Double.isNaN(is);
+                }
+                double slack = Lattice.OVERSHOOT * (most - least);
+                low[s][channel] = least - slack;
+                ceiling = whole && most + slack < ceiling ? most + slack : ceiling;
             }
         }
         return ceiling;
-    }
-
-    /** The most (sign 1; NaN where one is not answered) or the least (sign -1, of those that are) that a curve can be. */
-    private double extreme(int s, int channel, int sign) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        boolean whole = true;
-        for (int i = channel * fuel.count(); i < (channel + 1) * fuel.count(); i++) {
-            double is = table[s][i];
-            least = is < least ? is : least;
-            most = is > most ? is : most;
-            whole &= !Double.isNaN(is);
-        }
-        double slack = Lattice.OVERSHOOT * (most - least);
-        return sign < 0 ? least - slack : whole ? most + slack : Double.NaN;
     }
 
     /** Judges the circuits of a tile. */
     void judge(int tile) {
         int from = tile * Circuits.TILE;
         int count = circuits.size(tile);
+        System.arraycopy(circuits.margin(), from, margin, 0, count);
+        System.arraycopy(circuits.limit(), from, limit, 0, count);
+        double most = fixed.margin();
         for (int k = 0; k < count; k++) {
-            boolean own = circuits.margin()[from + k] < fixed.margin();
-            margin[k] = own ? circuits.margin()[from + k] : fixed.margin();
-            limit[k] = own ? circuits.limit()[from + k] : fixed.limit();
-        }
-        margins.look(circuits, tile);
-        double ceiling = Math.min(fixed.margin(), margins.leastHigh());
-        for (int i = 0; i < margins.count; i++) {
-            // the closest itself lies on the ceiling where all circuits of the tile pass the same fuel
-            if (margins.low[i] <= ceiling) {
-                lower(margins.cubics[i], circuits.place()[margins.mouth[i]], from, count, margins.number[i]);
+            if (margin[k] >= most) {
+                margin[k] = most;
+                limit[k] = fixed.limit();
             }
         }
-        powers.look(circuits, tile);
+        margins.lower(circuits, tile, fixed.margin(), margin, limit);
         Arrays.fill(power, 0, count, 0);
-        double floor = powers.mostLow();
-        for (int i = 0; i < powers.count; i++) {
-            if (powers.high[i] >= floor) {
-                raise(powers.cubics[i], circuits.place()[powers.mouth[i]], from, count);
-            }
+        powers.lower(circuits, tile, 0, power, strongest);
+        for (int k = 0; k < count; k++) {
+            power[k] = 0 - power[k];
         }
     }
 
@@ -124,55 +126,9 @@ final class Row {
         return sweep.fuel.mouth()[sweep.spots.get(spot).site()];
     }
 
-    /** The inner loop: the least of what is known and one more curve. */
-    private void lower(double[] c, double[] place, int from, int count, int number) {
-        double[] least = margin;
-        int[] whose = limit;
-        for (int k = 0; k < count; k++) {
-            double at = place[from + k];
-            int node = (int) at;
-            double t = at - node;
-            int i = Lattice.ORDER * node;
-            double is = c[i] + t * (c[i + 1] + t * (c[i + 2] + t * c[i + 3]));
-            if (is < least[k]) {
-                least[k] = is;
-                whose[k] = number;
-            }
-        }
-    }
-
-    /** The same for the largest power. */
-    private void raise(double[] c, double[] place, int from, int count) {
-        double[] most = power;
-        for (int k = 0; k < count; k++) {
-            double at = place[from + k];
-            int node = (int) at;
-            double t = at - node;
-            int i = Lattice.ORDER * node;
-            double is = c[i] + t * (c[i + 1] + t * (c[i + 2] + t * c[i + 3]));
-            if (is > most[k]) {
-                most[k] = is;
-            }
-        }
-    }
-
-    /**
-     * Mixture of all streams at the strongest site of the stated case.
-     *
-     * @param k position of the circuit
-     * @return lambda; NaN where there is none
-     */
-    double lambda(int k) {
-        double most = 0;
-        double lambda = Double.NaN;
-        for (int s : sweep.stated) {
-            double place = circuits.place()[mouth(s)][k];
-            double is = fuel.value(table[s], Engine.POWER * fuel.count(), place);
-            if (is > most) {
-                most = is;
-                lambda = fuel.value(table[s], Engine.LAMBDA * fuel.count(), place);
-            }
-        }
-        return lambda;
+    /** Lambda of all streams where a circuit of the tile at hand gives that power; NaN where it has none. */
+    double lambda(int tile, int k) {
+        double place = circuits.place()[mouth(strongest[k])][tile * Circuits.TILE + k];
+        return power[k] > 0 ? fuel.value(table[strongest[k]], Engine.LAMBDA * fuel.count(), place) : Double.NaN;
     }
 }

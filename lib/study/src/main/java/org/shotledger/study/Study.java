@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.shotledger.job.Job;
 import org.shotledger.plan.Plan;
 import org.shotledger.study.Rank.Ranked;
@@ -82,11 +84,15 @@ public record Study(
                 : new Space(Plan.of(job, given.plan().setup()), given.axes());
         Tally tally = Sweep.of(space, exact.checks());
         Comparator<Ranked> bestFirst = Rank.bestFirst(job.target());
-        List<Candidate> best = exactly(space, tally.best(exact.best())).stream()
+        List<Ranked> ranked = tally.best(exact.best());
+        Front.Thinned thinned = tally.front.thinned(exact.front());
+        Map<Long, Candidate> known = exactly(space, Stream.concat(ranked.stream(), thinned.members().stream()));
+        List<Candidate> best = ranked.stream()
+                .map(one -> known.get(one.index()))
                 .sorted(Comparator.comparing(Candidate::ranked, bestFirst))
                 .toList();
-        Front.Thinned thinned = tally.front.thinned(exact.front());
-        List<Candidate> members = exactly(space, thinned.members()).stream()
+        List<Candidate> members = thinned.members().stream()
+                .map(one -> known.get(one.index()))
                 .filter(member -> member.margin() >= 0)
                 .toList();
         return new Study(
@@ -100,15 +106,16 @@ public record Study(
                                 members.stream().noneMatch(other -> Rank.dominates(other.ranked(), member.ranked())))
                         .toList(),
                 thinned.grain(),
-                Histogram.of(Tally.POWER_STEP * job.target().wheelPower(), tally.powerAll, tally.powerKept),
+                Histogram.of(Tally.POWER_STEP * job.target().wheelPower(), tally.powerAll(), tally.powerKept),
                 Difference.of(space, tally.samples));
     }
 
-    private static List<Candidate> exactly(Space space, List<Ranked> some) {
+    /** By number, each once: one of the best may be a member of the front. */
+    private static Map<Long, Candidate> exactly(Space space, Stream<Ranked> some) {
         Sweep.stopIfAsked();
-        return some.parallelStream()
-                .map(ranked -> Candidate.of(space, ranked.index()))
-                .toList();
+        return some.map(Ranked::index).distinct().toList().parallelStream()
+                .map(index -> Candidate.of(space, index))
+                .collect(Collectors.toMap(Candidate::index, candidate -> candidate));
     }
 
     private static Map<String, Long> refusedBy(Names names, long[] refused) {

@@ -13,8 +13,8 @@ import org.shotledger.setup.Case;
 import org.shotledger.setup.Setup;
 
 /**
- * Goes through the combinations of one mixture, spark and boost after the other; in each, rows (bottle temperature and nitrous jet) and
- * blocks of fuel circuits in parallel.
+ * Goes through the combinations of one mixture, spark and boost after the other; in each through some fuel circuits after the other, with
+ * the rows (bottle temperature and nitrous jet) in parallel.
  */
 final class Sweep {
     /**
@@ -25,9 +25,7 @@ final class Sweep {
 
     private static final int FUEL_NODES = 8;
     /** Circuits whose flows are held at once: some ten megabytes. */
-    private static final int HELD = 1 << 16;
-    /** Tiles that are judged in one go, once the tables are brought to a row's nitrous flow. */
-    private static final int TILES = 16;
+    private static final int HELD = 1 << 17;
     /** Sparks whose tables are held at once: some ten megabytes. */
     private static final int SPARKS = 16;
     /** Any number: the combinations that are checked are the same in every run. */
@@ -59,6 +57,7 @@ final class Sweep {
         long[] drawn = new SplittableRandom(SEED)
                 .longs(checks, 0, space.size())
                 .distinct()
+                .sorted()
                 .toArray();
         Sides sides = Sides.of(space);
         Tally total = new Tally(space.plan(), sides.names);
@@ -163,8 +162,38 @@ final class Sweep {
     private void add(Tally total) {
         int all = Circuits.of(space);
         for (int from = 0; from < all; from += HELD) {
-            total.add(judged(circuits(from, Math.min(all, from + HELD)), from));
+            Circuits some = circuits(from, Math.min(all, from + HELD));
+            total.add(judged(some));
+            total.samples.addAll(samples(some));
         }
+    }
+
+    /** What the tables have for those of the combinations drawn that have one of some circuits. */
+    private List<Difference.Sample> samples(Circuits circuits) {
+        List<Difference.Sample> samples = new ArrayList<>();
+        Row row = new Row(this, circuits);
+        long all = Circuits.of(space);
+        long turnedTo = -1;
+        for (long index : drawn) {
+            long number = Math.floorDiv(index - first, all);
+            if (number < 0 || number >= rows().size()) {
+                continue;
+            }
+            int k = circuits.position((int) Math.floorMod(index - first, all));
+            if (k < 0) {
+                continue;
+            }
+            if (number != turnedTo) {
+                row.begin(rows().get((int) number));
+                turnedTo = number;
+            }
+            int tile = k / Circuits.TILE;
+            int inTile = k % Circuits.TILE;
+            row.judge(tile);
+            samples.add(new Difference.Sample(
+                    index, row.margin[inTile], row.power[inTile], row.lambda(tile, inTile), closed.margin()));
+        }
+        return samples;
     }
 
     Circuits circuits(int from, int to) {
@@ -175,40 +204,34 @@ final class Sweep {
         return bottle.rows();
     }
 
-    /** Some circuits, of which the first has a position, with every row. */
-    Tally judged(Circuits circuits, int begin) {
-        int parts = (circuits.tiles() + TILES - 1) / TILES;
-        return IntStream.range(0, rows().size() * parts)
+    /** Some circuits with every row. */
+    Tally judged(Circuits circuits) {
+        return IntStream.range(0, rows().size())
                 .parallel()
-                .collect(
-                        () -> new Tally(space.plan(), names),
-                        (tally, i) -> add(tally, circuits, begin, i / parts, i % parts * TILES),
-                        Tally::add);
+                .collect(() -> new Judge(this, circuits), Judge::add, Judge::add)
+                .tally;
     }
 
-    /** Some tiles of a row. */
-    private void add(Tally tally, Circuits circuits, int begin, int number, int tile) {
-        stopIfAsked();
-        BottleSide.Row bottleRow = bottle.rows().get(number);
-        long start = first + (long) number * Circuits.of(space);
-        int end = Math.min(tile + TILES, circuits.tiles());
-        Row row = new Row(this, circuits);
-        row.begin(bottleRow);
-        tally.turn(bottleRow.flow()[0]);
-        for (int t = tile; t < end; t++) {
-            row.judge(t);
-            int from = t * Circuits.TILE;
-            tally.add(row, start, circuits.number(), from, circuits.size(t));
-            for (long index : drawn) {
-                long circuit = index - start;
-                if (circuit >= 0 && circuit < Circuits.of(space)) {
-                    int k = Circuits.position(space, (int) circuit) - begin - from;
-                    if (k >= 0 && k < circuits.size(t)) {
-                        tally.samples.add(
-                                new Difference.Sample(index, row.margin[k], row.power[k], row.lambda(from + k)));
-                    }
-                }
+    /** What goes through some of the rows. */
+    private record Judge(Sweep sweep, Circuits circuits, Row row, Tally tally) {
+        Judge(Sweep sweep, Circuits circuits) {
+            this(sweep, circuits, new Row(sweep, circuits), new Tally(sweep.space.plan(), sweep.names));
+        }
+
+        void add(int number) {
+            stopIfAsked();
+            BottleSide.Row its = sweep.rows().get(number);
+            row.begin(its);
+            tally.begin(its.flow()[0]);
+            for (int tile = 0; tile < circuits.tiles(); tile++) {
+                row.judge(tile);
+                tally.add(row, sweep.first + (long) number * Circuits.of(sweep.space), circuits, tile);
             }
+            tally.end();
+        }
+
+        void add(Judge other) {
+            tally.add(other.tally);
         }
     }
 

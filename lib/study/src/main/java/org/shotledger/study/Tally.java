@@ -1,6 +1,7 @@
 package org.shotledger.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import org.shotledger.plan.Plan;
@@ -12,24 +13,28 @@ final class Tally {
     /** Powers are counted in steps of this share of the target, up to {@link #STEPS} of them. */
     static final double POWER_STEP = 0.01;
 
-    static final int STEPS = 400;
+    /** Boxes of the front in one of those steps. */
+    private static final int BOXES = (int) Math.round(POWER_STEP / Front.GRAIN);
+
+    static final int STEPS = Skyline.BOXES / BOXES;
     /** How many of the best are held, to be worked out again. */
     private static final int MOST = 24;
 
     private final Target target;
     private final TreeSet<Ranked> best;
+    private final Skyline skyline;
     final Front front;
     final long[] refused;
     final long[] powerKept = new long[STEPS];
-    final long[] powerAll = new long[STEPS];
+    private final long[] powerRefused = new long[STEPS];
     /** What the tables have for the combinations that are compared with exact outcomes. */
     final List<Difference.Sample> samples = new ArrayList<>();
 
     long kept;
     long reached;
     private double nitrous;
-    /** The last of the best, and its score. */
-    private Ranked last;
+    /** The last of the best and its score, once there are enough of them. */
+    private Ranked last = new Ranked(Long.MAX_VALUE, 0, 0, Double.POSITIVE_INFINITY);
 
     private double worst = Double.NEGATIVE_INFINITY;
 
@@ -38,63 +43,66 @@ final class Tally {
         this.best = new TreeSet<>(Rank.bestFirst(plan.target()));
         this.refused = new long[names.count()];
         double flow = plan.stated().strongest().orElseThrow().nitrous().massFlow();
+        this.skyline = new Skyline(target.wheelPower());
         this.front = new Front(target.wheelPower(), flow);
     }
 
     /** Turns to a row. */
-    void turn(double nitrousFlow) {
+    void begin(double nitrousFlow) {
         nitrous = nitrousFlow;
-        front.turn(nitrousFlow);
+    }
+
+    /** Ends the row. */
+    void end() {
+        skyline.into(front, nitrous);
     }
 
     /**
      * Counts the tile at hand of a row.
      *
      * @param first number of the row's first combination
-     * @param number numbers of the circuits, those of the tile from a position on
      */
-    void add(Row row, long first, int[] number, int from, int count) {
-        double perWatt = 1 / (POWER_STEP * target.wheelPower());
-        // neighbours lie on a slope: begun at its better end, most of them come too late for the best list and the
-        // front
-        boolean rising = Rank.score(row.margin[count - 1], row.power[count - 1], target)
-                > Rank.score(row.margin[0], row.power[0], target);
-        for (int i = 0; i < count; i++) {
-            int k = rising ? count - 1 - i : i;
+    void add(Row row, long first, Circuits circuits, int tile) {
+        int from = tile * Circuits.TILE;
+        int size = circuits.size(tile);
+        double needed = target.neededPower();
+        int keep = 0;
+        int reach = 0;
+        for (int k = 0; k < size; k++) {
             double margin = row.margin[k];
             double power = row.power[k];
-            int step = (int) Math.min(STEPS - 1, power * perWatt);
-            powerAll[step]++;
+            long index = first + circuits.number()[from + k];
+            int box = skyline.box(power);
             if (margin >= 0) {
-                powerKept[step]++;
-                if (target.reachedBy(power)) {
-                    reached++;
-                }
-                kept++;
-                offer(first + number[from + k], margin, power);
-                if (kept == 1 || front.mayWant(margin, power)) {
-                    front.offer(new Ranked(first + number[from + k], margin, power, nitrous));
+                powerKept[box / BOXES]++;
+                keep++;
+                boolean reaches = power >= needed;
+                reach += reaches ? 1 : 0;
+                skyline.see(box, margin, power, index);
+                double score = Rank.score(margin, power, reaches);
+                if (score >= worst) {
+                    offer(score, index, margin, power);
                 }
             } else {
+                powerRefused[box / BOXES]++;
                 refused[row.limit[k]]++;
                 // of those that break a limit the best are wanted only where none keeps them
-                if (kept == 0) {
-                    offer(first + number[from + k], margin, power);
+                if (kept + keep == 0) {
+                    offer(Rank.score(margin, power, false), index, margin, power);
                 }
             }
         }
+        kept += keep;
+        reached += reach;
     }
 
-    private void offer(long index, double margin, double power) {
-        double score = Rank.score(margin, power, target);
-        if (best.size() < MOST || score > worst || (score == worst && isBefore(index, last))) {
+    /** Of equals the one of less nitrous is better, then the first of the space. */
+    private void offer(double score, long index, double margin, double power) {
+        if (score > worst
+                || (score == worst
+                        && (nitrous < last.nitrous() || (nitrous == last.nitrous() && index < last.index())))) {
             offer(new Ranked(index, margin, power, nitrous));
         }
-    }
-
-    /** Among equals less nitrous is better, then the first of the space. */
-    private boolean isBefore(long index, Ranked other) {
-        return nitrous < other.nitrous() || (nitrous == other.nitrous() && index < other.index());
     }
 
     private void offer(Ranked ranked) {
@@ -102,8 +110,10 @@ final class Tally {
         if (best.size() > MOST) {
             best.pollLast();
         }
-        last = best.last();
-        worst = Rank.score(last.margin(), last.power(), target);
+        if (best.size() == MOST) {
+            last = best.last();
+            worst = Rank.score(last.margin(), last.power(), target.reachedBy(last.power()));
+        }
     }
 
     void add(Tally other) {
@@ -114,11 +124,18 @@ final class Tally {
         }
         for (int i = 0; i < STEPS; i++) {
             powerKept[i] += other.powerKept[i];
-            powerAll[i] += other.powerAll[i];
+            powerRefused[i] += other.powerRefused[i];
         }
         other.best.forEach(this::offer);
         front.add(other.front);
         samples.addAll(other.samples);
+    }
+
+    /** All combinations by step of power. */
+    long[] powerAll() {
+        long[] all = new long[STEPS];
+        Arrays.setAll(all, i -> powerKept[i] + powerRefused[i]);
+        return all;
     }
 
     List<Ranked> best(int most) {

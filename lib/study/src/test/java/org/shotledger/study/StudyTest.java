@@ -42,6 +42,16 @@ class StudyTest {
         assertTrue(stated.margin() < 0.005 && stated.power() < 0.003, stated.toString());
     }
 
+    /** A check leaves out what the tables have exactly. */
+    @Test
+    void aCheckSaysTheSameAsTheWholeOutcome() {
+        List<Difference.Sample> samples = Sweep.of(SPACE, 6).samples;
+        assertFalse(samples.isEmpty());
+        for (Difference.Sample sample : samples) {
+            assertEquals(Difference.one(sample, EXACT.get((int) sample.index())), Difference.one(SPACE, sample));
+        }
+    }
+
     @Test
     void countsAreThoseOfBruteForceButForVerdictsWithinTheDifference() {
         double doubt = tables(SPACE).values().stream()
