@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.lang.reflect.RecordComponent;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +20,7 @@ import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.shotledger.car.BuilderLimits;
 import org.shotledger.car.Car;
+import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.job.Job;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Provenance;
@@ -25,7 +28,9 @@ import org.shotledger.limits.Side;
 import org.shotledger.limits.Verdict;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.setup.BoostTarget;
+import org.shotledger.setup.BottleFill;
 import org.shotledger.setup.Setup;
+import org.shotledger.units.QuantityKind;
 
 /**
  * Each limit alone: which figure is held against which bound and on which side. The figures are read or worked out anew here, by what the
@@ -245,10 +250,24 @@ class EveryLimitTest {
         return points.get(points.size() - 1);
     }
 
+    /** Flow of nitrous fuel that a test gives, m3/s. */
+    private static final double FUEL_DRAWN = 1e-4;
+
+    private static final Day DAY = Day.of(
+            CAR,
+            SETUP,
+            Day.outflow(CAR, SETUP, JOB.stated().air().pressure()),
+            JOB.stated().air().temperature(),
+            1);
+
+    private static List<Limit> day(Car car, Setup setup) {
+        return DayRules.of(car, setup, "a case", DAY, FUEL_DRAWN);
+    }
+
     // hole areas by their diameters: 6 jets of 1.0 mm behind 4.1 mm, 6 of 0.56 mm behind 2.9 mm, passages of 1.8 and 1.2 mm
     @Test
     void sizes_are_shares_of_areas() {
-        List<Limit> all = OUTCOME.limits().all();
+        List<Limit> all = day(CAR, SETUP);
         assertShare(all, "nitrous-solenoid", NOZZLES * 1.0 / (4.1 * 4.1), SET.solenoidShare());
         assertShare(all, "fuel-solenoid", NOZZLES * 0.56 * 0.56 / (2.9 * 2.9), SET.solenoidShare());
         assertShare(all, "nitrous-passage", 1.0 / (1.8 * 1.8), SET.passageShare());
@@ -266,21 +285,19 @@ class EveryLimitTest {
         assertEquals(1 - share / allowed, limit.relativeMargin(), 1e-9, key);
     }
 
-    /** 17 lb in 12.6 L; the cell of 6 L, of which nine tenths can be drawn, for three passes of 10 s; 2000 of 2200 rpm under the red line. */
+    /**
+     * 17 lb in 12.6 L; a tenth of a litre a second for three passes of 10 s from a cell of 6 L, of which nine tenths can be drawn; the
+     * nitrous on over 2000 of the 2200 rpm under the red line.
+     */
     @Test
     void what_is_held_against_the_day_follows_from_the_sheet() {
-        List<Limit> all = OUTCOME.limits().all();
+        List<Limit> all = day(CAR, SETUP);
         Limit filling = limit(all, "filling-density");
         assertEquals(17 * 0.45359237 / 12.6, filling.value(), 1e-9);
         assertEquals(0.68, filling.bound(), 1e-3);
         assertEquals(1 - filling.value() / filling.bound(), filling.relativeMargin(), 1e-9);
         Limit cell = limit(all, "fuel-cell");
-        double most = OUTCOME.armed().stream()
-                .mapToDouble(p -> p.nitrousFuel().massFlow())
-                .max()
-                .orElseThrow();
-        double density = CAR.fuels().nitrous().density(298.15);
-        assertEquals(3 * 10 * most / density, cell.value(), 1e-9);
+        assertEquals(3 * 10 * FUEL_DRAWN, cell.value(), 1e-12);
         assertEquals(0.9 * 6e-3, cell.bound(), 1e-12);
         Limit window = limit(all, "rpm-window");
         assertEquals(2000.0 / 2200, window.value(), 1e-9);
@@ -290,12 +307,28 @@ class EveryLimitTest {
         assertEquals(3, passes.bound());
         // the bottle gives more than is asked for: all of those, and one more or a part of it
         assertTrue(passes.value() > 3 && passes.value() <= 4, passes::toString);
+        Limit hot = limit(all, "bottle-hot");
+        assertEquals(NitrousOxide.saturationPressure(303.15), hot.value(), 1);
+        // one kelvin under the critical 309.52 K (Lemmon and Span, 2006)
+        assertEquals(NitrousOxide.saturationPressure(308.52), hot.bound(), 1e3);
+    }
+
+    /** What the cell must give is what the strongest flow of the outcome draws. */
+    @Test
+    void the_fuel_of_an_outcome_is_its_largest_flow() {
+        double most = OUTCOME.armed().stream()
+                .mapToDouble(p -> p.nitrousFuel().massFlow())
+                .max()
+                .orElseThrow();
+        double density = CAR.fuels().nitrous().density(298.15);
+        assertEquals(
+                3 * 10 * most / density, limit(OUTCOME.limits().all(), "fuel-cell").value(), 1e-9);
     }
 
     /** Temperatures count in kelvin, a marking as kept or not, pressures and densities by their bound. */
     @Test
     void margins_of_the_bottle_can_be_compared() {
-        List<Limit> all = OUTCOME.limits().all();
+        List<Limit> all = day(CAR, SETUP);
         Limit start = limit(all, "start-temperature");
         assertEquals(303.15, start.value(), 1e-9);
         assertEquals((start.bound() - 303.15) / 60, start.relativeMargin(), 1e-9);
@@ -310,11 +343,54 @@ class EveryLimitTest {
         assertEquals(Side.AT_LEAST, limit(all, "start-pressure-low").side());
         assertEquals(Side.AT_MOST, limit(all, "start-pressure-high").side());
         assertTrue(limit(all, "disc-rating").hard());
-        // the sheet states the marking, so that the rule's own standing counts
-        for (Limit limit : all) {
+        assertEquals(QuantityKind.RATIO, limit(all, "filling-density").kind());
+        assertEquals(QuantityKind.TEMPERATURE, start.kind());
+        assertEquals(QuantityKind.TEMPERATURE, heater.kind());
+        assertEquals(QuantityKind.ABSOLUTE_PRESSURE, soak.kind());
+    }
+
+    /** A rule is published; the marking counts so only where the sheet states it. */
+    @Test
+    void a_marking_is_known_as_well_as_the_sheet_says() throws IOException {
+        String sheet = Files.readString(Path.of("../../data/whimbrel/job.yaml"));
+        for (Limit limit : day(CAR, SETUP)) {
             if (limit.hard() && !limit.key().equals("pins")) {
                 assertEquals(Provenance.PUBLISHED, limit.provenance(), limit.key());
             }
         }
+        Car unread = Job.read(sheet.replaceFirst("(?m)^  service-pressure:.*$", ""), Path.of("../../data/whimbrel"))
+                .car();
+        List<Limit> all = day(unread, SETUP);
+        for (String key : List.of("service-pressure", "pressure-at-21", "disc-rating")) {
+            assertEquals(Provenance.ASSUMED, limit(all, key).provenance(), key);
+        }
+        assertEquals(Provenance.PUBLISHED, limit(all, "filling-density").provenance());
+    }
+
+    /** 0.95 kg/L at 50 degC is beyond 500 bar, where the equation of state ends; 0.04 kg/L never fills the bottle with liquid. */
+    @Test
+    void a_charge_that_cannot_be_judged_is_broken_and_a_small_one_is_not() {
+        Limit soak = limit(day(CAR, SETUP.withBottle(new BottleFill(12, 303.15))), "soak-pressure-disc");
+        assertEquals(Verdict.BROKEN, soak.verdict());
+        assertTrue(Double.isNaN(soak.value()));
+        Limit start = limit(day(CAR, SETUP.withBottle(new BottleFill(0.5, 303.15))), "start-temperature");
+        assertEquals(Verdict.HOLDS, start.verdict());
+        assertEquals(525, start.bound());
+    }
+
+    @Test
+    void a_signal_without_a_pin_is_named_and_broken() throws IOException {
+        Limit placed = limit(day(CAR, SETUP), "pins");
+        assertEquals("every signal that must be there has a pin", placed.reason());
+        assertEquals(0, placed.value());
+        String sheet = Files.readString(Path.of("../../data/whimbrel/job.yaml"))
+                .replace("inputs-used: 13", "inputs-used: 16");
+        Limit missing = limit(day(Job.read(sheet, Path.of("../../data/whimbrel")).car(), SETUP), "pins");
+        assertEquals(Verdict.BROKEN, missing.verdict());
+        assertEquals(3, missing.value());
+        assertTrue(
+                missing.reason().contains("bottle pressure (")
+                        && missing.reason().contains("arming switch ("),
+                missing.reason());
     }
 }
