@@ -313,18 +313,6 @@ class EveryLimitTest {
         assertEquals(NitrousOxide.saturationPressure(308.52), hot.bound(), 1e3);
     }
 
-    /** What the cell must give is what the strongest flow of the outcome draws. */
-    @Test
-    void the_fuel_of_an_outcome_is_its_largest_flow() {
-        double most = OUTCOME.armed().stream()
-                .mapToDouble(p -> p.nitrousFuel().massFlow())
-                .max()
-                .orElseThrow();
-        double density = CAR.fuels().nitrous().density(298.15);
-        assertEquals(
-                3 * 10 * most / density, limit(OUTCOME.limits().all(), "fuel-cell").value(), 1e-9);
-    }
-
     /** Temperatures count in kelvin, a marking as kept or not, pressures and densities by their bound. */
     @Test
     void margins_of_the_bottle_can_be_compared() {

@@ -46,6 +46,7 @@ class OutcomeTest {
     @Test
     void driving_without_nitrous_and_armed_have_their_own_boost() {
         Outcome outcome = outcome(AT);
+        assertEquals(Speeds.all(CAR, SETUP.arming()).length, outcome.off().size(), "all speeds have an answer");
         for (OperatingPoint point : outcome.off()) {
             assertEquals(Mode.BOOST_ALONE, point.mode());
             assertEquals(AMBIENT + 1.2e5, point.wanted(), 1e-6);
@@ -89,6 +90,8 @@ class OutcomeTest {
         assertEquals(most, outcome.power());
         assertEquals(most, outcome.strongest().orElseThrow().wheelPower());
         assertEquals(outcome.armed(), outcome.overRpm());
+        assertEquals(outcome.pass().orElseThrow().moments(), outcome.overPass());
+        assertTrue(outcome.overPass().size() > 6);
         Outcome off = Evaluate.of(CAR, SETUP.withoutJets(), AT);
         assertEquals(
                 off.off().stream().max(Comparator.comparingDouble(OperatingPoint::wheelPower)), off.strongest());
@@ -242,6 +245,36 @@ class OutcomeTest {
         assertTrue(Evaluate.closed(CAR, armed, AT).find("answered").orElseThrow().value() > 0);
     }
 
+    /** Speeds whose boost lies beyond the compressor map are counted and named: in the window, armed beside it, and without nitrous. */
+    @Test
+    void each_speed_without_an_answer_is_counted() {
+        BoostTable held = BoostTable.constant(1.0e5);
+        BoostTable window = BoostTable.of(
+                new double[] {6400, 6500, 7000, 7100}, new double[] {1.0e5, 3.5e5, 3.5e5, 1.0e5});
+        assertUnanswered(new BoostTarget(held, window, 0), 6, "6,500 rpm, nitrous on");
+        BoostTable above = BoostTable.of(new double[] {7000, 7250}, new double[] {1.0e5, 3.5e5});
+        assertUnanswered(new BoostTarget(held, above, 0), 4, "7,250 rpm, nitrous armed, closed");
+        BoostTable without = BoostTable.of(new double[] {7500, 7750}, new double[] {1.0e5, 3.5e5});
+        assertUnanswered(new BoostTarget(without, held, 0), 2, "7,750 rpm, nitrous not armed");
+    }
+
+    private static void assertUnanswered(BoostTarget boost, int count, String first) {
+        Limit limit = Evaluate.of(CAR, SETUP.withBoost(boost), AT).limits().find("answered").orElseThrow();
+        assertEquals(count, limit.value());
+        assertEquals(first, limit.place());
+    }
+
+    @Test
+    void the_fuel_cell_is_held_against_the_largest_flow_of_all_passes() {
+        Outcome outcome = outcome(AT);
+        double most = outcome.armed().stream()
+                .mapToDouble(p -> p.nitrousFuel().massFlow())
+                .max()
+                .orElseThrow();
+        double density = CAR.fuels().nitrous().density(298.15);
+        assertEquals(2 * 5 * most / density, outcome.limits().find("fuel-cell").orElseThrow().value(), 1e-9);
+    }
+
     @Test
     void what_was_not_measured_is_said_once_for_each_side() {
         Outcome outcome = outcome(AT);
@@ -250,6 +283,9 @@ class OutcomeTest {
         assertEquals(
                 outcome.withNitrous().get(0).nitrous().outside().stream().distinct().toList(), nitrous);
         assertEquals(List.of(), Evaluate.of(CAR, SETUP.withoutJets(), AT).outside(JetSide.NITROUS));
+        // holes of a fifth of a millimetre were never measured
+        Outcome small = Evaluate.of(CAR, SETUP.withJets(new JetPair(0.2e-3, 0.15e-3)), AT);
+        assertEquals(1, small.outside(JetSide.NITROUS).size(), small.outside(JetSide.NITROUS)::toString);
         String fuel = CAR.nitrous().fuel().jet().outside();
         assertEquals(fuel.isEmpty() ? List.of() : List.of(fuel), outcome.outside(JetSide.FUEL));
     }

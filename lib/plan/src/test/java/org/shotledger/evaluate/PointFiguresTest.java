@@ -1,10 +1,13 @@
 package org.shotledger.evaluate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -16,15 +19,21 @@ import org.shotledger.boost.ShaftBalance;
 import org.shotledger.boost.ExhaustGas;
 import org.shotledger.car.Car;
 import org.shotledger.car.EngineModel;
+import org.shotledger.car.Injection;
+import org.shotledger.curve.Curve;
 import org.shotledger.engine.BackPressure;
+import org.shotledger.engine.NitrousFactor;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.job.Job;
+import org.shotledger.nitrous.FuelCircuit;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.setup.BoostTarget;
 import org.shotledger.setup.BottleState;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Factor;
 import org.shotledger.setup.Setup;
+import org.shotledger.supply.Pump;
+import org.shotledger.supply.PumpGroup;
 
 /**
  * The figures of one operating point, each worked out again by the formula of its part with the figures of the demonstration car's sheet, and
@@ -139,6 +148,87 @@ class PointFiguresTest {
                 .at(RPM, PLENUM, Mode.NITROUS);
         double air = builder.charge().mixture().dryAir() / off().charge().mixture().dryAir();
         assertEquals(air, builder.power().indicated() / off().power().indicated(), 0.06);
+    }
+
+    /** What arrives of the nitrous work is the share of the car times that of the case. */
+    @Test
+    void the_share_of_the_car_and_of_the_case_are_one_product() {
+        EngineModel m = CAR.model();
+        NitrousFactor own = m.nitrous();
+        Car all = CAR.with(m.with(new NitrousFactor(1, own.low(), 1)));
+        double whole = Evaluate.model(all, SETUP, AT.with(Factor.NITROUS_WORK, own.value()))
+                .at(RPM, PLENUM, Mode.NITROUS)
+                .power()
+                .indicated();
+        assertEquals(whole, on(AT).power().indicated(), 1e-9 * whole);
+    }
+
+    /** A charge at lambda 0.8 has oxygen for four fifths of its fuel, and some of that burns to carbon monoxide only. */
+    @Test
+    void the_heat_is_a_good_part_of_what_the_fuel_holds() {
+        OperatingPoint p = off();
+        double fuel = p.charge().mixture().fuelPower();
+        assertTrue(p.heat() > 0.6 * fuel && p.heat() < 0.95 * fuel, p.heat() + " of " + fuel);
+        assertTrue(p.power().indicated() > 0.25 * p.heat() && p.power().indicated() < 0.6 * p.heat());
+    }
+
+    /** The demonstration car with its nitrous fuel from the main rail, behind one pump whose flow falls in a straight line to 9 bar. */
+    private static PointModel rail(double free) {
+        Curve flow = Curve.of("pump flow", new double[] {0, 9e5}, new double[] {free, 0});
+        Curve current = Curve.of("pump current", new double[] {0, 9e5}, new double[] {5, 12});
+        Pump pump = new Pump("pump", List.of(new Pump.Line(8, flow, current), new Pump.Line(16, flow, current)));
+        Injection old = CAR.injection();
+        PumpGroup one = new PumpGroup("one", List.of(pump), PumpGroup.Arrangement.PARALLEL, 0);
+        FuelCircuit fuel = CAR.nitrous().fuel();
+        Car car = CAR.with(new Injection(old.injector(), old.count(), one, old.voltage()))
+                .with(CAR.nitrous().withFuel(new FuelCircuit(Optional.empty(), fuel.solenoid(), fuel.jet())));
+        return Evaluate.model(car, fromTheRail(), AT);
+    }
+
+    private static Setup fromTheRail() {
+        return new Setup(
+                SETUP.boost(),
+                SETUP.jets(),
+                SETUP.mainRegulator(),
+                Optional.empty(),
+                SETUP.mixture(),
+                SETUP.retard(),
+                SETUP.arming(),
+                SETUP.bottle(),
+                SETUP.passes());
+    }
+
+    /** A strong pump holds the rail; a weak one lets it fall until it gives what both fuels take, and both run lean alike. */
+    @Test
+    void on_the_main_rail_one_pump_gives_both_fuels() {
+        double density = CAR.fuels().main().density(298.15);
+        OperatingPoint held = rail(5e-4).at(RPM, PLENUM, Mode.NITROUS);
+        assertEquals(PLENUM + 3e5, held.main().railPressure(), 1);
+        assertEquals(
+                held.main().massFlow() + held.nitrousFuel().massFlow(), held.main().pumped(), 1e-12);
+        assertEquals(density * 5e-4 * (1 - 4.3 / 9), held.main().pumpCapacity(), 1e-6);
+        double free = 0.9 * held.main().pumped() / density / (1 - 4.3 / 9);
+        OperatingPoint weak = rail(free).at(RPM, PLENUM, Mode.NITROUS);
+        double rise = weak.main().railPressure() - AMBIENT;
+        assertTrue(rise < 4.2e5 && rise > 2e5, "rail " + rise);
+        assertEquals(density * free * (1 - rise / 9e5), weak.main().pumped(), 1e-4 * weak.main().pumped());
+        double share = Math.sqrt((weak.main().railPressure() - PLENUM) / 3e5);
+        assertEquals(share, weak.nitrousFuel().massFlow() / held.nitrousFuel().massFlow(), 1e-4);
+        double metered = weak.main().massFlow() / weak.charge().mixture().dryAir();
+        assertEquals(share, metered / (held.main().massFlow() / held.charge().mixture().dryAir()), 1e-4);
+        // closed, the solenoid holds the pressure of the rail, and the pump serves the injectors alone
+        OperatingPoint closed = rail(5e-4).at(RPM, PLENUM, Mode.ARMED);
+        assertEquals(PLENUM + 3e5, closed.nitrousFuel().railPressure(), 1e-6);
+        assertEquals(0, closed.nitrousFuel().massFlow());
+        assertEquals(closed.main().massFlow(), closed.main().pumped());
+        assertEquals(AMBIENT, off().nitrousFuel().railPressure(), "a circuit of its own is not under pressure");
+    }
+
+    @Test
+    void a_setup_for_another_fuel_supply_is_refused() {
+        String said = assertThrows(IllegalArgumentException.class, () -> Evaluate.model(CAR, fromTheRail(), AT))
+                .getMessage();
+        assertTrue(said.contains("has no regulator for it"), said);
     }
 
     /** Flow from jet bore and back again, alone and of the whole circuit. */
