@@ -64,6 +64,15 @@ class CalibrationTest {
         assertTrue(knock.low() >= 0.3 * 8000 && knock.ordinates().length >= 3);
     }
 
+    /** An engine that makes more of its air: the closed cycle of one cylinder gives what is indicated in it, six of them at half the turns. */
+    @Test
+    void the_heat_loss_of_the_cylinder_is_that_of_the_pull() {
+        Car car = Calibration.of(measured(pull(new BasePull.Point(RPM, 1.85e5, 680 * HP))), SETUP);
+        OperatingPoint point = pulled(car, RPM, 1.85e5);
+        double work = car.model().cylinder().run(point.cylinder().base()).work();
+        assertEquals(point.power().indicated() / (6 * RPM / 120), work, 0.005 * work);
+    }
+
     /** Two points of one pull: their powers are met in sum, and each boost is held where it is the nearest. */
     @Test
     void several_points_are_met_in_sum() {
@@ -71,6 +80,9 @@ class CalibrationTest {
         Car car = Calibration.of(measured(two), SETUP);
         double sum = pulled(car, 5500, 1.6e5).wheelPower() + pulled(car, RPM, 1.85e5).wheelPower();
         assertEquals(1020 * HP, sum, 1e-5 * sum);
+        assertEquals(1, pulled(car, 5200, 1.6e5).cylinder().knock(), 0.005);
+        assertEquals(1, pulled(car, 5900, 1.6e5).cylinder().knock(), 0.005);
+        assertEquals(1, pulled(car, 6600, 1.85e5).cylinder().knock(), 0.005);
     }
 
     @Test
@@ -83,6 +95,8 @@ class CalibrationTest {
         String two = refused(
                 pull(new BasePull.Point(5500, 1.6e5, 800 * HP), new BasePull.Point(RPM, 1.85e5, 900 * HP)));
         assertTrue(two.startsWith("The base pull gives 850 hp (") && two.contains("on average"), two);
+        double mean = hp(two.replaceFirst("(?s).* to ", ""));
+        assertTrue(mean > 430 && mean < 850 && hp(two.replaceFirst("(?s).*lie from ", "")) < 0.5 * mean, two);
         // the ends are those of an engine that reaches four tenths, and all, of the cycle's work
         double most = hp(much.replaceFirst("(?s).* to ", ""));
         double least = hp(much.replaceFirst("(?s).*lie from ", ""));
