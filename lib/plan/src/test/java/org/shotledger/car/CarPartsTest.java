@@ -15,6 +15,7 @@ import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.shotledger.bottle.Filling;
 import org.shotledger.engine.Intake;
+import org.shotledger.engine.NitrousFactor;
 import org.shotledger.fuel.Fuels;
 import org.shotledger.job.Job;
 import org.shotledger.limits.Provenance;
@@ -53,8 +54,44 @@ class CarPartsTest {
         assertEquals(Provenance.COMMON_PRACTICE, CAR.provenance(""));
         assertEquals("common practice, no source", CAR.reason("no.such.figure"));
         assertEquals(Optional.empty(), CAR.origin("no.such.figure"));
+        assertEquals("common practice, no source", CAR.reason("engine.red-line"), "stated without a reason");
         assertTrue(CAR.origin("engine.bore").orElseThrow().stated());
         assertTrue(!CAR.origin("limits.piston-speed").orElseThrow().stated());
+    }
+
+    /** Before calibration the usual values stand; each constant is exchanged alone. */
+    @Test
+    void one_constant_of_the_models_is_exchanged_and_the_others_stay() {
+        EngineModel usual = EngineModel.uncalibrated(CAR.engine(), CAR.friction());
+        assertEquals(0.8, usual.factor().value());
+        assertEquals(Optional.empty(), usual.baseKnock());
+        EngineModel own = CAR.model();
+        assertEquals(usual.factor(), own.with(usual.factor()).factor());
+        assertEquals(own, own.with(usual.factor()).with(own.factor()));
+        NitrousFactor all = new NitrousFactor(1, 0.9, 1);
+        assertEquals(all, own.with(all).nitrous());
+        assertEquals(own, own.with(all).with(own.nitrous()));
+        assertEquals(usual.cylinder(), own.with(usual.cylinder()).cylinder());
+        assertEquals(own, own.with(usual.cylinder()).with(own.cylinder()));
+        EngineModel based = usual.withBase(own.probe(), own.baseKnock().orElseThrow(), 1.1);
+        assertEquals(own.probe(), based.probe());
+        assertEquals(1.1, based.backPressure());
+        assertEquals(own.baseKnock(), based.baseKnock());
+        // a table of cycles is made once for each pair of fuels
+        var cycles = own.cycles();
+        assertSame(cycles.of(Fuels.METHANOL, Fuels.ETHANOL), cycles.of(Fuels.METHANOL, Fuels.ETHANOL));
+        assertEquals(cycles, new CycleTables(9.3));
+        assertNotEquals(cycles, new CycleTables(9.4));
+        assertEquals(cycles.hashCode(), new CycleTables(9.3).hashCode());
+        BasePull pull = CAR.basePull();
+        BasePull two = new BasePull(
+                pull.air(),
+                pull.fuel(),
+                pull.lambda(),
+                List.of(new BasePull.Point(5000, 1e5, 4e5), new BasePull.Point(6000, 1e5, 3e5)),
+                0.01,
+                Optional.empty());
+        assertEquals(5000, two.strongest().rpm());
     }
 
     private static Origin origin(String text, double value, double halfWidth, String from) {
