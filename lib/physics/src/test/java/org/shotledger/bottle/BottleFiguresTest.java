@@ -58,7 +58,11 @@ class BottleFiguresTest {
         double liquid = charge.liquidMass();
         assertEquals(6, liquid + charge.vapourMass(), 1e-12);
         assertTrue(liquid > 5 && liquid < 6);
-        refused("is not possible", () -> TEN.charged(0, 293.15), () -> TEN.charged(12.5, 200), () -> TEN.charged(-1, 293));
+        refused(
+                "is not possible",
+                () -> TEN.charged(0, 293.15),
+                () -> TEN.charged(12.5, 200),
+                () -> TEN.charged(-1, 293));
         refused("it may hold 6.8", () -> TEN.charged(11, 320));
     }
 
@@ -89,7 +93,8 @@ class BottleFiguresTest {
     }
 
     private static String said(double charge, Kind kind) {
-        return FillingCheck.of(Filling.of(TEN, charge, MARKED, 298.15, 323.15, 45e5, 70e5).withHeaterOff(303.15))
+        return FillingCheck.of(Filling.of(TEN, charge, MARKED, 298.15, 323.15, 45e5, 70e5)
+                        .withHeaterOff(303.15))
                 .find(kind)
                 .orElseThrow()
                 .reason(Figures.SI);
@@ -137,7 +142,9 @@ class BottleFiguresTest {
         assertTrue(new FillingLimit(Kind.START_PRESSURE_HIGH, 70e5, 70e5, false, 6).holds());
         assertTrue(new FillingLimit(Kind.START_PRESSURE_LOW, 45e5, 45e5, false, 6).holds());
         assertFalse(new FillingLimit(Kind.START_PRESSURE_LOW, 44e5, 45e5, false, 6).holds());
-        assertFalse(new FillingLimit(Kind.START_PRESSURE_HIGH, 50e6, 60e6, true, 6).holds(), "beyond is more than its figure");
+        assertFalse(
+                new FillingLimit(Kind.START_PRESSURE_HIGH, 50e6, 60e6, true, 6).holds(),
+                "beyond is more than its figure");
         for (FillingLimit unread : new FillingLimit[] {
             new FillingLimit(Kind.DISC_RATING, Double.NaN, 200e5, false, 6),
             new FillingLimit(Kind.PRESSURE_AT_21, 50e5, Double.NaN, false, 6)

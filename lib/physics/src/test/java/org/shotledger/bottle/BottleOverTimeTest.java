@@ -48,7 +48,9 @@ class BottleOverTimeTest {
     @Test
     void theScaleTellsPassesAndTheSecondsLeft() {
         List<Passes.ScaleRow> rows = Passes.byScale(BOTTLE, 298, task(0.08, 12), 4.4, 1.1, 10);
-        assertEquals(List.of(4.4, 3.3, 2.2, 1.1), rows.stream().map(row -> Math.rint(10 * row.charge()) / 10).toList());
+        assertEquals(
+                List.of(4.4, 3.3, 2.2, 1.1),
+                rows.stream().map(row -> Math.rint(10 * row.charge()) / 10).toList());
         for (Passes.ScaleRow row : rows) {
             Passes passes = Passes.of(BOTTLE.charged(row.charge(), 298), task(0.08, 12), 10);
             assertEquals(passes.whole(), row.passes());
@@ -57,7 +59,8 @@ class BottleOverTimeTest {
             assertEquals(PassEnd.LIQUID_GONE, row.end());
             assertTrue(row.spareSeconds() < 12);
         }
-        Passes.ScaleRow counted = Passes.byScale(BOTTLE, 298, task(0.08, 12), 4.4, 4.4, 2).get(0);
+        Passes.ScaleRow counted =
+                Passes.byScale(BOTTLE, 298, task(0.08, 12), 4.4, 4.4, 2).get(0);
         assertEquals(2, counted.passes(), "the count ends");
         assertEquals(0, counted.spareSeconds(), "a whole pass spares nothing");
         refused("the step is", () -> Passes.byScale(BOTTLE, 298, task(0.08, 12), 4.4, 0, 10));
@@ -71,7 +74,10 @@ class BottleOverTimeTest {
         assertEquals(5, pass.seconds(), 1e-9);
         assertEquals(0.4, pass.massUsed(), 1e-9);
         assertEquals(3.6, pass.massLeft(), 1e-6);
-        double lowest = pass.history().moments().stream().mapToDouble(Sample::pressure).min().orElseThrow();
+        double lowest = pass.history().moments().stream()
+                .mapToDouble(Sample::pressure)
+                .min()
+                .orElseThrow();
         assertEquals(lowest, pass.lowestPressure());
         assertTrue(lowest < BOTTLE.charged(4, 298).pressure());
         refused("the time is", () -> task(0.08, 0), () -> task(0.08, 1.1e4));
@@ -96,9 +102,15 @@ class BottleOverTimeTest {
         HeatedRest warm = HeatedRest.of(BOTTLE.charged(3, 296), 60, 297, 350, 295, 12);
         assertEquals(0, warm.seconds(), "warm enough at once");
         assertEquals(0, warm.heaterSeconds(), 1e-9, "and the heater stays off");
-        refused("the voltage", () -> HeatedRest.of(cold, 60, 290, 350, 295, 0), () -> HeatedRest.of(cold, 60, 290, 350, 310, 12));
+        refused(
+                "the voltage",
+                () -> HeatedRest.of(cold, 60, 290, 350, 295, 0),
+                () -> HeatedRest.of(cold, 60, 290, 350, 310, 12));
         HeatInput air = HeatInput.surroundings(290);
-        refused("the pressure to reach", () -> HeaterTime.to(cold, air, 350, 0, 12, 60), () -> HeaterTime.to(cold, air, 350, 5e6, 0, 60));
+        refused(
+                "the pressure to reach",
+                () -> HeaterTime.to(cold, air, 350, 0, 12, 60),
+                () -> HeaterTime.to(cold, air, 350, 5e6, 0, 60));
     }
 
     @Test
@@ -132,7 +144,8 @@ class BottleOverTimeTest {
         double vapour = charge.vapourMass() / NitrousOxide.saturatedVapour(290).density();
         assertEquals(6.7e-3, liquid + vapour, 1e-9);
         assertEquals(liquid / 6.7e-3, charge.liquidVolumeFraction(), 1e-9);
-        assertEquals(NitrousOxide.saturatedLiquid(290).enthalpy(), charge.outlet().enthalpy(), 1e-6);
+        assertEquals(
+                NitrousOxide.saturatedLiquid(290).enthalpy(), charge.outlet().enthalpy(), 1e-6);
         Charge full = BOTTLE.charged(5.6, 290);
         assertEquals(5.6, full.liquidMass());
         assertEquals(1, full.liquidVolumeFraction());

@@ -97,7 +97,10 @@ class FeedReportTest {
         for (FeedNode node : path(4e-3, 0.65e-3).flow(BOTTLE, BEHIND).nodes()) {
             double liquid = 1 / NitrousOxide.saturatedLiquid(node.temperature()).density();
             double vapour = 1 / NitrousOxide.saturatedVapour(node.temperature()).density();
-            assertEquals((1 / node.density() - liquid) / (vapour - liquid) * vapour * node.density(), node.voidFraction(), 1e-6);
+            assertEquals(
+                    (1 / node.density() - liquid) / (vapour - liquid) * vapour * node.density(),
+                    node.voidFraction(),
+                    1e-6);
         }
         FeedFlow cold = path(4e-3, 0.65e-3).flow(NitrousOxide.atTemperaturePressure(260, 6e6), BEHIND);
         assertEquals(0, cold.nodes().get(0).voidFraction(), "liquid");
@@ -155,7 +158,8 @@ class FeedReportTest {
         }
     }
 
-    // thin plate: the unchoked jet, 0.62 of Bernoulli's into vacuum, may pass; every other hole has the band of its class
+    // thin plate: the unchoked jet, 0.62 of Bernoulli's into vacuum, may pass; every other hole has the band of its
+    // class
     @Test
     void theBandOfAThinPlateReachesToTheUnchokedJet() {
         FluidState liquid = NitrousOxide.atTemperaturePressure(283, 6.4e6);
@@ -174,7 +178,8 @@ class FeedReportTest {
         assertEquals(new HoleClass(Edge.SQUARE, Inlet.VAPOUR).band(), OrificeLaw.CLASS.band(plate, gas));
         NitrousJet unknown = new NitrousJet("unknown", 1e-3, 0.3, Edge.UNKNOWN, Double.NaN);
         FluidState boiling = NitrousOxide.saturatedLiquid(290);
-        assertTrue(OrificeLaw.CLASS.band(unknown, boiling).high() >= new HoleClass(Edge.UNKNOWN, Inlet.SATURATED).band().high());
+        assertTrue(OrificeLaw.CLASS.band(unknown, boiling).high()
+                >= new HoleClass(Edge.UNKNOWN, Inlet.SATURATED).band().high());
         NitrousJet plugged = new NitrousJet("plugged", 0, 0.3, Edge.SQUARE, Double.NaN);
         assertEquals(usual, OrificeLaw.CLASS.band(plugged, liquid));
     }

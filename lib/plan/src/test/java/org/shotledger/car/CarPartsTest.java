@@ -50,7 +50,8 @@ class CarPartsTest {
     void a_figure_is_known_as_its_place_in_the_sheet_says() {
         assertEquals(Provenance.MEASURED, CAR.provenance("engine.bore"));
         assertEquals("bore gauge", CAR.reason("engine.bore"));
-        assertEquals("85.3 mm +/- 0.02 mm", CAR.origin("engine.bore").orElseThrow().text());
+        assertEquals(
+                "85.3 mm +/- 0.02 mm", CAR.origin("engine.bore").orElseThrow().text());
         assertEquals(Provenance.COMMON_PRACTICE, CAR.provenance(""));
         assertEquals("common practice, no source", CAR.reason("no.such.figure"));
         assertEquals(Optional.empty(), CAR.origin("no.such.figure"));
@@ -96,7 +97,16 @@ class CarPartsTest {
 
     private static Origin origin(String text, double value, double halfWidth, String from) {
         return Origin.of(new Found(
-                "engine.bore", text, QuantityKind.LENGTH, value, halfWidth, from, "", "job.yaml", 41, Found.Meant.UNSAID));
+                "engine.bore",
+                text,
+                QuantityKind.LENGTH,
+                value,
+                halfWidth,
+                from,
+                "",
+                "job.yaml",
+                41,
+                Found.Meant.UNSAID));
     }
 
     /** A rectangular band of half width a has the standard uncertainty a/sqrt(3) (JCGM 100, 4.3.7). */
@@ -110,8 +120,12 @@ class CarPartsTest {
         assertTrue(bore.means("8.53 cm") && bore.means("3.3582677165 in"));
         assertTrue(!bore.means("85.4 mm") && !bore.means("85.3 kg"));
         assertEquals("job.yaml, line 41", bore.source());
-        assertEquals("gauge (job.yaml, line 41)", origin("85.3 mm", 0.0853, 0, "gauge").source());
-        assertThrows(IllegalArgumentException.class, () -> origin("usual", 0.0853, 0, "").written(0.086));
+        assertEquals(
+                "gauge (job.yaml, line 41)",
+                origin("85.3 mm", 0.0853, 0, "gauge").source());
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> origin("usual", 0.0853, 0, "").written(0.086));
     }
 
     /** The next pass begins as warm as the first, but no warmer than the heater makes it; no sheet loosens what a bottle may hold. */
@@ -136,7 +150,10 @@ class CarPartsTest {
     void ethanol_reaches_the_nitrous_system_where_it_burns_the_main_fuel() {
         FuelStreams same = CAR.fuels();
         FuelStreams less = same.with(OptionalDouble.of(0.5));
-        assertEquals(Fuels.ethanolBlend(0.5, 0, Fuels.GASOLINE).oxygenDemand(), less.main().oxygenDemand(), 1e-12);
+        assertEquals(
+                Fuels.ethanolBlend(0.5, 0, Fuels.GASOLINE).oxygenDemand(),
+                less.main().oxygenDemand(),
+                1e-12);
         assertEquals(less.main(), less.nitrous());
         assertSame(same, same.with(OptionalDouble.empty()));
         assertSame(same, same.with(OptionalDouble.of(0.78)));
@@ -165,9 +182,12 @@ class CarPartsTest {
         assertEquals(
                 List.of("input 14", "input 15", "input 16", "pulsing output 12", "output 13", "output 14", "data bus"),
                 pins.stream().map(Pin::name).toList());
-        assertTrue(pins.get(0).kinds().contains(PinKind.ANALOGUE) && pins.get(3).kinds().contains(PinKind.LOW_SIDE));
+        assertTrue(pins.get(0).kinds().contains(PinKind.ANALOGUE)
+                && pins.get(3).kinds().contains(PinKind.LOW_SIDE));
         assertEquals(3, controller(16, 13, 14, 11, 8, 2).pulsingOutputsFree(), "no more than there are outputs");
-        assertEquals(List.of("data bus"), controller(4, 4, 4, 4, 0, 0).freePins(4).stream().map(Pin::name).toList());
+        assertEquals(
+                List.of("data bus"),
+                controller(4, 4, 4, 4, 0, 0).freePins(4).stream().map(Pin::name).toList());
     }
 
     @Test

@@ -78,7 +78,8 @@ class CalibrationTest {
     void several_points_are_met_in_sum() {
         BasePull two = pull(new BasePull.Point(5500, 1.6e5, 430 * HP), new BasePull.Point(RPM, 1.85e5, 590 * HP));
         Car car = Calibration.of(measured(two), SETUP);
-        double sum = pulled(car, 5500, 1.6e5).wheelPower() + pulled(car, RPM, 1.85e5).wheelPower();
+        double sum =
+                pulled(car, 5500, 1.6e5).wheelPower() + pulled(car, RPM, 1.85e5).wheelPower();
         assertEquals(1020 * HP, sum, 1e-5 * sum);
         assertEquals(1, pulled(car, 5200, 1.6e5).cylinder().knock(), 0.005);
         assertEquals(1, pulled(car, 5900, 1.6e5).cylinder().knock(), 0.005);
@@ -92,8 +93,8 @@ class CalibrationTest {
         assertFalse(much.contains("on average"), much);
         String little = refused(pull(new BasePull.Point(RPM, 1.85e5, 150 * HP)));
         assertTrue(little.startsWith("The base pull gives 150 hp ("), little);
-        String two = refused(
-                pull(new BasePull.Point(5500, 1.6e5, 800 * HP), new BasePull.Point(RPM, 1.85e5, 900 * HP)));
+        String two =
+                refused(pull(new BasePull.Point(5500, 1.6e5, 800 * HP), new BasePull.Point(RPM, 1.85e5, 900 * HP)));
         assertTrue(two.startsWith("The base pull gives 850 hp (") && two.contains("on average"), two);
         double mean = hp(two.replaceFirst("(?s).* to ", ""));
         assertTrue(mean > 430 && mean < 850 && hp(two.replaceFirst("(?s).*lie from ", "")) < 0.5 * mean, two);
@@ -122,17 +123,19 @@ class CalibrationTest {
         Car idle = measured(PULL)
                 .with(new Turbo(
                         turbo.map(),
-                        new Turbine(old.name(), 5000e-6, old.efficiency(), old.mechanicalEfficiency(), old.exhaustLoss()),
+                        new Turbine(
+                                old.name(), 5000e-6, old.efficiency(), old.mechanicalEfficiency(), old.exhaustLoss()),
                         turbo.inlet(),
                         turbo.cooler(),
                         turbo.exhaustTemperature(),
                         turbo.boostCeiling()));
-        String said =
-                assertThrows(IllegalArgumentException.class, () -> Calibration.of(idle, SETUP)).getMessage();
+        String said = assertThrows(IllegalArgumentException.class, () -> Calibration.of(idle, SETUP))
+                .getMessage();
         assertTrue(said.startsWith("By its own figures the turbocharger gives the base pull no boost"), said);
     }
 
     private static String refused(BasePull pull) {
-        return assertThrows(IllegalArgumentException.class, () -> Calibration.of(measured(pull), SETUP)).getMessage();
+        return assertThrows(IllegalArgumentException.class, () -> Calibration.of(measured(pull), SETUP))
+                .getMessage();
     }
 }

@@ -161,7 +161,9 @@ class EveryLimitTest {
         assertEquals(0.02, limit.value(), 1e-12);
         assertEquals(Verdict.BROKEN, limit.verdict());
         OperatingPoint near = ON.as(Mode.NITROUS, ON.plenumPressure() / 0.995);
-        assertEquals(Verdict.HOLDS, limit(PointLimits.all(CAR, near, ""), "boost-reached").verdict());
+        assertEquals(
+                Verdict.HOLDS,
+                limit(PointLimits.all(CAR, near, ""), "boost-reached").verdict());
     }
 
     @Test
@@ -243,7 +245,8 @@ class EveryLimitTest {
         }
         assertEquals(
                 "7,800 rpm, nitrous on",
-                limit(PointLimits.all(CAR, last(OUTCOME.withNitrous()), ""), "knock").place());
+                limit(PointLimits.all(CAR, last(OUTCOME.withNitrous()), ""), "knock")
+                        .place());
     }
 
     private static OperatingPoint last(List<OperatingPoint> points) {
@@ -264,7 +267,8 @@ class EveryLimitTest {
         return DayRules.of(car, setup, "a case", DAY, FUEL_DRAWN);
     }
 
-    // hole areas by their diameters: 6 jets of 1.0 mm behind 4.1 mm, 6 of 0.56 mm behind 2.9 mm, passages of 1.8 and 1.2 mm
+    // hole areas by their diameters: 6 jets of 1.0 mm behind 4.1 mm, 6 of 0.56 mm behind 2.9 mm, passages of 1.8 and
+    // 1.2 mm
     @Test
     void sizes_are_shares_of_areas() {
         List<Limit> all = day(CAR, SETUP);
@@ -371,9 +375,10 @@ class EveryLimitTest {
         Limit placed = limit(day(CAR, SETUP), "pins");
         assertEquals("every signal that must be there has a pin", placed.reason());
         assertEquals(0, placed.value());
-        String sheet = Files.readString(Path.of("../../data/whimbrel/job.yaml"))
-                .replace("inputs-used: 13", "inputs-used: 16");
-        Limit missing = limit(day(Job.read(sheet, Path.of("../../data/whimbrel")).car(), SETUP), "pins");
+        String sheet =
+                Files.readString(Path.of("../../data/whimbrel/job.yaml")).replace("inputs-used: 13", "inputs-used: 16");
+        Limit missing =
+                limit(day(Job.read(sheet, Path.of("../../data/whimbrel")).car(), SETUP), "pins");
         assertEquals(Verdict.BROKEN, missing.verdict());
         assertEquals(3, missing.value());
         assertTrue(

@@ -60,8 +60,8 @@ class OperatingRangeTest {
         double[] all = Speeds.all(JOB.car(), new ActivationWindow(5830, 6120));
         assertArrayEquals(
                 new double[] {
-                    3500, 3750, 4000, 4250, 4500, 4750, 5000, 5250, 5500, 5750, 5830, 5900, 6000, 6100, 6120, 6250, 6500,
-                    6750, 7000, 7250, 7500, 7750, 8000
+                    3500, 3750, 4000, 4250, 4500, 4750, 5000, 5250, 5500, 5750, 5830, 5900, 6000, 6100, 6120, 6250,
+                    6500, 6750, 7000, 7250, 7500, 7750, 8000
                 },
                 all);
         assertEquals(4000, Speeds.all(JOB.car(), new ActivationWindow(7500, 7900))[0]);
@@ -79,8 +79,7 @@ class OperatingRangeTest {
     private static PointModel turbine(double area) {
         Turbo turbo = JOB.car().turbo();
         Turbine old = turbo.turbine();
-        Turbine other =
-                new Turbine(old.name(), area, old.efficiency(), old.mechanicalEfficiency(), old.exhaustLoss());
+        Turbine other = new Turbine(old.name(), area, old.efficiency(), old.mechanicalEfficiency(), old.exhaustLoss());
         return Evaluate.model(
                 JOB.car()
                         .with(new Turbo(

@@ -71,7 +71,9 @@ class OutcomeTest {
     @Test
     void the_changeover_is_at_both_ends_of_the_window() {
         List<OperatingPoint> changeover = outcome(AT).changeover();
-        assertEquals(List.of(Mode.OPENING, Mode.CLOSING), changeover.stream().map(OperatingPoint::mode).toList());
+        assertEquals(
+                List.of(Mode.OPENING, Mode.CLOSING),
+                changeover.stream().map(OperatingPoint::mode).toList());
         assertEquals(6500, changeover.get(0).rpm());
         assertEquals(AMBIENT + 1.0e5 + TOLERANCE, changeover.get(0).plenumPressure(), 1e-6);
         assertTrue(changeover.get(0).nitrous().massFlow() > 0);
@@ -93,20 +95,20 @@ class OutcomeTest {
         assertEquals(outcome.pass().orElseThrow().moments(), outcome.overPass());
         assertTrue(outcome.overPass().size() > 6);
         Outcome off = Evaluate.of(CAR, SETUP.withoutJets(), AT);
-        assertEquals(
-                off.off().stream().max(Comparator.comparingDouble(OperatingPoint::wheelPower)), off.strongest());
+        assertEquals(off.off().stream().max(Comparator.comparingDouble(OperatingPoint::wheelPower)), off.strongest());
         assertEquals(List.of(), off.armed());
         assertEquals(List.of(), off.changeover());
         assertEquals(Optional.empty(), off.pass());
         assertEquals(List.of(), off.overPass());
-        Outcome nowhere = new Outcome(
-                CAR, SETUP, AT, List.of(), List.of(), List.of(), Optional.empty(), outcome.limits());
+        Outcome nowhere =
+                new Outcome(CAR, SETUP, AT, List.of(), List.of(), List.of(), Optional.empty(), outcome.limits());
         assertEquals(0, nowhere.power());
     }
 
     @Test
     void one_speed_is_open_in_the_window_and_closed_beside_it() {
-        assertEquals(Mode.NITROUS, Evaluate.at(CAR, SETUP, AT, 6750).orElseThrow().mode());
+        assertEquals(
+                Mode.NITROUS, Evaluate.at(CAR, SETUP, AT, 6750).orElseThrow().mode());
         assertEquals(Mode.ARMED, Evaluate.at(CAR, SETUP, AT, 7250).orElseThrow().mode());
         assertEquals(
                 Mode.ARMED,
@@ -172,7 +174,8 @@ class OutcomeTest {
         assertEquals(strongest.wheelPower(), first.wheelPower(), 1e-3 * strongest.wheelPower());
         assertEquals(strongest.lambda(), first.lambda(), 1e-3);
         // the flow of a case that passes more empties it sooner
-        PassOutcome more = Evaluate.passes(CAR, SETUP, AT.with(Factor.NITROUS_FLOW, 1.2)).get(0);
+        PassOutcome more =
+                Evaluate.passes(CAR, SETUP, AT.with(Factor.NITROUS_FLOW, 1.2)).get(0);
         assertEquals(1.2, more.massUsed() / passes.get(0).massUsed(), 0.05);
         assertEquals(List.of(), Evaluate.passes(CAR, SETUP.withoutJets(), AT));
     }
@@ -193,8 +196,9 @@ class OutcomeTest {
 
     @Test
     void between_two_moments_lies_a_straight_line() {
-        List<PassOutcome.Moment> moments =
-                List.of(new PassOutcome.Moment(1, 300, 5e6, 4, 0.1, 0.8, 500), new PassOutcome.Moment(3, 296, 4e6, 3, 0.2, 0.7, 400));
+        List<PassOutcome.Moment> moments = List.of(
+                new PassOutcome.Moment(1, 300, 5e6, 4, 0.1, 0.8, 500),
+                new PassOutcome.Moment(3, 296, 4e6, 3, 0.2, 0.7, 400));
         assertEquals(298, PassOutcome.at(moments, 2, PassOutcome.Moment::temperature), 1e-9);
         assertEquals(475, PassOutcome.at(moments, 1.5, PassOutcome.Moment::wheelPower), 1e-9);
         assertEquals(300, PassOutcome.at(moments, 1, PassOutcome.Moment::temperature), 1e-9);
@@ -226,7 +230,8 @@ class OutcomeTest {
                 .flatMap(List::stream)
                 .filter(point -> !point.mode().nitrousFlows())
                 .toList();
-        double most = closed.stream().mapToDouble(OperatingPoint::crankTorque).max().orElseThrow();
+        double most =
+                closed.stream().mapToDouble(OperatingPoint::crankTorque).max().orElseThrow();
         var limits = Evaluate.closed(CAR, SETUP, AT);
         assertEquals(most, limits.find("crank-torque").orElseThrow().value());
         assertEquals(0, limits.find("answered").orElseThrow().value());
@@ -240,17 +245,19 @@ class OutcomeTest {
         assertEquals(Optional.empty(), Evaluate.bottle(CAR, SETUP.withoutJets(), AT));
         // a closed window that reaches beyond the map is told
         Setup beyond = SETUP.withBoost(new BoostTarget(BoostTable.constant(3.5e5), BoostTable.constant(1e5), 0));
-        assertTrue(Evaluate.closed(CAR, beyond, AT).find("answered").orElseThrow().value() > 0);
+        assertTrue(
+                Evaluate.closed(CAR, beyond, AT).find("answered").orElseThrow().value() > 0);
         Setup armed = SETUP.withBoost(new BoostTarget(BoostTable.constant(1e5), BoostTable.constant(3.5e5), 0));
-        assertTrue(Evaluate.closed(CAR, armed, AT).find("answered").orElseThrow().value() > 0);
+        assertTrue(
+                Evaluate.closed(CAR, armed, AT).find("answered").orElseThrow().value() > 0);
     }
 
     /** Speeds whose boost lies beyond the compressor map are counted and named: in the window, armed beside it, and without nitrous. */
     @Test
     void each_speed_without_an_answer_is_counted() {
         BoostTable held = BoostTable.constant(1.0e5);
-        BoostTable window = BoostTable.of(
-                new double[] {6400, 6500, 7000, 7100}, new double[] {1.0e5, 3.5e5, 3.5e5, 1.0e5});
+        BoostTable window =
+                BoostTable.of(new double[] {6400, 6500, 7000, 7100}, new double[] {1.0e5, 3.5e5, 3.5e5, 1.0e5});
         assertUnanswered(new BoostTarget(held, window, 0), 6, "6,500 rpm, nitrous on");
         BoostTable above = BoostTable.of(new double[] {7000, 7250}, new double[] {1.0e5, 3.5e5});
         assertUnanswered(new BoostTarget(held, above, 0), 4, "7,250 rpm, nitrous armed, closed");
@@ -259,7 +266,10 @@ class OutcomeTest {
     }
 
     private static void assertUnanswered(BoostTarget boost, int count, String first) {
-        Limit limit = Evaluate.of(CAR, SETUP.withBoost(boost), AT).limits().find("answered").orElseThrow();
+        Limit limit = Evaluate.of(CAR, SETUP.withBoost(boost), AT)
+                .limits()
+                .find("answered")
+                .orElseThrow();
         assertEquals(count, limit.value());
         assertEquals(first, limit.place());
     }
@@ -272,7 +282,10 @@ class OutcomeTest {
                 .max()
                 .orElseThrow();
         double density = CAR.fuels().nitrous().density(298.15);
-        assertEquals(2 * 5 * most / density, outcome.limits().find("fuel-cell").orElseThrow().value(), 1e-9);
+        assertEquals(
+                2 * 5 * most / density,
+                outcome.limits().find("fuel-cell").orElseThrow().value(),
+                1e-9);
     }
 
     @Test
@@ -281,7 +294,10 @@ class OutcomeTest {
         List<String> nitrous = outcome.outside(JetSide.NITROUS);
         assertEquals(nitrous.stream().distinct().toList(), nitrous);
         assertEquals(
-                outcome.withNitrous().get(0).nitrous().outside().stream().distinct().toList(), nitrous);
+                outcome.withNitrous().get(0).nitrous().outside().stream()
+                        .distinct()
+                        .toList(),
+                nitrous);
         assertEquals(List.of(), Evaluate.of(CAR, SETUP.withoutJets(), AT).outside(JetSide.NITROUS));
         // holes of a fifth of a millimetre were never measured
         Outcome small = Evaluate.of(CAR, SETUP.withJets(new JetPair(0.2e-3, 0.15e-3)), AT);

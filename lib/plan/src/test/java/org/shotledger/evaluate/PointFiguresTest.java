@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.shotledger.boost.ShaftBalance;
 import org.shotledger.boost.ExhaustGas;
+import org.shotledger.boost.ShaftBalance;
 import org.shotledger.car.Car;
 import org.shotledger.car.EngineModel;
 import org.shotledger.car.Injection;
@@ -69,7 +69,10 @@ class PointFiguresTest {
     void power_is_what_the_gas_does_less_gas_exchange_and_friction(boolean nitrous) {
         OperatingPoint p = nitrous ? on(AT) : off();
         double rate = DISPLACEMENT * RPM / 120;
-        assertEquals((p.shaft().exhaustPressure() - PLENUM) * rate, p.power().pumping(), 1e-6 * Math.abs(p.power().pumping()));
+        assertEquals(
+                (p.shaft().exhaustPressure() - PLENUM) * rate,
+                p.power().pumping(),
+                1e-6 * Math.abs(p.power().pumping()));
         // Chen and Flynn with 0.4 bar, 0.005, 0.09 bar per m/s, 0.0009 bar per (m/s)2
         double speed = 2 * 84.6e-3 * RPM / 60;
         double fmep = 40e3 + 0.005 * p.cylinder().peakPressure() + 9e3 * speed + 90 * speed * speed;
@@ -146,7 +149,8 @@ class PointFiguresTest {
         // the builder's own timing: the air's part is that of the engine without nitrous, a little denser
         OperatingPoint builder = Evaluate.model(CAR, SETUP.withRetard(0), AT.with(Factor.NITROUS_WORK, 0))
                 .at(RPM, PLENUM, Mode.NITROUS);
-        double air = builder.charge().mixture().dryAir() / off().charge().mixture().dryAir();
+        double air =
+                builder.charge().mixture().dryAir() / off().charge().mixture().dryAir();
         assertEquals(air, builder.power().indicated() / off().power().indicated(), 0.06);
     }
 
@@ -205,17 +209,25 @@ class PointFiguresTest {
         OperatingPoint held = rail(5e-4).at(RPM, PLENUM, Mode.NITROUS);
         assertEquals(PLENUM + 3e5, held.main().railPressure(), 1);
         assertEquals(
-                held.main().massFlow() + held.nitrousFuel().massFlow(), held.main().pumped(), 1e-12);
+                held.main().massFlow() + held.nitrousFuel().massFlow(),
+                held.main().pumped(),
+                1e-12);
         assertEquals(density * 5e-4 * (1 - 4.3 / 9), held.main().pumpCapacity(), 1e-6);
         double free = 0.9 * held.main().pumped() / density / (1 - 4.3 / 9);
         OperatingPoint weak = rail(free).at(RPM, PLENUM, Mode.NITROUS);
         double rise = weak.main().railPressure() - AMBIENT;
         assertTrue(rise < 4.2e5 && rise > 2e5, "rail " + rise);
-        assertEquals(density * free * (1 - rise / 9e5), weak.main().pumped(), 1e-4 * weak.main().pumped());
+        assertEquals(
+                density * free * (1 - rise / 9e5),
+                weak.main().pumped(),
+                1e-4 * weak.main().pumped());
         double share = Math.sqrt((weak.main().railPressure() - PLENUM) / 3e5);
         assertEquals(share, weak.nitrousFuel().massFlow() / held.nitrousFuel().massFlow(), 1e-4);
         double metered = weak.main().massFlow() / weak.charge().mixture().dryAir();
-        assertEquals(share, metered / (held.main().massFlow() / held.charge().mixture().dryAir()), 1e-4);
+        assertEquals(
+                share,
+                metered / (held.main().massFlow() / held.charge().mixture().dryAir()),
+                1e-4);
         // closed, the solenoid holds the pressure of the rail, and the pump serves the injectors alone
         OperatingPoint closed = rail(5e-4).at(RPM, PLENUM, Mode.ARMED);
         assertEquals(PLENUM + 3e5, closed.nitrousFuel().railPressure(), 1e-6);
@@ -271,7 +283,8 @@ class PointFiguresTest {
         OperatingPoint p = on(AT);
         var bySpark = model.bySpark(RPM, PLENUM, Mode.NITROUS, p.nitrous(), p.nitrousFuel());
         for (double retard : new double[] {0, 12}) {
-            OperatingPoint set = Evaluate.model(CAR, SETUP.withRetard(retard), AT).at(RPM, PLENUM, Mode.NITROUS);
+            OperatingPoint set =
+                    Evaluate.model(CAR, SETUP.withRetard(retard), AT).at(RPM, PLENUM, Mode.NITROUS);
             OperatingPoint asked = bySpark.apply(retard);
             assertEquals(set.wheelPower(), asked.wheelPower(), 1e-9 * set.wheelPower());
             assertEquals(retard, asked.cylinder().retard());
@@ -335,12 +348,13 @@ class PointFiguresTest {
         OperatingPoint plain = Evaluate.model(none, SETUP, AT).at(RPM, PLENUM, Mode.BOOST_ALONE);
         OperatingPoint with = Evaluate.model(other, SETUP, AT).at(RPM, PLENUM, Mode.BOOST_ALONE);
         // the exhaust as hot as on the base pull
-        ExhaustGas gas = new ExhaustGas(
-                plain.charge().mixture().totalFlow(), CAR.turbo().exhaustTemperature(), 290, 1.30);
+        ExhaustGas gas =
+                new ExhaustGas(plain.charge().mixture().totalFlow(), CAR.turbo().exhaustTemperature(), 290, 1.30);
         double density = AMBIENT / (290 * gas.temperature());
         double share = gas.flow() / 0.55 * gas.flow() / 0.55;
         double back = AMBIENT + 15e3 * share * 0.35 / density;
-        double exhaust = ShaftBalance.solve(CAR.turbo().turbine(), gas, plain.compressor().power(), back)
+        double exhaust = ShaftBalance.solve(
+                        CAR.turbo().turbine(), gas, plain.compressor().power(), back)
                 .exhaustPressure();
         double factor = BackPressure.factor(pull, exhaust / PLENUM, 9.3, 1.30);
         double air = with.charge().mixture().dryAir() / plain.charge().mixture().dryAir();

@@ -18,19 +18,7 @@ import org.shotledger.units.QuantityKind;
 class LimitsTest {
     private static Limit limit(String key, double value, double bound, Side side, double scale) {
         return new Limit(
-                key,
-                key,
-                QuantityKind.RATIO,
-                value,
-                bound,
-                side,
-                false,
-                "",
-                Provenance.ASSUMED,
-                "",
-                "",
-                "case",
-                scale);
+                key, key, QuantityKind.RATIO, value, bound, side, false, "", Provenance.ASSUMED, "", "", "case", scale);
     }
 
     /** The caution band is a twentieth of the bound, itself no longer inside it; at the bound a limit still holds. */
@@ -93,8 +81,10 @@ class LimitsTest {
         Limit near = limit("a", 0.75, 1, Side.AT_MOST, 1);
         Limit same = limit("a", 3, 4, Side.AT_MOST, 4);
         Limit other = limit("b", 0.1, 1, Side.AT_MOST, 1);
-        assertEquals(List.of(near, other), Limits.closest(List.of(far, near, other)).all());
-        assertEquals(List.of(near, other), Limits.closest(List.of(near, other, far)).all());
+        assertEquals(
+                List.of(near, other), Limits.closest(List.of(far, near, other)).all());
+        assertEquals(
+                List.of(near, other), Limits.closest(List.of(near, other, far)).all());
         assertEquals(List.of(near), Limits.closest(List.of(near, same)).all());
         assertEquals(List.of(same), Limits.closest(List.of(same, near)).all());
     }

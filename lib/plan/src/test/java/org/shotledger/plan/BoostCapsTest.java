@@ -62,8 +62,7 @@ class BoostCapsTest {
             boolean beyond = more > 0.95 * CAR.turbo().boostCeiling();
             boolean some = CASES.stream()
                     .map(at -> at.off(step.rpm(), more))
-                    .anyMatch(point -> point.filter(
-                                    p -> p.shaft().holdsBoost() && least(p) >= 0.055)
+                    .anyMatch(point -> point.filter(p -> p.shaft().holdsBoost() && least(p) >= 0.055)
                             .isEmpty());
             assertTrue(beyond || some, step + " could be more");
         }

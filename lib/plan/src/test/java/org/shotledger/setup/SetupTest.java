@@ -99,9 +99,7 @@ class SetupTest {
         Setup mil = SETUP.withJets(thou(40), mm(0.6));
         assertEquals(40 * 25.4e-6, mil.jets().orElseThrow().nitrousBore(), 1e-12);
         assertEquals(0.6e-3, mil.jets().orElseThrow().fuelBore(), 1e-12);
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> SETUP.withJets(degC(40), mm(0.6)));
+        assertThrows(IllegalArgumentException.class, () -> SETUP.withJets(degC(40), mm(0.6)));
         Setup flat = SETUP.withBoost(barGauge(0.8));
         assertEquals(0.8e5, flat.boost().off().at(7000), 1e-6);
     }
@@ -171,7 +169,10 @@ class SetupTest {
     void what_lies_outside_its_range_is_refused() {
         refused("spark retard", () -> SETUP.withRetard(-0.1), () -> SETUP.withRetard(30.1));
         refused("mixture", () -> SETUP.withMixture(0.49), () -> SETUP.withMixture(1.31));
-        refused("boost allowed above", () -> new BoostTarget(TABLE, TABLE, -1), () -> new BoostTarget(TABLE, TABLE, 100_001));
+        refused(
+                "boost allowed above",
+                () -> new BoostTarget(TABLE, TABLE, -1),
+                () -> new BoostTarget(TABLE, TABLE, 100_001));
         refused("boost of a step", () -> BoostTable.constant(-0.51e5), () -> BoostTable.constant(8.1e5));
         refused("engine speed of a boost step", () -> BoostTable.of(new double[] {0}, new double[] {0}));
         refused("no step", () -> new BoostTable(List.of()));
@@ -186,8 +187,14 @@ class SetupTest {
         refused("time under nitrous", () -> new PassPlan(1, 0.4), () -> new PassPlan(1, 301));
         MoistAir air = new MoistAir(88e3, 300, 0.35);
         refused("supply voltage", () -> Case.of("c", air, 7.9), () -> Case.of("c", air, 18.1));
-        refused("ethanol", () -> Case.of("c", air, 13).withFuel(-0.1), () -> Case.of("c", air, 13).withFuel(1.1));
-        refused("factor on the", () -> Factors.NONE.with(Factor.KNOCK, -0.1), () -> Factors.NONE.with(Factor.KNOCK, 11));
+        refused(
+                "ethanol",
+                () -> Case.of("c", air, 13).withFuel(-0.1),
+                () -> Case.of("c", air, 13).withFuel(1.1));
+        refused(
+                "factor on the",
+                () -> Factors.NONE.with(Factor.KNOCK, -0.1),
+                () -> Factors.NONE.with(Factor.KNOCK, 11));
         DaySheet usual = DaySheet.USUAL;
         refused("time between", () -> day(9, 12.5, 1, 300, 0.5), () -> day(100_001, 12.5, 1, 300, 0.5));
         refused("voltage of the heater", () -> day(60, 7, 1, 300, 0.5), () -> day(60, 19, 1, 300, 0.5));

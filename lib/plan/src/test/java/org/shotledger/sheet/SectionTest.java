@@ -94,7 +94,8 @@ class SectionTest {
 
     @Test
     void what_stands_there_goes_before_the_default() {
-        Section s = sheet("share: 20 %", "count: 4", "flag: no", "kind: one", "text: some words", "list: [1 mm, {value: 2 mm}]");
+        Section s = sheet(
+                "share: 20 %", "count: 4", "flag: no", "kind: one", "text: some words", "list: [1 mm, {value: 2 mm}]");
         assertEquals(0.2, s.figureOr("share", QuantityKind.FRACTION, 0, 1, 0.5, "habit"), 1e-12);
         assertEquals(4, s.countOr("count", 1, 9, 3, "habit"));
         assertFalse(s.yesOr("flag", true, "habit"));
@@ -127,7 +128,14 @@ class SectionTest {
     /** The ends of a range are in it, a little beyond is refused in the unit in which it was written. */
     @Test
     void figures_are_held_to_their_range_and_counts_are_whole() {
-        Section s = sheet("low: 40 mm", "high: 140 mm", "below: 39.9 mm", "above: 14.1 cm", "half: 2.5", "word: wide", "many: 10");
+        Section s = sheet(
+                "low: 40 mm",
+                "high: 140 mm",
+                "below: 39.9 mm",
+                "above: 14.1 cm",
+                "half: 2.5",
+                "word: wide",
+                "many: 10");
         assertEquals(0.04, s.figure("low", QuantityKind.LENGTH, 0.04, 0.14), 1e-12);
         assertEquals(0.14, s.figure("high", QuantityKind.LENGTH, 0.04, 0.14), 1e-12);
         assertTrue(Double.isNaN(s.figure("below", QuantityKind.LENGTH, 0.04, 0.14)));
@@ -159,7 +167,9 @@ class SectionTest {
         assertEquals(1, engine.choice("kind", kinds));
         assertNull(engine.make(() -> "x"));
         Section turbo = s.section("turbo");
-        assertTrue(Double.isNaN(turbo.figure("area", QuantityKind.LENGTH, 0, 1)), "what lies in it is not asked for again");
+        assertTrue(
+                Double.isNaN(turbo.figure("area", QuantityKind.LENGTH, 0, 1)),
+                "what lies in it is not asked for again");
         Section absent = s.section("bottle");
         assertEquals("", absent.text("name"));
         assertNull(absent.make(() -> "x"));
@@ -193,8 +203,10 @@ class SectionTest {
         }
         assertEquals(List.of(), s.figures("e", QuantityKind.LENGTH, 0, 1));
         List<String> said = said();
-        assertTrue(said.get(0).contains("\"form\" is not known beside a value; known are value, from, provenance, sure, note."));
-        assertTrue(said.get(1).contains("\"hearsay\" is not a provenance; allowed are measured, published,"), said.get(1));
+        assertTrue(said.get(0)
+                .contains("\"form\" is not known beside a value; known are value, from, provenance, sure, note."));
+        assertTrue(
+                said.get(1).contains("\"hearsay\" is not a provenance; allowed are measured, published,"), said.get(1));
         assertTrue(said.get(2).contains("\"perhaps\" is no answer here; write yes or no."), said.get(2));
         assertTrue(said.get(3).endsWith("\"value\" must be a plain figure or word."), said.get(3));
         assertTrue(said.get(4).endsWith("e[0]: A plain figure is wanted here."), said.get(4));
@@ -205,11 +217,11 @@ class SectionTest {
     @Test
     void sections_are_found_filled_and_read_elsewhere() {
         Section s = sheet("parts:", "  from: shop", "  one: {size: 1 mm}", "  two: {size: 2 mm}", "extra: 1");
-        assertEquals(List.of("one", "two"), List.copyOf(s.section("parts").namedSections().keySet()));
         assertEquals(
-                0.002,
-                s.section("parts").namedSections().get("two").figure("size", QuantityKind.LENGTH, 0, 1),
-                1e-12);
+                List.of("one", "two"),
+                List.copyOf(s.section("parts").namedSections().keySet()));
+        assertEquals(
+                0.002, s.section("parts").namedSections().get("two").figure("size", QuantityKind.LENGTH, 0, 1), 1e-12);
         assertEquals("shop", found("parts.two.size").from(), "the reason of the section around it");
         assertTrue(s.sectionIf("none").isEmpty());
         assertEquals("parts", s.sectionIf("parts").orElseThrow().path());
