@@ -10,7 +10,10 @@ import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
+import org.shotledger.boost.Turbine;
+import org.shotledger.car.BuilderLimits;
 import org.shotledger.car.Car;
+import org.shotledger.car.Turbo;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PointLimits;
 import org.shotledger.job.Job;
@@ -66,6 +69,51 @@ class BoostCapsTest {
                             .isEmpty());
             assertTrue(beyond || some, step + " could be more");
         }
+    }
+
+    /** Piston speed has 1.5 % left at 7000 rpm, whatever the boost: that must not take the boost away. */
+    @Test
+    void a_limit_that_boost_does_not_move_does_not_hold_it_down() {
+        BuilderLimits l = CAR.limits();
+        Car slow = CAR.with(new BuilderLimits(
+                l.peakPressure(),
+                l.crankTorque(),
+                2 * 84.6e-3 * 7000 / 60 * 1.015,
+                l.lambdaLow(),
+                l.lambdaHigh(),
+                l.injectorDuty(),
+                l.pumpReserve(),
+                l.surgeMargin(),
+                l.chokeMargin(),
+                l.bottlePressureLow(),
+                l.bottlePressureHigh(),
+                l.solenoidShare(),
+                l.feedLoss(),
+                l.passageShare(),
+                l.exhaustTemperature(),
+                l.reliefShare()));
+        double[] one = {7000};
+        assertEquals(new BoostCaps(CAR, CASES).alone(one), new BoostCaps(slow, CASES).alone(one));
+    }
+
+    /** A turbine too large for the compressor: the cap is what it holds, though every limit would bear more. */
+    @Test
+    void the_cap_is_no_more_than_the_turbine_holds() {
+        Turbo turbo = CAR.turbo();
+        Turbine old = turbo.turbine();
+        Car weak = CAR.with(new Turbo(
+                turbo.map(),
+                new Turbine(old.name(), 2400e-6, old.efficiency(), old.mechanicalEfficiency(), old.exhaustLoss()),
+                turbo.inlet(),
+                turbo.cooler(),
+                turbo.exhaustTemperature(),
+                turbo.boostCeiling()));
+        Setup base = JOB.setup().withBoost(BoostTarget.constant(1.85e5));
+        CaseModel model = CaseModel.of(weak, base, new JetPair(1e-3, 0.56e-3), JOB.stated(), Double.NaN);
+        double cap = new BoostCaps(weak, List.of(model)).alone(new double[] {7000}).at(7000);
+        assertTrue(cap > 0.4e5, "Pa: " + cap);
+        assertTrue(model.off(7000, cap).orElseThrow().shaft().holdsBoost());
+        assertTrue(!model.off(7000, cap + 0.3 * PSI).orElseThrow().shaft().holdsBoost());
     }
 
     @Test
