@@ -29,7 +29,8 @@ class HoleFormulasTest {
     }
 
     // keep = exp(-3/16.5) = 0.8337, or 0.441 where the length is not known; 1.087 keep at the boiling point; over it
-    // exp(-((1.2 - 1)/(0.336 keep))^2); half of it 0.025 below the critical temperature; exp(-x/0.0005) with bubbles, but for a
+    // exp(-((1.2 - 1)/(0.336 keep))^2); half of it 0.025 below the critical temperature; exp(-x/0.0005) with bubbles,
+    // but for a
     // square edge
     @ParameterizedTest
     @CsvSource({
@@ -93,14 +94,16 @@ class HoleFormulasTest {
         }
     }
 
-    // Borda and Carnot: behind a sudden widening G_line v (G_jet - G_line) comes back, at most nine tenths of what was lost
+    // Borda and Carnot: behind a sudden widening G_line v (G_jet - G_line) comes back, at most nine tenths of what was
+    // lost
     @Test
     void aLineBehindAHoleGetsPressureBack() {
         FluidState liquid = NitrousOxide.atTemperaturePressure(250, 8e6);
         Orifice wide = Orifice.solenoid("hole", 2e-3, 5e-3);
         double flow = 0.12;
         double throat = wide.hole().outletPressure(liquid, flow);
-        double volume = 1 / NitrousOxide.atPressureEnthalpy(throat, liquid.enthalpy()).density();
+        double volume =
+                1 / NitrousOxide.atPressureEnthalpy(throat, liquid.enthalpy()).density();
         double jet = Math.sqrt(2 * (8e6 - throat) / volume);
         double line = flow / (Math.PI / 4 * 25e-6);
         double back = wide.outletPressure(liquid, flow) - throat;
@@ -126,7 +129,8 @@ class HoleFormulasTest {
             NitrousOxide.atTemperaturePressure(300, 2e6),
             NitrousOxide.atTemperaturePressure(320, 9e6)
         }) {
-            FluidState stream = new Stream().to(state.pressure(), state.enthalpy()).state();
+            FluidState stream =
+                    new Stream().to(state.pressure(), state.enthalpy()).state();
             assertEquals(state.density(), stream.density(), 1e-6 * state.density());
             assertEquals(state.temperature(), stream.temperature(), 1e-5);
             assertEquals(state.entropy(), stream.entropy(), 1e-4 * Math.abs(state.entropy()));
@@ -134,7 +138,10 @@ class HoleFormulasTest {
             assertEquals(state.isSaturated(), stream.isSaturated());
         }
         Stream stream = new Stream();
-        double wet = stream.to(NitrousOxide.saturationPressure(280), NitrousOxide.mixture(280, 0.2).enthalpy()).viscosity();
+        double wet = stream.to(
+                        NitrousOxide.saturationPressure(280),
+                        NitrousOxide.mixture(280, 0.2).enthalpy())
+                .viscosity();
         assertEquals(Friction.mcAdams(0.2, Viscosity.liquid(280), Viscosity.vapour(280)), wet, 1e-6 * wet);
         FluidState liquid = NitrousOxide.atTemperaturePressure(260, 6e6);
         assertEquals(Viscosity.liquid(260), stream.to(6e6, liquid.enthalpy()).viscosity(), 1e-9);

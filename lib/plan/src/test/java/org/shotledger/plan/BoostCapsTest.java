@@ -110,7 +110,8 @@ class BoostCapsTest {
                 turbo.boostCeiling()));
         Setup base = JOB.setup().withBoost(BoostTarget.constant(1.85e5));
         CaseModel model = CaseModel.of(weak, base, new JetPair(1e-3, 0.56e-3), JOB.stated(), Double.NaN);
-        double cap = new BoostCaps(weak, List.of(model)).alone(new double[] {7000}).at(7000);
+        double cap =
+                new BoostCaps(weak, List.of(model)).alone(new double[] {7000}).at(7000);
         assertTrue(cap > 0.4e5, "Pa: " + cap);
         assertTrue(model.off(7000, cap).orElseThrow().shaft().holdsBoost());
         assertTrue(!model.off(7000, cap + 0.3 * PSI).orElseThrow().shaft().holdsBoost());
