@@ -76,6 +76,15 @@ public record Origin(
     }
 
     /**
+     * Whether the sheet states the figure.
+     *
+     * @return false for a default that the reader of the sheet took in its place
+     */
+    public boolean stated() {
+        return !from.startsWith(Found.DEFAULT);
+    }
+
+    /**
      * Half-width of the stated band.
      *
      * @return SI; NaN when none is stated

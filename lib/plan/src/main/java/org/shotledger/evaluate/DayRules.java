@@ -15,6 +15,7 @@ import org.shotledger.bottle.FillingCheck;
 import org.shotledger.bottle.FillingLimit;
 import org.shotledger.bottle.Pass;
 import org.shotledger.car.Car;
+import org.shotledger.car.Origin;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Provenance;
@@ -127,7 +128,7 @@ final class DayRules {
         return switch (kind) {
             case SERVICE_PRESSURE, PRESSURE_AT_21, DISC_RATING ->
                 car.origin("bottle.service-pressure")
-                        .filter(origin -> origin.line() > 0)
+                        .filter(Origin::stated)
                         .map(origin -> Provenance.PUBLISHED)
                         .orElse(Provenance.ASSUMED);
             default -> Provenance.PUBLISHED;

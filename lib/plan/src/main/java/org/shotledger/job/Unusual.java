@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.shotledger.car.Origin;
-import org.shotledger.sheet.Found;
 import org.shotledger.sheet.Found.Meant;
 import org.shotledger.sheet.Problem;
 import org.shotledger.units.Excerpt;
@@ -39,7 +38,7 @@ final class Unusual {
     }
 
     private void figure(Origin origin) {
-        if (origin.kind() == null || origin.from().startsWith(Found.DEFAULT)) {
+        if (origin.kind() == null || !origin.stated()) {
             return;
         }
         band(origin);

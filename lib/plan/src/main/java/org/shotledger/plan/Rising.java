@@ -41,20 +41,23 @@ final class Rising {
         if (atB < 0) {
             return b;
         }
+        double last = 0;
         for (int calls = 0; calls < MOST_CALLS && b - a > tolerance; calls++) {
             double guess = Double.isNaN(atB) ? (a + b) / 2 : b - atB * (b - a) / (atB - atA);
             double inside = Math.min(0.05 * (b - a), tolerance / 2);
             double next = Math.min(Math.max(guess, a + inside), b - inside);
             double at = f.applyAsDouble(next) - value;
+            // an end that stays twice counts half
             if (at < 0) {
                 a = next;
                 atA = at;
-                atB /= 2;
+                atB = last < 0 ? atB / 2 : atB;
             } else {
                 b = next;
                 atB = at;
-                atA /= 2;
+                atA = last > 0 ? atA / 2 : atA;
             }
+            last = at;
         }
         return b;
     }

@@ -109,4 +109,47 @@ class DayOutcomeTest {
         assertTrue(DayOutcome.of(JOB.car(), SETUP.withoutJets(), DaySheet.USUAL, JOB.stated())
                 .isEmpty());
     }
+
+    /** A cold morning, the bottle filled as cold as the sheet says, the finest scale: the heater works, rows are a fortieth of the charge. */
+    @Test
+    void what_the_sheet_of_the_day_says_is_done() {
+        var cold = JOB.stated().withAir(new org.shotledger.engine.MoistAir(88e3, 283.15, 0.3));
+        DaySheet fine = new DaySheet(1800, 12.5, 1, Optional.of(MOTHER), OptionalDouble.of(270), 0.01);
+        DayOutcome day = DayOutcome.of(JOB.car(), SETUP, fine, cold).orElseThrow();
+        assertEquals(270, day.refills().get(0).before().temperature());
+        assertTrue(day.refills().get(0).heating().orElseThrow().seconds() > 60);
+        double warm = day.heating().orElseThrow().seconds();
+        // 350 W have at least what shell and contents gain of their own: 12.4 kg of aluminium by 20 K and 7.7 kg of
+        // nitrous oxide
+        assertTrue(warm > 12.4 * 900 * 20 / 350 && warm < 6 * 3600, "s: " + warm);
+        double charge = JOB.setup().bottle().charge();
+        List<ScaleRow> scale = day.scale();
+        assertEquals(charge, scale.get(0).charge(), 1e-9);
+        assertEquals(charge / 40, scale.get(0).charge() - scale.get(1).charge(), 1e-9);
+        assertEquals(
+                day.runs().stream().filter(run -> run.pass().whole()).count(),
+                day.wholePasses(),
+                "and one that was cut short");
+        assertEquals(day.runs().size() - 1, day.wholePasses());
+        var hot = JOB.stated().withAir(new org.shotledger.engine.MoistAir(88e3, 308.15, 0.3));
+        assertTrue(
+                DayOutcome.of(JOB.car(), SETUP, fine, hot)
+                        .orElseThrow()
+                        .heating()
+                        .isEmpty(),
+                "warm of itself");
+    }
+
+    /** No plan fills a bottle beyond 0.68 kg/L: 8.57 kg in 12.6 L, whatever the charge of the setup. */
+    @Test
+    void a_refill_ends_at_the_legal_filling() {
+        Setup full = SETUP.withBottle(new org.shotledger.setup.BottleFill(8.8, 298));
+        DaySheet once = new DaySheet(1800, 12.5, 1, Optional.of(MOTHER), OptionalDouble.empty(), 5);
+        DayOutcome.Filled first = DayOutcome.of(JOB.car(), full, once, JOB.stated())
+                .orElseThrow()
+                .refills()
+                .get(0);
+        assertTrue(first.refill().reached());
+        assertEquals(0.68 * 12.6, first.refill().own().mass(), 1e-6);
+    }
 }
