@@ -19,11 +19,11 @@ import org.shotledger.units.QuantityKind;
 class SectionTest {
     private final SheetReading reading = new SheetReading("s.yaml", Path.of("."));
 
-    private Section sheet(String... lines) {
+    private SheetSection sheet(String... lines) {
         Problems problems = new Problems();
         var root = YamlSheet.read(String.join("\n", lines) + "\n", "s.yaml", problems);
         assertEquals(List.of(), problems.list());
-        return Section.root(reading, root.orElseThrow());
+        return SheetSection.root(reading, root.orElseThrow());
     }
 
     private List<String> said() {
@@ -36,7 +36,7 @@ class SectionTest {
 
     @Test
     void a_value_carries_its_place_its_reason_and_how_it_is_known() {
-        Section engine = sheet(
+        SheetSection engine = sheet(
                         "engine:",
                         "  from: drawing",
                         "  provenance: published",
@@ -75,7 +75,7 @@ class SectionTest {
 
     @Test
     void a_default_says_that_it_is_one() {
-        Section s = sheet("a: 1 mm");
+        SheetSection s = sheet("a: 1 mm");
         assertEquals(0.5, s.figureOr("share", QuantityKind.FRACTION, 0, 1, 0.5, "habit"));
         assertEquals(3, s.countOr("count", 1, 9, 3, "habit"));
         assertTrue(s.yesOr("flag", true, "habit"));
@@ -94,7 +94,7 @@ class SectionTest {
 
     @Test
     void what_stands_there_goes_before_the_default() {
-        Section s = sheet(
+        SheetSection s = sheet(
                 "share: 20 %", "count: 4", "flag: no", "kind: one", "text: some words", "list: [1 mm, {value: 2 mm}]");
         assertEquals(0.2, s.figureOr("share", QuantityKind.FRACTION, 0, 1, 0.5, "habit"), 1e-12);
         assertEquals(4, s.countOr("count", 1, 9, 3, "habit"));
@@ -117,7 +117,7 @@ class SectionTest {
     /** 1 bar on a gauge is 1 bar more than what is around it: here 0.9 bar, or the standard atmosphere where that is not known. */
     @Test
     void a_gauge_pressure_counts_from_what_is_around_it() {
-        Section s = sheet("gauge: 1 bar gauge", "abs: 1 bar abs", "wide: {value: 1 bar gauge}");
+        SheetSection s = sheet("gauge: 1 bar gauge", "abs: 1 bar abs", "wide: {value: 1 bar gauge}");
         assertEquals(1.9e5, s.pressure("gauge", 0, 1e6, 0.9e5), 1e-6);
         assertEquals(1e5, s.pressure("abs", 0, 1e6, 0.9e5), 1e-6);
         assertEquals(201_325, s.pressure("gauge", 0, 1e6, Double.NaN), 1e-6);
@@ -128,7 +128,7 @@ class SectionTest {
     /** The ends of a range are in it, a little beyond is refused in the unit in which it was written. */
     @Test
     void figures_are_held_to_their_range_and_counts_are_whole() {
-        Section s = sheet(
+        SheetSection s = sheet(
                 "low: 40 mm",
                 "high: 140 mm",
                 "below: 39.9 mm",
@@ -156,8 +156,9 @@ class SectionTest {
 
     @Test
     void what_is_missing_or_not_known_is_said_with_its_place() {
-        Section s = sheet("engine:", "  strokes: 85 mm", "  empty:", "  list: 1 mm", "  kind: doubl", "turbo: 3", "  ");
-        Section engine = s.section("engine");
+        SheetSection s =
+                sheet("engine:", "  strokes: 85 mm", "  empty:", "  list: 1 mm", "  kind: doubl", "turbo: 3", "  ");
+        SheetSection engine = s.section("engine");
         assertTrue(Double.isNaN(engine.figure("stroke", QuantityKind.LENGTH, 0.04, 0.14)));
         assertTrue(Double.isNaN(engine.figure("empty", QuantityKind.LENGTH, 0.04, 0.14)));
         assertEquals(List.of(), engine.figures("list", QuantityKind.LENGTH, 0, 1));
@@ -166,11 +167,11 @@ class SectionTest {
         kinds.put("double", 2);
         assertEquals(1, engine.choice("kind", kinds));
         assertNull(engine.make(() -> "x"));
-        Section turbo = s.section("turbo");
+        SheetSection turbo = s.section("turbo");
         assertTrue(
                 Double.isNaN(turbo.figure("area", QuantityKind.LENGTH, 0, 1)),
                 "what lies in it is not asked for again");
-        Section absent = s.section("bottle");
+        SheetSection absent = s.section("bottle");
         assertEquals("", absent.text("name"));
         assertNull(absent.make(() -> "x"));
         assertEquals(
@@ -192,7 +193,7 @@ class SectionTest {
 
     @Test
     void what_stands_beside_a_value_must_be_known() {
-        Section s = sheet(
+        SheetSection s = sheet(
                 "a: {value: 1 mm, form: gauge}",
                 "b: {value: 1 mm, provenance: hearsay}",
                 "c: {value: 1 mm, sure: perhaps}",
@@ -216,7 +217,7 @@ class SectionTest {
 
     @Test
     void sections_are_found_filled_and_read_elsewhere() {
-        Section s = sheet("parts:", "  from: shop", "  one: {size: 1 mm}", "  two: {size: 2 mm}", "extra: 1");
+        SheetSection s = sheet("parts:", "  from: shop", "  one: {size: 1 mm}", "  two: {size: 2 mm}", "extra: 1");
         assertEquals(
                 List.of("one", "two"),
                 List.copyOf(s.section("parts").namedSections().keySet()));
@@ -225,7 +226,7 @@ class SectionTest {
         assertEquals("shop", found("parts.two.size").from(), "the reason of the section around it");
         assertTrue(s.sectionIf("none").isEmpty());
         assertEquals("parts", s.sectionIf("parts").orElseThrow().path());
-        Section filled = s.section("parts")
+        SheetSection filled = s.section("parts")
                 .section("one")
                 .filled("size", Map.of("size", "9 mm", "length", "3 mm"), "catalogue", "published");
         assertEquals(0.001, filled.figure("size", QuantityKind.LENGTH, 0, 1), 1e-12);
@@ -242,7 +243,7 @@ class SectionTest {
 
     @Test
     void what_a_maker_refuses_is_told_at_its_section() {
-        Section engine = sheet("engine:", "  a: 1 mm").section("engine");
+        SheetSection engine = sheet("engine:", "  a: 1 mm").section("engine");
         engine.figure("a", QuantityKind.LENGTH, 0, 1);
         assertNull(engine.make(() -> {
             throw new IllegalArgumentException("Too small.");
