@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
  * as many.
  */
 class DrawnCombinationsTest {
-    private static final int ALL = Integer.getInteger("shotledger.combinations", 160);
+    private static final int ALL = Integer.getInteger("shotledger.combinations", 320);
     private static final int CHECKS = Study.Exact.USUAL.checks();
     private static final List<ToDoubleFunction<Difference>> FIGURES =
             List.of(Difference::power, Difference::margin, Difference::lambda);
