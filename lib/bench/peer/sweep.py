@@ -179,7 +179,7 @@ def sweep(values, margins, site, case, mouth, flow, enthalpy, fixed, whose, node
                             best[at] = best[at - 1]
                             at -= 1
                         best[at, 0], best[at, 1], best[at, 2] = sc, flow[r, 0], index
-        nb = np.floor(-flow[r, 0] / whole_nitrous / GRAIN)
+        nb = np.floor(-flow[r, 0] * (1 / (GRAIN * whole_nitrous)))
         for b in range(boxes):
             if sky[b, 0] > -np.inf:
                 # the same box by another row: the better sum, then the first

@@ -10,6 +10,7 @@ import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.plan.Plan;
+import org.shotledger.study.Pieces;
 
 /**
  * Power and every margin of a plan as quadratic forms in its unknowns, fitted on exact evaluations: centre, a standard deviation to
@@ -57,14 +58,14 @@ final class Surface {
         outputs = Margins.places(plan.outcomes());
         armed = points(plan.outcomes());
         constant = numbers(plan.outcomes());
-        double[][] sides = Pieces.of(2 * d, n -> exactOrNull(one(n / 2, n % 2 == 0 ? -1 : 1)));
+        List<double[]> sides = Pieces.of(2 * d, n -> exactOrNull(one(n / 2, n % 2 == 0 ? -1 : 1)));
         linear = new double[d][constant.length];
         square = new double[d][constant.length];
         for (int i = 0; i < d; i++) {
-            slope(i, sides[2 * i], sides[2 * i + 1]);
+            slope(i, sides.get(2 * i), sides.get(2 * i + 1));
         }
         pairs = withMixed ? strongestPairs() : new int[0][];
-        mixed = Pieces.of(pairs.length, p -> mixed(pairs[p]));
+        mixed = Pieces.of(pairs.length, p -> mixed(pairs[p])).toArray(double[][]::new);
     }
 
     /** A sheet's figure is drawn by reading the sheet anew; what was changed in the car since would be lost in silence. */

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import org.shotledger.study.Pieces;
 
 /**
  * Draws that were evaluated exactly as well, beside the quadratic forms.
@@ -33,7 +34,8 @@ public record SurfaceCheck(
 
     static SurfaceCheck of(Surface surface, List<Unknown> unknowns, long seed) {
         double[][] places = places(unknowns, CHECKS, seed);
-        double[][] exact = Pieces.of(CHECKS, n -> surface.exactOrNull(places[n]));
+        double[][] exact =
+                Pieces.of(CHECKS, n -> surface.exactOrNull(places[n])).toArray(double[][]::new);
         Forms all = surface.forms();
         Set<Integer> never = never(all, places, exact);
         Forms forms = all.without(never::contains);

@@ -36,8 +36,7 @@ public record Difference(int checks, double power, double margin, double lambda,
     record Sample(long index, double margin, double power, double lambda, double closed) {}
 
     static Difference of(Space space, List<Sample> samples) {
-        return largest(
-                samples.parallelStream().map(sample -> one(space, sample)).toList());
+        return largest(Pieces.of(samples.size(), n -> one(space, samples.get(n))));
     }
 
     /** By the exact outcome with the nitrous open; with it closed the table is exact. */

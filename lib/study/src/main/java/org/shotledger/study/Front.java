@@ -61,8 +61,13 @@ final class Front {
     }
 
     private Box box(Ranked r, double grain) {
-        return new Box((int) (r.power() / power / grain), (int) (r.margin() / grain), (int)
-                Math.floor(-r.nitrous() / nitrous / grain));
+        return new Box((int) (r.power() * boxes(grain, power)), (int) (r.margin() * boxes(grain, 1)), (int)
+                Math.floor(-r.nitrous() * boxes(grain, nitrous)));
+    }
+
+    /** How many boxes one unit spans, where so many units count as whole. */
+    static double boxes(double grain, double whole) {
+        return 1 / (grain * whole);
     }
 
     /** Those of some boxes that no other is at least as good as in everything. */

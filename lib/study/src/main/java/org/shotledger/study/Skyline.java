@@ -13,7 +13,7 @@ final class Skyline {
 
     private static final int NONE = -1;
     /** Grains in a whole. */
-    private static final double GRAINS = 1 / Front.GRAIN;
+    private static final double GRAINS = Front.boxes(Front.GRAIN, 1);
 
     private final double whole;
     private final double perWatt;
@@ -53,7 +53,7 @@ final class Skyline {
     /** @param whole W that count as whole */
     Skyline(double whole) {
         this.whole = whole;
-        this.perWatt = 1 / (Front.GRAIN * whole);
+        this.perWatt = Front.boxes(Front.GRAIN, whole);
         clear();
     }
 

@@ -113,8 +113,8 @@ public record Study(
     /** By number, each once: one of the best may be a member of the front. */
     private static Map<Long, Candidate> exactly(Space space, Stream<Ranked> some) {
         Sweep.stopIfAsked();
-        return some.map(Ranked::index).distinct().toList().parallelStream()
-                .map(index -> Candidate.of(space, index))
+        List<Long> indices = some.map(Ranked::index).distinct().toList();
+        return Pieces.of(indices.size(), n -> Candidate.of(space, indices.get(n))).stream()
                 .collect(Collectors.toMap(Candidate::index, candidate -> candidate));
     }
 
