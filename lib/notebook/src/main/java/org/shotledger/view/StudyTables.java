@@ -53,7 +53,7 @@ public final class StudyTables {
                 column("Least margin", FRACTION, Candidate::margin),
                 words("Closest limit", candidate -> candidate.decides().name()),
                 words("in the case", candidate -> candidate.decides().caseName()),
-                verdict("Verdict", candidate -> candidate.plan().verdict()));
+                verdict("Verdict", candidate -> candidate.verdict()));
     }
 
     /**

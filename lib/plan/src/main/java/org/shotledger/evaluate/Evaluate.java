@@ -3,15 +3,11 @@ package org.shotledger.evaluate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.shotledger.bottle.Charge;
-import org.shotledger.bottle.Outflow;
 import org.shotledger.bottle.Pass;
 import org.shotledger.bottle.Sample;
 import org.shotledger.car.Car;
@@ -22,7 +18,6 @@ import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
 import org.shotledger.setup.BottleState;
 import org.shotledger.setup.Case;
-import org.shotledger.setup.Factor;
 import org.shotledger.setup.Setup;
 
 /** What happens when a setup is run on a car in a case: the one function that everything else asks. Pure. */
@@ -57,7 +52,7 @@ public final class Evaluate {
      * @return the outcome; where the models have no answer it holds broken limits that say so
      */
     public static Outcome of(Car car, Setup setup, Case at) {
-        return new Evaluate(car, setup, at, day(car, setup, at)).outcome();
+        return new Evaluate(car, setup, at, new Bottles(car).day(setup, at)).outcome();
     }
 
     /**
@@ -86,7 +81,7 @@ public final class Evaluate {
     }
 
     /**
-     * Runs a setup in several cases, its bottle once for all of those that pass the same nitrous.
+     * Runs a setup in several cases.
      *
      * @param car what is built
      * @param setup what is set
@@ -94,35 +89,24 @@ public final class Evaluate {
      * @return one outcome a case, in their order
      */
     public static List<Outcome> all(Car car, Setup setup, List<Case> cases) {
-        return each(car, setup, cases, Evaluate::outcome);
+        Bottles bottles = new Bottles(car);
+        return cases.parallelStream()
+                .map(at -> new Evaluate(car, setup, at, bottles.day(setup, at)).outcome())
+                .toList();
     }
 
     /**
      * The same without what {@link #closed} tells, and without the seconds of the pass.
      *
-     * @param car what is built
+     * @param bottles the bottle of the car, shared with other setups
      * @param setup what is set, with jets
      * @param cases what the world may be
      * @return one outcome a case, in their order, with the operating points at which the nitrous is open and the limits of these and of
      *     the bottle
      */
-    public static List<Outcome> open(Car car, Setup setup, List<Case> cases) {
-        return each(car, setup, cases, Evaluate::open);
-    }
-
-    private static List<Outcome> each(Car car, Setup setup, List<Case> cases, Function<Evaluate, Outcome> outcome) {
-        Map<Double, Optional<Outflow>> outflows = new ConcurrentHashMap<>();
-        Map<List<Double>, Optional<Day>> days = new ConcurrentHashMap<>();
+    public static List<Outcome> open(Bottles bottles, Setup setup, List<Case> cases) {
         return cases.parallelStream()
-                .map(at -> {
-                    double factor = at.factors().of(Factor.NITROUS_FLOW);
-                    double ambient = at.air().pressure();
-                    double air = at.air().temperature();
-                    Optional<Outflow> outflow = outflows.computeIfAbsent(ambient, any -> outflow(car, setup, at));
-                    Optional<Day> day = days.computeIfAbsent(
-                            List.of(ambient, air, factor), any -> outflow.map(o -> Day.of(car, setup, o, air, factor)));
-                    return outcome.apply(new Evaluate(car, setup, at, day));
-                })
+                .map(at -> new Evaluate(bottles.car(), setup, at, bottles.day(setup, at)).open())
                 .toList();
     }
 
@@ -135,7 +119,7 @@ public final class Evaluate {
      * @return the passes in order, the one that is cut short the last; empty without nitrous
      */
     public static List<PassOutcome> passes(Car car, Setup setup, Case at) {
-        Optional<Day> day = day(car, setup, at);
+        Optional<Day> day = new Bottles(car).day(setup, at);
         if (day.isEmpty()) {
             return List.of();
         }
@@ -169,35 +153,23 @@ public final class Evaluate {
     /**
      * The bottle over the passes that the setup asks for, without an operating point.
      *
-     * @param car what is built
+     * @param bottles the bottle of the car, shared with other setups
      * @param setup what is set
      * @param at what the world is
      * @return the bottle; empty without nitrous
      */
-    public static Optional<BottleOutcome> bottle(Car car, Setup setup, Case at) {
-        return day(car, setup, at)
+    public static Optional<BottleOutcome> bottle(Bottles bottles, Setup setup, Case at) {
+        return bottles.day(setup, at)
                 .map(d -> new BottleOutcome(
-                        DayRules.of(car, setup, at.name(), d, 0),
+                        DayRules.of(bottles.car(), setup, at.name(), d, 0),
                         Day.end(d.last(setup.passes().count()))));
     }
 
     /** A day is run for an operating point only where the bottle's state is what it leaves. */
     private static Optional<Day> dayForBottle(Car car, Setup setup, Case at) {
-        return at.bottle().moment() == BottleState.Moment.END_OF_LAST_PASS ? day(car, setup, at) : Optional.empty();
-    }
-
-    private static Optional<Day> day(Car car, Setup setup, Case at) {
-        return outflow(car, setup, at)
-                .map(outflow -> Day.of(
-                        car,
-                        setup,
-                        outflow,
-                        at.air().temperature(),
-                        at.factors().of(Factor.NITROUS_FLOW)));
-    }
-
-    private static Optional<Outflow> outflow(Car car, Setup setup, Case at) {
-        return setup.jets().map(jets -> Day.outflow(car, setup, at.air().pressure()));
+        return at.bottle().moment() == BottleState.Moment.END_OF_LAST_PASS
+                ? new Bottles(car).day(setup, at)
+                : Optional.empty();
     }
 
     private FluidState bottle() {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.BottleOutcome;
+import org.shotledger.evaluate.Bottles;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.PointModel;
 import org.shotledger.flow.FeedFlow;
@@ -35,36 +36,33 @@ record BottleSide(List<Row> rows) {
 
     static BottleSide of(Space space, Names names) {
         int jets = space.count(Axis.NITROUS_JET);
-        int rows = space.count(Axis.BOTTLE_TEMPERATURE) * jets;
-        return new BottleSide(IntStream.range(0, rows)
-                .parallel()
-                .mapToObj(row -> {
-                    Setup warm = Axis.BOTTLE_TEMPERATURE.set(
-                            space.plan().setup(),
-                            space.axes().get(Axis.BOTTLE_TEMPERATURE).get(row / jets));
-                    return row(
-                            space,
-                            names,
-                            Axis.NITROUS_JET.set(
-                                    warm, space.axes().get(Axis.NITROUS_JET).get(row % jets)));
-                })
-                .toList());
+        int temperatures = space.count(Axis.BOTTLE_TEMPERATURE);
+        Row[] rows = new Row[temperatures * jets];
+        IntStream.range(0, jets).parallel().forEach(jet -> {
+            Setup setup = Axis.NITROUS_JET.set(
+                    space.plan().setup(), space.axes().get(Axis.NITROUS_JET).get(jet));
+            // what a jet passes is the same however warm the bottle was; it is let go with the jet
+            Bottles bottles = new Bottles(space.plan().car());
+            IntStream.range(0, temperatures).parallel().forEach(t -> {
+                double warm = space.axes().get(Axis.BOTTLE_TEMPERATURE).get(t);
+                rows[t * jets + jet] = row(space, names, Axis.BOTTLE_TEMPERATURE.set(setup, warm), bottles);
+            });
+        });
+        return new BottleSide(List.of(rows));
     }
 
-    private static Row row(Space space, Names names, Setup setup) {
+    private static Row row(Space space, Names names, Setup setup, Bottles bottles) {
         Car car = space.plan().car();
         List<Case> cases = space.plan().job().cases();
         Closest closest = Closest.NONE;
         double[] flow = new double[cases.size()];
         double[] enthalpy = new double[cases.size()];
         double rpm = setup.arming().rpmHigh();
-        Map<Double, BottleOutcome> bottles = new HashMap<>();
         Map<List<Object>, FeedFlow> feeds = new HashMap<>();
         for (int i = 0; i < flow.length; i++) {
             Case at = cases.get(i);
             double factor = at.factors().of(Factor.NITROUS_FLOW);
-            BottleOutcome bottle = bottles.computeIfAbsent(
-                    factor, any -> Evaluate.bottle(car, setup, at).orElseThrow());
+            BottleOutcome bottle = Evaluate.bottle(bottles, setup, at).orElseThrow();
             closest = closest.or(closest(bottle, names));
             FluidState liquid = liquid(car, setup, at.bottle(), bottle);
             double ambient = at.air().pressure();

@@ -3,21 +3,39 @@ package org.shotledger.study;
 import java.util.Optional;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.limits.Limit;
+import org.shotledger.limits.Limits;
+import org.shotledger.limits.Verdict;
 import org.shotledger.plan.Plan;
+import org.shotledger.setup.Setup;
 import org.shotledger.study.Rank.Ranked;
 import org.shotledger.units.UnitSystem;
 
 /**
- * A combination worked out exactly: its plan is that of {@link Plan#of} for its setup.
+ * A combination worked out exactly.
  *
  * @param space the space it is of
  * @param index its number in the space
- * @param plan what the setup does in every case
+ * @param limits every limit of the parts over all cases, each where it is closest: those of its plan
+ * @param peak the speed of most power with the nitrous open in the stated case; empty where the models have no answer
  */
-public record Candidate(Space space, long index, Plan plan) {
+public record Candidate(Space space, long index, Limits limits, Optional<OperatingPoint> peak) {
 
-    static Candidate of(Space space, long index) {
-        return new Candidate(space, index, Plan.of(space.plan().job(), space.setup(index)));
+    /**
+     * What is set.
+     *
+     * @return the setup
+     */
+    public Setup setup() {
+        return space.setup(index);
+    }
+
+    /**
+     * Its plan, worked out when it is asked for.
+     *
+     * @return what the setup does in every case
+     */
+    public Plan plan() {
+        return Plan.of(space.plan().job(), setup());
     }
 
     /**
@@ -33,19 +51,10 @@ public record Candidate(Space space, long index, Plan plan) {
     /**
      * Power at the wheels in the stated case.
      *
-     * @return W
+     * @return W; 0 where the models have no answer
      */
     public double wheelPower() {
-        return plan.stated().power();
-    }
-
-    /**
-     * The speed of most power in the stated case.
-     *
-     * @return the operating point; empty where the models have no answer
-     */
-    public Optional<OperatingPoint> peak() {
-        return plan.stated().strongest();
+        return peak.map(OperatingPoint::wheelPower).orElse(0.0);
     }
 
     /**
@@ -54,7 +63,7 @@ public record Candidate(Space space, long index, Plan plan) {
      * @return kg/s; NaN where the models have no answer
      */
     public double nitrousFlow() {
-        return peak().map(point -> point.nitrous().massFlow()).orElse(Double.NaN);
+        return peak.map(point -> point.nitrous().massFlow()).orElse(Double.NaN);
     }
 
     /**
@@ -63,7 +72,7 @@ public record Candidate(Space space, long index, Plan plan) {
      * @return lambda; NaN where the models have no answer
      */
     public double lambda() {
-        return peak().map(OperatingPoint::lambda).orElse(Double.NaN);
+        return peak.map(OperatingPoint::lambda).orElse(Double.NaN);
     }
 
     /**
@@ -72,7 +81,7 @@ public record Candidate(Space space, long index, Plan plan) {
      * @return a share of the bound; negative where a limit is broken
      */
     public double margin() {
-        return peak().isPresent() ? plan.parts().leastMargin() : Double.NEGATIVE_INFINITY;
+        return peak.isPresent() ? limits.leastMargin() : Double.NEGATIVE_INFINITY;
     }
 
     /**
@@ -81,7 +90,25 @@ public record Candidate(Space space, long index, Plan plan) {
      * @return the limit
      */
     public Limit decides() {
-        return plan.parts().first().orElseThrow();
+        return limits.first().orElseThrow();
+    }
+
+    /**
+     * Whether the power asked for is reached in the stated case.
+     *
+     * @return true when it is
+     */
+    public boolean reached() {
+        return space.plan().target().reachedBy(wheelPower());
+    }
+
+    /**
+     * The verdict of its plan.
+     *
+     * @return broken where a limit is broken in any case or the power asked for is not reached
+     */
+    public Verdict verdict() {
+        return reached() ? limits.verdict() : Verdict.BROKEN;
     }
 
     Ranked ranked() {

@@ -1,38 +1,48 @@
 package org.shotledger.study;
 
 import java.util.HashMap;
-import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.limits.Limit;
+import org.shotledger.limits.Limits;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Setup;
 
-/** The limits with the nitrous closed, exact. They do not know the spark, which is later only while it flows: each is worked out once. */
+/** The limits with the nitrous closed, exact. They know boost and mixture only, so each pair of these is worked out once. */
 final class ClosedSide {
     private final Plan plan;
     private final Names names;
-    private final List<Case> weathers;
     private final Map<Setup, Closest> known = new HashMap<>();
 
     ClosedSide(Plan plan, Names names) {
         this.plan = plan;
         this.names = names;
-        this.weathers =
-                plan.job().cases().stream().map(Site::weather).distinct().toList();
     }
 
     Closest of(Setup setup) {
-        return known.computeIfAbsent(setup.withRetard(plan.setup().retard()), this::closest);
+        return known.computeIfAbsent(alike(plan, setup), this::closest);
+    }
+
+    /** One of the setups that have these limits in common. */
+    static Setup alike(Plan plan, Setup setup) {
+        return plan.setup().withBoost(setup.boost()).withMixture(setup.mixture());
+    }
+
+    /** Each where it is closest over all cases; of those that share a weather only the first is looked at. */
+    static Limits limits(Plan plan, Setup setup) {
+        Map<Case, Case> first = new LinkedHashMap<>();
+        plan.job().cases().forEach(at -> first.putIfAbsent(Site.weather(at), at));
+        return Limits.closest(first.values().stream()
+                .flatMap(at -> Evaluate.closed(plan.car(), setup, at).all().stream())
+                .toList());
     }
 
     private Closest closest(Setup setup) {
         Closest closest = Closest.NONE;
-        for (Case weather : weathers) {
-            for (Limit limit : Evaluate.closed(plan.car(), setup, weather).all()) {
-                closest = closest.or(limit.relativeMargin(), names.of(limit.key()));
-            }
+        for (Limit limit : limits(plan, setup).all()) {
+            closest = closest.or(limit.relativeMargin(), names.of(limit.key()));
         }
         return closest;
     }

@@ -2,10 +2,6 @@ package org.shotledger.study;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import org.shotledger.evaluate.Evaluate;
-import org.shotledger.evaluate.OperatingPoint;
-import org.shotledger.evaluate.Outcome;
 
 /**
  * How far the tables of a study were from exact outcomes at combinations drawn at random: an estimate, not a bound.
@@ -31,29 +27,8 @@ public record Difference(int checks, double power, double margin, double lambda,
      * @param margin least margin
      * @param power W
      * @param lambda all streams
-     * @param closed least margin with the nitrous closed, exact
      */
-    record Sample(long index, double margin, double power, double lambda, double closed) {}
-
-    static Difference of(Space space, List<Sample> samples) {
-        return largest(Pieces.of(samples.size(), n -> one(space, samples.get(n))));
-    }
-
-    /** By the exact outcome with the nitrous open; with it closed the table is exact. */
-    static Difference one(Space space, Sample table) {
-        List<Outcome> open = Evaluate.open(
-                space.plan().car(), space.setup(table.index), space.plan().job().cases());
-        Optional<OperatingPoint> peak = open.get(0).strongest();
-        double margin = open.stream()
-                .mapToDouble(outcome -> outcome.limits().leastMargin())
-                .min()
-                .orElseThrow();
-        return one(
-                table,
-                peak.isPresent() ? Math.min(table.closed, margin) : Double.NEGATIVE_INFINITY,
-                open.get(0).power(),
-                peak.map(OperatingPoint::lambda).orElse(Double.NaN));
-    }
+    record Sample(long index, double margin, double power, double lambda) {}
 
     /** What is seen of all by the differences of some. */
     static Difference largest(List<Difference> each) {
@@ -66,17 +41,15 @@ public record Difference(int checks, double power, double margin, double lambda,
     }
 
     static Difference one(Sample table, Candidate exact) {
-        return one(table, exact.margin(), exact.wheelPower(), exact.lambda());
-    }
-
-    private static Difference one(Sample table, double margin, double power, double lambda) {
+        double margin = exact.margin();
+        double power = exact.wheelPower();
         boolean near = table.margin > FAR && margin > FAR;
         boolean answered = table.power > 0 && power > 0;
         return new Difference(
                 1,
                 answered && near ? Math.abs(table.power / power - 1) : 0,
                 near ? Math.abs(table.margin - margin) : 0,
-                answered && near ? Math.abs(table.lambda - lambda) : 0,
+                answered && near ? Math.abs(table.lambda - exact.lambda()) : 0,
                 table.margin >= 0 == margin >= 0 ? 0 : 1);
     }
 

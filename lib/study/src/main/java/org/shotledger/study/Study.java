@@ -46,7 +46,7 @@ public record Study(
     }
 
     /**
-     * What is worked out exactly, each costing about one plan.
+     * What is worked out exactly.
      *
      * @param best how many of the best are listed, at most 24
      * @param front how many members of the front are listed, besides the ends of its objectives
@@ -86,7 +86,10 @@ public record Study(
         Comparator<Ranked> bestFirst = Rank.bestFirst(job.target());
         List<Ranked> ranked = tally.best(exact.best());
         Front.Thinned thinned = tally.front.thinned(exact.front());
-        Map<Long, Candidate> known = exactly(space, Stream.concat(ranked.stream(), thinned.members().stream()));
+        Map<Long, Candidate> known = exactly(
+                space,
+                Stream.concat(ranked.stream(), thinned.members().stream()).map(Ranked::index),
+                tally.samples.stream().map(Difference.Sample::index));
         List<Candidate> best = ranked.stream()
                 .map(one -> known.get(one.index()))
                 .sorted(Comparator.comparing(Candidate::ranked, bestFirst))
@@ -107,14 +110,16 @@ public record Study(
                         .toList(),
                 thinned.grain(),
                 Histogram.of(Tally.POWER_STEP * job.target().wheelPower(), tally.powerAll(), tally.powerKept),
-                Difference.of(space, tally.samples));
+                Difference.largest(tally.samples.stream()
+                        .map(sample -> Difference.one(sample, known.get(sample.index())))
+                        .toList()));
     }
 
-    /** By number, each once: one of the best may be a member of the front. */
-    private static Map<Long, Candidate> exactly(Space space, Stream<Ranked> some) {
+    /** By number, each once: one of the best may be a member of the front, or drawn. */
+    private static Map<Long, Candidate> exactly(Space space, Stream<Long> listed, Stream<Long> drawn) {
         Sweep.stopIfAsked();
-        List<Long> indices = some.map(Ranked::index).distinct().toList();
-        return Pieces.of(indices.size(), n -> Candidate.of(space, indices.get(n))).stream()
+        List<Long> indices = Stream.concat(listed, drawn).distinct().toList();
+        return Candidates.of(space, indices).stream()
                 .collect(Collectors.toMap(Candidate::index, candidate -> candidate));
     }
 
@@ -151,7 +156,7 @@ public record Study(
                         " %s: %s with %s at the wheels and a least margin of %.1f %% (%s, case '%s').",
                         best.get(0).margin() < 0
                                 ? "None keeps every limit; the least broken"
-                                : best.get(0).plan().reached()
+                                : best.get(0).reached()
                                         ? "Ranked first"
                                         : "None reaches the power; the nearest that keeps every limit",
                         best.get(0).name(system),

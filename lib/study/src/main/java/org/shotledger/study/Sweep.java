@@ -190,8 +190,7 @@ final class Sweep {
             int tile = k / Circuits.TILE;
             int inTile = k % Circuits.TILE;
             row.judge(tile);
-            samples.add(new Difference.Sample(
-                    index, row.margin[inTile], row.power[inTile], row.lambda(tile, inTile), closed.margin()));
+            samples.add(new Difference.Sample(index, row.margin[inTile], row.power[inTile], row.lambda(tile, inTile)));
         }
         return samples;
     }

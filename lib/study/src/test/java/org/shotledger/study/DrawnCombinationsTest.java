@@ -37,9 +37,8 @@ class DrawnCombinationsTest {
         for (Space space : DrawnSpaces.all(folder)) {
             List<Difference.Sample> samples = new ArrayList<>(Sweep.of(space, ALL / 8).samples);
             Collections.shuffle(samples, new Random(1));
-            List<Candidate> exact = samples.parallelStream()
-                    .map(sample -> Candidate.of(space, sample.index()))
-                    .toList();
+            List<Candidate> exact = Candidates.of(
+                    space, samples.stream().map(Difference.Sample::index).toList());
             long kept = exact.stream().filter(one -> one.margin() >= 0).count();
             List<Difference> each = IntStream.range(0, samples.size())
                     .mapToObj(i -> Difference.one(samples.get(i), exact.get(i)))

@@ -98,11 +98,14 @@ class NeighboursTest {
             double[] factors =
                     IntStream.rangeClosed(1, 20).mapToDouble(i -> 0.1 * i).toArray();
             Space space = Space.of(plan).vary(Axis.BOOST_FACTOR, factors);
-            List<Boosted> all = tables(space).values().stream()
-                    .map(table -> new Boosted(
-                            space.values(table.index()).get(Axis.BOOST_FACTOR),
-                            table.margin(),
-                            Candidate.of(space, table.index()).margin()))
+            Map<Setup, Difference.Sample> tables = tables(space);
+            List<Long> indices =
+                    tables.values().stream().map(Difference.Sample::index).toList();
+            List<Boosted> all = Candidates.of(space, indices).stream()
+                    .map(exact -> new Boosted(
+                            space.values(exact.index()).get(Axis.BOOST_FACTOR),
+                            tables.get(exact.setup()).margin(),
+                            exact.margin()))
                     .toList();
             for (Boosted one : all) {
                 boolean open = Math.abs(one.exact) < Front.GRAIN;

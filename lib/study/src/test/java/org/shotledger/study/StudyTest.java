@@ -8,18 +8,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.job.Job;
+import org.shotledger.plan.Plan;
 
 /** Studies against the exact outcome of every one of their combinations. */
 class StudyTest {
     private static final Space SPACE = DemoSpace.SPACE;
-    private static final List<Candidate> EXACT = LongStream.range(0, SPACE.size())
-            .mapToObj(i -> Candidate.of(SPACE, i))
-            .toList();
+    private static final List<Candidate> EXACT =
+            Candidates.of(SPACE, LongStream.range(0, SPACE.size()).boxed().toList());
     private static final Study STUDY = Study.of(DemoSpace.JOB, SPACE, new Study.Exact(6, 10, 8));
     /** Enough draws to meet nearly every combination of the space. */
     private static final int ALL = 400;
@@ -42,13 +44,20 @@ class StudyTest {
         assertTrue(stated.margin() < 0.005 && stated.power() < 0.003, stated.toString());
     }
 
-    /** A check leaves out what the tables have exactly. */
+    /** It is worked out in parts that others share, its plan as a whole. */
     @Test
-    void aCheckSaysTheSameAsTheWholeOutcome() {
-        List<Difference.Sample> samples = Sweep.of(SPACE, 6).samples;
-        assertFalse(samples.isEmpty());
-        for (Difference.Sample sample : samples) {
-            assertEquals(Difference.one(sample, EXACT.get((int) sample.index())), Difference.one(SPACE, sample));
+    void aCandidateIsItsPlan() {
+        for (Candidate one : List.of(EXACT.get(0), EXACT.get(17), EXACT.get(35))) {
+            Plan plan = Plan.of(DemoSpace.JOB, one.setup());
+            assertEquals(Set.copyOf(plan.parts().all()), Set.copyOf(one.limits().all()));
+            OperatingPoint peak = plan.stated().strongest().orElseThrow();
+            assertEquals(peak.rpm(), one.peak().orElseThrow().rpm());
+            assertEquals(peak.wheelPower(), one.wheelPower());
+            assertEquals(peak.lambda(), one.lambda());
+            assertEquals(peak.nitrous().massFlow(), one.nitrousFlow());
+            assertEquals(plan.verdict(), one.verdict());
+            assertEquals(plan.reached(), one.reached());
+            assertEquals(plan.limits(), one.plan().limits());
         }
     }
 
