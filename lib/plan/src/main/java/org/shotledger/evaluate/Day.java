@@ -5,6 +5,7 @@ import org.shotledger.bottle.Outflow;
 import org.shotledger.bottle.Pass;
 import org.shotledger.bottle.PassTask;
 import org.shotledger.bottle.Passes;
+import org.shotledger.bottle.Sample;
 import org.shotledger.bottle.WorkingBand;
 import org.shotledger.car.BottleSheet;
 import org.shotledger.car.Car;
@@ -24,6 +25,12 @@ record Day(Passes passes) {
     private static final double BELOW = 2;
     /** Distance of the warm ends of tables, K: our choice. */
     private static final double WARM_STEP = 10;
+    /** Warmest saturated liquid that is taken, K: just below the critical temperature. */
+    private static final double HOTTEST_LIQUID = 309.5;
+    /** Pressure over that of boiling from which the liquid counts as compressed: our choice, above what rounding leaves. */
+    private static final double COMPRESSED = 1.001;
+    /** Share of that pressure below which no superheat is told from rounding. */
+    private static final double ROUNDING = 1e-9;
     /** A band that begins above this leaves no range to tabulate, Pa. */
     private static final double HIGHEST_LOW = 6e6;
 
@@ -91,8 +98,28 @@ record Day(Passes passes) {
         return passes.passes().get(Math.min(asked, passes.passes().size()) - 1);
     }
 
-    /** State of the liquid at the end of a pass. */
+    /** What enters the siphon in the last moment of a pass. */
     static FluidState end(Pass pass) {
-        return pass.history().left().outlet();
+        return entering(pass, pass.history().last());
+    }
+
+    /**
+     * What enters the siphon in a moment of a pass: the liquid, flashed to the bottle's pressure where that has fallen below the one at
+     * which it boils, compressed where it stands above.
+     */
+    static FluidState entering(Pass pass, Sample then) {
+        if (then.time() == 0) {
+            return pass.start().outlet();
+        }
+        double temperature = Math.min(then.temperature(), HOTTEST_LIQUID);
+        FluidState liquid = NitrousOxide.saturatedLiquid(temperature);
+        if (then.pressure() > COMPRESSED * liquid.pressure()) {
+            return NitrousOxide.atTemperaturePressure(temperature, then.pressure());
+        }
+        if (then.pressure() > (1 - ROUNDING) * liquid.pressure()) {
+            return liquid;
+        }
+        double enthalpy = liquid.internalEnergy() + then.pressure() / liquid.density();
+        return NitrousOxide.atPressureEnthalpy(then.pressure(), enthalpy);
     }
 }

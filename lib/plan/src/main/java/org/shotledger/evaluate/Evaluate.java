@@ -24,8 +24,6 @@ import org.shotledger.setup.Setup;
 public final class Evaluate {
     /** How many moments of a pass are worked out: our choice, what a chart shows. */
     private static final int MOMENTS = 12;
-    /** Warmest saturated liquid that is taken, K: just below the critical temperature. */
-    private static final double HOTTEST_LIQUID = 309.5;
 
     private final Car car;
     private final Setup setup;
@@ -310,8 +308,8 @@ public final class Evaluate {
             if (sample.liquidMass() <= 0) {
                 break;
             }
-            FluidState liquid = sample.time() == 0 ? pass.start().outlet() : liquid(sample);
-            Optional<OperatingPoint> then = strongest.flatMap(point -> at(point, liquid, sample.massFlow()));
+            Optional<OperatingPoint> then =
+                    strongest.flatMap(point -> at(point, Day.entering(pass, sample), sample.massFlow()));
             moments.add(new PassOutcome.Moment(
                     sample.time(),
                     sample.temperature(),
@@ -332,14 +330,6 @@ public final class Evaluate {
                 d.given(seconds));
     }
 
-    /** Boiling liquid at the siphon; while the pressure still stands above it, for example just after opening, compressed. */
-    private static FluidState liquid(Sample sample) {
-        double temperature = Math.min(sample.temperature(), HOTTEST_LIQUID);
-        return sample.pressure() > 1.001 * NitrousOxide.saturationPressure(temperature)
-                ? NitrousOxide.atTemperaturePressure(temperature, sample.pressure())
-                : NitrousOxide.saturatedLiquid(temperature);
-    }
-
     /** The integrator's own steps, thinned to what a chart shows. */
     private static List<Sample> thinned(List<Sample> all) {
         double step = all.get(all.size() - 1).time() / MOMENTS;
@@ -355,11 +345,11 @@ public final class Evaluate {
         return some;
     }
 
-    /** A point with the liquid and the flow of another moment. */
-    private Optional<OperatingPoint> at(OperatingPoint point, FluidState liquid, double massFlow) {
+    /** A point with what the bottle gives in another moment. */
+    private Optional<OperatingPoint> at(OperatingPoint point, FluidState entering, double massFlow) {
         FeedFlow feed = point.nitrous().times(massFlow / point.nitrous().massFlow());
         try {
-            return Optional.of(model.withBottle(liquid)
+            return Optional.of(model.withBottle(entering)
                     .at(point.rpm(), point.plenumPressure(), Mode.NITROUS, feed, point.nitrousFuel()));
         } catch (NoAnswerException none) {
             return Optional.empty();

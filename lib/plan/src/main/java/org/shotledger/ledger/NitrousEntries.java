@@ -3,6 +3,7 @@ package org.shotledger.ledger;
 import static org.shotledger.units.QuantityKind.ABSOLUTE_PRESSURE;
 import static org.shotledger.units.QuantityKind.BORE;
 import static org.shotledger.units.QuantityKind.COUNT;
+import static org.shotledger.units.QuantityKind.FRACTION;
 import static org.shotledger.units.QuantityKind.MASS;
 import static org.shotledger.units.QuantityKind.MASS_FLOW;
 import static org.shotledger.units.QuantityKind.SPECIFIC_ENERGY;
@@ -83,16 +84,39 @@ final class NitrousEntries {
                     .within(STATE)
                     .from(x -> NitrousOxide.saturationPressure(x[0]));
         }
+        if (from.wet()) {
+            pen.calculated(
+                            "siphon-vapour",
+                            "vapour in what enters the siphon",
+                            "x_b",
+                            FRACTION,
+                            p.bottle().quality())
+                    .by(
+                            "the liquid is warmer than it boils at the bottle's pressure and flashes at constant energy and flow work",
+                            "first law; " + FLUID)
+                    .on("charge", "start-temperature")
+                    .within(STATE)
+                    .from(x -> from.filled(x[0], x[1])
+                            .strongest()
+                            .orElseThrow()
+                            .bottle()
+                            .quality());
+        }
         pen.calculated(
                         "nitrous-enthalpy",
-                        "enthalpy of the liquid",
+                        "enthalpy of what enters the siphon",
                         "h",
                         SPECIFIC_ENERGY,
                         p.bottle().enthalpy())
                 .by("equation of state; zero for the saturated liquid at 101325 Pa", FLUID)
-                .on("bottle-temperature", "bottle-pressure")
+                .on("bottle-temperature", entering(from))
                 .within(STATE)
-                .from(x -> Subject.liquid(x[0], x[1]).enthalpy());
+                .from(x -> from.entering(x[0], x[1]).enthalpy());
+    }
+
+    /** What tells, beside the temperature, what enters the siphon. */
+    private static String entering(Subject from) {
+        return from.wet() ? "siphon-vapour" : "bottle-pressure";
     }
 
     private static void temperature(LedgerPen pen, Subject from, double value) {
@@ -127,7 +151,7 @@ final class NitrousEntries {
                 from,
                 JetSide.NITROUS,
                 "bottle-temperature",
-                "bottle-pressure",
+                entering(from),
                 "nitrous-solenoid",
                 "nitrous-jet",
                 "plenum-pressure");
@@ -160,7 +184,7 @@ final class NitrousEntries {
                         : car,
                 from.setup().withJets(new JetPair(x[3], fuelBore)),
                 from.at(),
-                Subject.liquid(x[0], x[1]));
+                from.entering(x[0], x[1]));
         return model.feed(x[4]);
     }
 

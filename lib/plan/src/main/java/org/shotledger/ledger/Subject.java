@@ -75,8 +75,18 @@ record Subject(Outcome outcome, OperatingPoint point, PointModel model, double o
         return point.wheelPower() - offPower;
     }
 
+    /** Superheated liquid has flashed to the bottle's pressure where it enters the siphon. */
+    boolean wet() {
+        return point.bottle().isTwoPhase();
+    }
+
+    /** What enters the siphon: by the bottle's temperature and the share of vapour where it is wet, else its pressure. */
+    FluidState entering(double temperature, double vapourOrPressure) {
+        return wet() ? NitrousOxide.mixture(temperature, vapourOrPressure) : liquid(temperature, vapourOrPressure);
+    }
+
     /** Liquid at a temperature: saturated, or under more pressure than that. */
-    static FluidState liquid(double temperature, double pressure) {
+    private static FluidState liquid(double temperature, double pressure) {
         boolean compressed = pressure > NitrousOxide.saturationPressure(temperature) * (1 + COMPRESSED);
         return compressed
                 ? NitrousOxide.atTemperaturePressure(temperature, pressure)
