@@ -15,6 +15,7 @@ import org.shotledger.units.UnitSystem;
  * @param fuel nitrous-fuel flow expected, kg/s
  * @param fuelLow least fuel flow within the tolerances, kg/s
  * @param fuelHigh greatest fuel flow within the tolerances, kg/s
+ * @param told number of the condition whose figures are told in words
  */
 @SuppressWarnings("ArrayRecordComponent") // columns to be drawn: read once, never compared
 public record FeedFlowChart(
@@ -26,7 +27,8 @@ public record FeedFlowChart(
         double[] nitrousHigh,
         double[] fuel,
         double[] fuelLow,
-        double[] fuelHigh) {
+        double[] fuelHigh,
+        int told) {
 
     /**
      * Draws both flows with their bands.
@@ -35,12 +37,11 @@ public record FeedFlowChart(
      * @return the picture
      */
     public ChartPicture picture(UnitSystem system) {
-        int mid = at.length / 2;
-        String alt = "At " + kind.text(at[mid], system) + " nitrous oxide flows at "
-                + QuantityKind.MASS_FLOW.brief(nitrous[mid], system) + " (between "
-                + QuantityKind.MASS_FLOW.brief(nitrousLow[mid], system) + " and "
-                + QuantityKind.MASS_FLOW.brief(nitrousHigh[mid], system) + "), its fuel at "
-                + QuantityKind.MASS_FLOW.brief(fuel[mid], system) + ".";
+        String alt = "At " + kind.text(at[told], system) + " nitrous oxide flows at "
+                + QuantityKind.MASS_FLOW.brief(nitrous[told], system) + " (between "
+                + QuantityKind.MASS_FLOW.brief(nitrousLow[told], system) + " and "
+                + QuantityKind.MASS_FLOW.brief(nitrousHigh[told], system) + "), its fuel at "
+                + QuantityKind.MASS_FLOW.brief(fuel[told], system) + ".";
         Plot plot = Plot.of(
                 "feed-flow",
                 "Flow through the jets, with its band",
@@ -51,7 +52,7 @@ public record FeedFlowChart(
         plot.line("nitrous oxide, expected", at, nitrous);
         plot.band("nine times out of ten", at, nitrousLow, nitrousHigh, Look.FIRST, false);
         plot.line("nitrous fuel, expected", at, fuel);
-        return plot.band("within tolerance", at, fuelLow, fuelHigh, Look.SECOND, true)
-                .picture();
+        plot.band("within tolerance", at, fuelLow, fuelHigh, Look.SECOND, true);
+        return plot.label("the plan", at[told], nitrous[told]).picture();
     }
 }

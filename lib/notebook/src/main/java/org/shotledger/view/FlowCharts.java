@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.shotledger.chart.ChartPicture;
 import org.shotledger.chart.FeedFlowChart;
 import org.shotledger.chart.FlowOverPressureChart;
@@ -33,7 +35,7 @@ public final class FlowCharts {
 
     /**
      * Nitrous oxide and its fuel over bottle pressure at the power peak: from the lowest pressure at which the builder trusts the
-     * jets to the highest at which he opens the bottle, the bottle at rest.
+     * jets to the highest at which he opens the bottle, the bottle at rest; the outcome's own pressure among them is told in words.
      *
      * @param outcome an outcome with nitrous
      * @param system the units
@@ -45,11 +47,16 @@ public final class FlowCharts {
         double low = outcome.car().limits().bottlePressureLow();
         double high = highest(outcome);
         PointModel model = Evaluate.model(outcome.car(), outcome.setup(), outcome.at());
-        double[] pressure = new double[POINTS];
-        FeedFlow[] feeds = new FeedFlow[POINTS];
-        double[][] fuel = new double[3][POINTS];
-        for (int i = 0; i < POINTS; i++) {
-            pressure[i] = low + (high - low) * i / (POINTS - 1);
+        double own = Math.min(Math.max(Peak.of(outcome).bottle().pressure(), low), high);
+        double[] pressure = DoubleStream.concat(
+                        DoubleStream.of(own),
+                        IntStream.range(0, POINTS).mapToDouble(i -> low + (high - low) * i / (POINTS - 1)))
+                .sorted()
+                .distinct()
+                .toArray();
+        FeedFlow[] feeds = new FeedFlow[pressure.length];
+        double[][] fuel = new double[3][pressure.length];
+        for (int i = 0; i < pressure.length; i++) {
             feeds[i] = model.withBottle(saturated(pressure[i])).feed(plenum);
             for (int j = 0; j < 3; j++) {
                 fuel[j][i] = model.nitrousFuel(plenum, bore + (j - 1) * Supply.USUAL_BORE_TOLERANCE)
@@ -65,7 +72,8 @@ public final class FlowCharts {
                         all(feeds, feed -> feed.massFlow() * feed.band().high()),
                         fuel[1],
                         fuel[0],
-                        fuel[2])
+                        fuel[2],
+                        Arrays.binarySearch(pressure, own))
                 .picture(system);
     }
 

@@ -116,7 +116,8 @@ public final class Samples {
                 map(n2o, x -> 1.22 * x),
                 fuel,
                 map(fuel, x -> 0.96 * x),
-                map(fuel, x -> 1.04 * x));
+                map(fuel, x -> 1.04 * x),
+                20);
     }
 
     static PassChart pass() {

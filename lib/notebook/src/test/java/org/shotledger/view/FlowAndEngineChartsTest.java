@@ -10,9 +10,11 @@ import org.shotledger.chart.ChartPicture;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.fluid.NitrousOxide;
+import org.shotledger.ledger.Ledger;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.BottleState;
 import org.shotledger.setup.Case;
+import org.shotledger.units.QuantityKind;
 import org.shotledger.units.UnitSystem;
 
 /** What flows and what presses, drawn for the invented demonstration job. */
@@ -54,6 +56,19 @@ class FlowAndEngineChartsTest {
         OperatingPoint point =
                 Evaluate.at(plan.car(), plan.setup(), rested, rpm).orElseThrow();
         assertEquals(1e3 * point.nitrous().massFlow(), nitrous.getYData()[7], 1e-2 * nitrous.getYData()[7]);
+    }
+
+    /** The words below the picture are those of the plan's own bottle, as the ledger has them. */
+    @Test
+    void thePlansOwnFlowIsToldInWords() {
+        Ledger ledger = Demo.PLAN.ledger();
+        String words =
+                FlowCharts.overBottlePressure(Demo.PLAN.stated(), UnitSystem.US).alt();
+        String pressure = QuantityKind.ABSOLUTE_PRESSURE.text(
+                ledger.find("bottle-pressure").orElseThrow().value(), UnitSystem.US);
+        String flow = QuantityKind.MASS_FLOW.brief(
+                ledger.find("nitrous-flow").orElseThrow().value(), UnitSystem.US);
+        assertTrue(words.startsWith("At " + pressure + " nitrous oxide flows at " + flow + " (between "), words);
     }
 
     @Test
