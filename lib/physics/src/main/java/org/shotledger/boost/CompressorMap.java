@@ -131,7 +131,8 @@ public final class CompressorMap {
                             + " kg/s. Use a larger compressor or less boost.");
         }
         double rpm = speedFor(correctedFlow, pressureRatio, low, high);
-        double along = placeOn(rpm, correctedFlow);
+        int between = flow[0].interval(rpm);
+        double along = placeOn(rpm, between, correctedFlow);
         if (along > 1) {
             throw outside(
                     MapEdge.CHOKE,
@@ -141,7 +142,13 @@ public final class CompressorMap {
                             + " kg/s. Use a larger compressor or less flow.");
         }
         return new MapPoint(
-                correctedFlow, pressureRatio, rpm, blend(efficiency, along, rpm), along, surge, chokeFlow(rpm));
+                correctedFlow,
+                pressureRatio,
+                rpm,
+                blend(efficiency, along, rpm, between),
+                along,
+                surge,
+                chokeFlow(rpm));
     }
 
     /**
@@ -189,20 +196,22 @@ public final class CompressorMap {
 
     /** Pressure ratio of a speed at a flow: 0 beyond choke, the surge value before surge, so that it grows with speed. */
     private double ratioAt(double rpm, double correctedFlow) {
-        double along = placeOn(rpm, correctedFlow);
-        return along > 1 ? 0 : blend(ratio, Math.max(along, 0), rpm);
+        // asked for most of all, and all of these curves stand over the speeds of the lines
+        int between = flow[0].interval(rpm);
+        double along = placeOn(rpm, between, correctedFlow);
+        return along > 1 ? 0 : blend(ratio, Math.max(along, 0), rpm, between);
     }
 
-    private double placeOn(double rpm, double correctedFlow) {
-        double first = flow[0].at(rpm);
-        return (correctedFlow - first) / (flow[PLACES - 1].at(rpm) - first);
+    private double placeOn(double rpm, int between, double correctedFlow) {
+        double first = flow[0].at(rpm, between);
+        return (correctedFlow - first) / (flow[PLACES - 1].at(rpm, between) - first);
     }
 
-    private static double blend(Curve[] grid, double along, double rpm) {
+    private static double blend(Curve[] grid, double along, double rpm, int between) {
         double at = along * (PLACES - 1);
         int i = (int) Math.min(at, PLACES - 2.0);
         double t = at - i;
-        return (1 - t) * grid[i].at(rpm) + t * grid[i + 1].at(rpm);
+        return (1 - t) * grid[i].at(rpm, between) + t * grid[i + 1].at(rpm, between);
     }
 
     private static Curve column(SpeedLine line, double[] flows, ToDoubleFunction<SpeedLine.Point> of) {

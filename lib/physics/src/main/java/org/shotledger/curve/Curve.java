@@ -71,12 +71,46 @@ public final class Curve {
      * @throws IllegalArgumentException outside the table: the curve does not extrapolate
      */
     public double at(double at) {
+        return at(at, interval(at));
+    }
+
+    /**
+     * The interval that holds an abscissa, to be looked up once for several curves over the same abscissae.
+     *
+     * @param at the abscissa, from {@link #low()} to {@link #high()}
+     * @return number of the point at its lower end; of the last point at {@link #high()}
+     * @throws IllegalArgumentException outside the table: the curve does not extrapolate
+     */
+    public int interval(double at) {
         if (!(at >= low() && at <= high())) {
             throw new IllegalArgumentException("The table of " + name + " goes from " + shown(low()) + " to "
                     + shown(high()) + "; " + shown(at)
                     + " lies outside and is not extrapolated. Extend the table or stay inside.");
         }
-        return inside(at);
+        int found = Arrays.binarySearch(x, at);
+        return found >= 0 ? found : -found - 2;
+    }
+
+    /**
+     * The value in an interval that is known.
+     *
+     * @param at the abscissa
+     * @param interval what {@link #interval} of a curve over the same abscissae gives for it
+     * @return the interpolated value
+     */
+    public double at(double at, int interval) {
+        int i = interval;
+        if (at == x[i]) {
+            return y[i];
+        }
+        double h = x[i + 1] - x[i];
+        if (Double.isInfinite(h)) {
+            return y[i];
+        }
+        double t = (at - x[i]) / h;
+        double u = 1 - t;
+        return u * u * ((1 + 2 * t) * y[i] + t * h * slope[i])
+                + t * t * ((3 - 2 * t) * y[i + 1] - u * h * slope[i + 1]);
     }
 
     private static String shown(double value) {
@@ -92,7 +126,7 @@ public final class Curve {
      * @return the interpolated value, or the nearer end value
      */
     public double clamped(double at) {
-        return inside(Math.min(Math.max(at, low()), high()));
+        return at(Math.min(Math.max(at, low()), high()));
     }
 
     /**
@@ -129,22 +163,6 @@ public final class Curve {
      */
     public double[] ordinates() {
         return y.clone();
-    }
-
-    private double inside(double at) {
-        int found = Arrays.binarySearch(x, at);
-        if (found >= 0) {
-            return y[found];
-        }
-        int i = -found - 2;
-        double h = x[i + 1] - x[i];
-        if (Double.isInfinite(h)) {
-            return y[i];
-        }
-        double t = (at - x[i]) / h;
-        double u = 1 - t;
-        return u * u * ((1 + 2 * t) * y[i] + t * h * slope[i])
-                + t * t * ((3 - 2 * t) * y[i + 1] - u * h * slope[i + 1]);
     }
 
     private static double[] slopes(double[] x, double[] y) {

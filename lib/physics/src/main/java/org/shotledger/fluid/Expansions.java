@@ -18,6 +18,8 @@ final class Expansions {
     private final double[] centre;
     private final double[] perHalfWidth;
     private final double[][] rows;
+    /** Coefficients of the derivatives with the place, one fewer than of the polynomials. */
+    private final double[][] slopes;
 
     /**
      * Reads intervals: their count, then for each its first cell, cell count, and one row of Chebyshev coefficients per
@@ -29,14 +31,16 @@ final class Expansions {
         centre = new double[intervals];
         perHalfWidth = new double[intervals];
         rows = new double[properties][intervals * TERMS];
+        slopes = new double[properties][intervals * TERMS];
         for (int i = 0; i < intervals; i++) {
             int first = in.getInt();
             int count = in.getInt();
             centre[i] = first + 0.5 * count;
             perHalfWidth[i] = 2.0 / count;
             Arrays.fill(intervalOfCell, first, first + count, (byte) i);
-            for (double[] row : rows) {
-                readPowers(in, row, i * TERMS);
+            for (int p = 0; p < properties; p++) {
+                readPowers(in, rows[p], i * TERMS);
+                derive(rows[p], slopes[p], i * TERMS, perHalfWidth[i]);
             }
         }
     }
@@ -79,29 +83,31 @@ final class Expansions {
         }
     }
 
+    private static void derive(double[] row, double[] slope, int offset, double perHalfWidth) {
+        for (int k = 1; k < TERMS; k++) {
+            slope[offset + k - 1] = k * row[offset + k] * perHalfWidth;
+        }
+    }
+
     /** Position in an interval, -1 to 1. */
     double within(double place, int interval) {
         return (place - centre[interval]) * perHalfWidth[interval];
     }
 
-    // twelve terms, even and odd powers apart so that the two chains run side by side
     double value(int property, int interval, double x) {
-        double[] c = rows[property];
-        int o = interval * TERMS;
-        double y = x * x;
-        double even = c[o] + y * (c[o + 2] + y * (c[o + 4] + y * (c[o + 6] + y * (c[o + 8] + y * c[o + 10]))));
-        double odd = c[o + 1] + y * (c[o + 3] + y * (c[o + 5] + y * (c[o + 7] + y * (c[o + 9] + y * c[o + 11]))));
-        return even + x * odd;
+        return polynomial(rows[property], interval * TERMS, x);
     }
 
     /** Derivative of a property with the place. */
     double slope(int property, int interval, double x) {
-        double[] c = rows[property];
-        int o = interval * TERMS;
-        double sum = 0;
-        for (int k = TERMS - 1; k > 0; k--) {
-            sum = sum * x + k * c[o + k];
-        }
-        return sum * perHalfWidth[interval];
+        return polynomial(slopes[property], interval * TERMS, x);
+    }
+
+    // twelve terms, even and odd powers apart so that the two chains run side by side
+    private static double polynomial(double[] c, int o, double x) {
+        double y = x * x;
+        double even = c[o] + y * (c[o + 2] + y * (c[o + 4] + y * (c[o + 6] + y * (c[o + 8] + y * c[o + 10]))));
+        double odd = c[o + 1] + y * (c[o + 3] + y * (c[o + 5] + y * (c[o + 7] + y * (c[o + 9] + y * c[o + 11]))));
+        return even + x * odd;
     }
 }
