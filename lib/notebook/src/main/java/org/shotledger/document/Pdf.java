@@ -4,6 +4,7 @@ import com.openhtmltopdf.css.sheet.FontFaceRule;
 import com.openhtmltopdf.layout.SharedContext;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
@@ -23,9 +24,13 @@ import java.util.logging.Level;
 import org.apache.batik.bridge.DefaultFontFamilyResolver;
 import org.apache.batik.bridge.FontFace;
 import org.apache.batik.gvt.font.GVTFontFamily;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.interactive.action.PDActionGoTo;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
@@ -64,8 +69,10 @@ final class Pdf {
     private static Setting set(String html) {
         quiet();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (BatikSVGDrawer drawings = new Drawings()) {
+        try (BatikSVGDrawer drawings = new Drawings();
+                PDDocument document = new PDDocument()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();
+            builder.usePDDocument(document);
             builder.useSVGDrawer(drawings);
             builder.useExternalResourceAccessControl(
                     (uri, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
@@ -73,19 +80,18 @@ final class Pdf {
             builder.usePdfAConformance(PdfAConformance.PDFA_2_A);
             builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
             builder.withProducer("Shotledger");
-            font(builder, "Regular", 400, FontStyle.NORMAL);
-            font(builder, "Bold", 700, FontStyle.NORMAL);
-            font(builder, "Italic", 400, FontStyle.ITALIC);
+            font(builder, document, "Regular", 400, FontStyle.NORMAL);
+            font(builder, document, "Bold", 700, FontStyle.NORMAL);
+            font(builder, document, "Italic", 400, FontStyle.ITALIC);
             builder.withHtmlContent(html, null);
             builder.toStream(out);
             try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
                 renderer.layout();
-                try (PDDocument document = renderer.createPDFKeepOpen()) {
-                    timeless(document, html);
-                    tellLinks(document);
-                    document.save(out);
-                    return new Setting(out.toByteArray(), document.getNumberOfPages());
-                }
+                renderer.createPDFWithoutClosing();
+                timeless(document, html);
+                tellLinks(document);
+                document.save(out);
+                return new Setting(out.toByteArray(), document.getNumberOfPages());
             }
         } catch (IOException e) {
             throw new UncheckedIOException("The document cannot be set as PDF.", e);
@@ -118,8 +124,13 @@ final class Pdf {
         }
     }
 
-    private static void font(PdfRendererBuilder builder, String face, int weight, FontStyle style) {
-        builder.useFont(() -> open(face), FAMILY, weight, style, true);
+    /** Without ligatures: the library searches each word for them by patterns that it makes anew, which took most of the time. */
+    private static void font(PdfRendererBuilder builder, PDDocument document, String face, int weight, FontStyle style)
+            throws IOException {
+        TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(open(face)));
+        letters.setEnableGsub(false);
+        PDFontSupplier font = new PDFontSupplier(PDType0Font.load(document, letters, true));
+        builder.useFont(font, FAMILY, weight, style, true);
     }
 
     private static InputStream open(String face) {

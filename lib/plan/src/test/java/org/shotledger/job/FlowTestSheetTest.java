@@ -78,7 +78,7 @@ class FlowTestSheetTest {
         FlowFactor before = told.before();
         FlowFactor after = told.after();
         assertEquals(JetSide.NITROUS, told.side());
-        assertEquals(0, before.logarithm());
+        assertEquals(0, before.logarithm(), 1e-15);
         // rectangular half-widths: 10 g twice is 8.16 g, 0.2 s is 0.115 s
         double mass = Math.sqrt(2) * 0.010 / Math.sqrt(3);
         assertEquals(
