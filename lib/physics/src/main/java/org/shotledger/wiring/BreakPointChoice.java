@@ -17,11 +17,13 @@ final class BreakPointChoice {
      */
     BreakPointChoice(List<Sensor.Point> grid, double most) {
         this.grid = grid;
+        double[] output = grid.stream().mapToDouble(Sensor.Point::output).toArray();
+        double[] value = grid.stream().mapToDouble(Sensor.Point::value).toArray();
         int n = grid.size();
         error = new double[n][n];
         for (int i = 0; i < n; i++) {
             for (int j = i + 1; j < n; j++) {
-                error[i][j] = chord(i, j, most);
+                error[i][j] = chord(output, value, i, j, most);
             }
         }
     }
@@ -59,15 +61,16 @@ final class BreakPointChoice {
         return Optional.of(points);
     }
 
-    private double chord(int i, int j, double most) {
-        Sensor.Point a = grid.get(i);
-        Sensor.Point b = grid.get(j);
-        double slope = (b.value() - a.value()) / (b.output() - a.output());
+    private static double chord(double[] output, double[] value, int i, int j, double most) {
+        double slope = (value[j] - value[i]) / (output[j] - output[i]);
         double worst = 0;
-        for (int k = i + 1; k < j && worst < most; k++) {
-            double line = a.value() + slope * (grid.get(k).output() - a.output());
-            worst = Math.max(worst, Math.abs(line - grid.get(k).value()));
+        for (int k = i + 1; k < j; k++) {
+            double off = Math.abs(value[i] + slope * (output[k] - output[i]) - value[k]);
+            if (off >= most) {
+                return Double.POSITIVE_INFINITY;
+            }
+            worst = off > worst ? off : worst;
         }
-        return worst < most ? worst : Double.POSITIVE_INFINITY;
+        return worst;
     }
 }
