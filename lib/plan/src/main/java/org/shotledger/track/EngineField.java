@@ -1,5 +1,6 @@
 package org.shotledger.track;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.shotledger.car.Car;
@@ -16,7 +17,7 @@ import org.shotledger.setup.BoostTable;
  * worked out once, with straight lines between them.
  *
  * <p>The plenum pressure follows from the speed of the turbocharger's shaft by the compressor map. Below the map and where the turbine
- * cannot hold a boost the points beside are continued; the engine below the lowest speed of its breathing table is that at it.
+ * cannot hold a boost the points beside are continued; the engine below the lowest speed with an answer is that at it.
  */
 final class EngineField {
     /** Engine speeds of the field: our choice, a few hundred rpm apart. */
@@ -63,6 +64,10 @@ final class EngineField {
             for (int j = 0; j < plenum.length; j++) {
                 points[i][j] = point(model, rpm[i], plenum[j], mode);
             }
+        }
+        if (Arrays.stream(points).flatMap(Arrays::stream).noneMatch(Optional::isPresent)) {
+            throw new IllegalArgumentException("The models have no answer at any engine speed with the nitrous "
+                    + (mode.nitrousFlows() ? "open" : "closed") + "; a pass in time needs one.");
         }
         return new Side(
                 layer(rpm, points, OperatingPoint::crankTorque),

@@ -16,7 +16,10 @@ final class Layer {
         this.values = values;
     }
 
-    /** A missing node takes the line through the nearest two at its engine speed, never below zero of a positive figure. */
+    /**
+     * Below the lowest pressure with an answer a node takes the line through the two above it, elsewhere that of the pressure below; a
+     * speed without any answer is that of the next higher one that has some, above the highest of the one before.
+     */
     static Layer of(
             double[] rpm,
             double[] plenum,
@@ -29,6 +32,7 @@ final class Layer {
             }
             fill(plenum, values[i]);
         }
+        fill(values);
         return new Layer(rpm, plenum, values);
     }
 
@@ -48,6 +52,16 @@ final class Layer {
             if (Double.isNaN(row[j]) && first < row.length) {
                 row[j] = j < first ? row[first] : j > last ? row[last] : row[j - 1];
             }
+        }
+    }
+
+    /** A gap would make every figure beside it not a number, and a pass with it would never end. */
+    private static void fill(double[][] values) {
+        for (int i = values.length - 2; i >= 0; i--) {
+            values[i] = Double.isNaN(values[i][0]) ? values[i + 1] : values[i];
+        }
+        for (int i = 1; i < values.length; i++) {
+            values[i] = Double.isNaN(values[i][0]) ? values[i - 1] : values[i];
         }
     }
 
