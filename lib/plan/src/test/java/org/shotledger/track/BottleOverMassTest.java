@@ -20,6 +20,14 @@ class BottleOverMassTest {
         assertEquals(0.02, bottle.lambdaChange(0.09), 1e-12);
     }
 
+    /** 0.18 kg in the first two seconds, 0.07 in the third. */
+    @Test
+    void mass_adds_up_from_moment_to_moment() {
+        List<Moment> three =
+                List.of(EMPTYING.get(0), EMPTYING.get(1), new Moment(3, 295, 5.4e6, 3.7, 0.06, 0.85, 335e3));
+        assertEquals(0.25, new BottleOverMass(three, 300e3).known(), 1e-12);
+    }
+
     @Test
     void a_shot_that_adds_no_power_cannot_fade() {
         for (double without : new double[] {350e3, 360e3}) {
