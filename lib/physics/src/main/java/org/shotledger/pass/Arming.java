@@ -31,6 +31,9 @@ public record Arming(
         double startShare,
         double rampTime,
         boolean everyTime) {
+    /** Share of an engine speed to which two are the same: rounding alone. */
+    private static final double SAME = 1e-12;
+
     /** Conditions that are never met. */
     public static final Arming NEVER = new Arming(1e9, 1e9, 1e9, 1e9, 0, 0, 0, 1, 0, 1, 0, false);
 
@@ -44,16 +47,21 @@ public record Arming(
         Require.within("ramp of nitrous", rampTime, 0, 60, "s");
     }
 
-    /** Positive when everything allows a start. */
-    double startMargin(double rpm, double speed, double turbo) {
-        double engine = Math.min(rpm / rpmOn - 1, 1 - rpm / rpmHighOn);
+    /** Positive when everything allows a start; an engine speed that is held does not cross an edge. */
+    double startMargin(double rpm, boolean held, double speed, double turbo) {
+        double engine = engineMargin(Math.min(rpm / rpmOn - 1, 1 - rpm / rpmHighOn), held);
         return Math.min(engine, Math.min(speed - speedOn, turbo - turboOn));
     }
 
     /** Positive while nothing asks for a stop. */
-    double stayMargin(double rpm, double turbo) {
-        double engine = Math.min(rpm / rpmOn - rpmOff / rpmOn, 1 - rpm / rpmHighOff);
+    double stayMargin(double rpm, boolean held, double turbo) {
+        double engine = engineMargin(Math.min(rpm / rpmOn - rpmOff / rpmOn, 1 - rpm / rpmHighOff), held);
         return Math.min(engine, turbo - turboOff);
+    }
+
+    /** Held at the very edge an engine speed is inside: a margin that stands at zero is a crossing that never ends. */
+    private static double engineMargin(double margin, boolean held) {
+        return held && Math.abs(margin) < SAME ? 1 : margin;
     }
 
     /**

@@ -45,7 +45,9 @@ final class PassNitrous {
 
     /** Rises through zero where nitrous starts or stops. */
     ToDoubleFunction<double[]> edge() {
-        return on ? y -> -arming.stayMargin(motion.rpm(y[PassMotion.V]), y[PassMotion.TURBO]) : this::startMargin;
+        return on
+                ? y -> -arming.stayMargin(motion.rpm(y[PassMotion.V]), held(), y[PassMotion.TURBO])
+                : this::startMargin;
     }
 
     void turn(double time) {
@@ -74,6 +76,11 @@ final class PassNitrous {
 
     private double startMargin(double[] y) {
         double rpm = motion.rpm(y[PassMotion.V]);
-        return arming.startMargin(rpm, y[PassMotion.V], y[PassMotion.TURBO]);
+        return arming.startMargin(rpm, held(), y[PassMotion.V], y[PassMotion.TURBO]);
+    }
+
+    /** While the clutch slips the engine speed stands still. */
+    private boolean held() {
+        return motion.phase == PassMotion.Phase.SLIPPING;
     }
 }

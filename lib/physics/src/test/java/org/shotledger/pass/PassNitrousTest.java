@@ -2,12 +2,16 @@ package org.shotledger.pass;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.shotledger.drive.Driveline;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -27,6 +31,37 @@ class PassNitrousTest {
         assertTrue(result.finish().time()
                 < PassExample.pass(Arming.NEVER).run().finish().time());
         assertEquals(0, PassExample.pass(Arming.NEVER).run().nitrousUsed());
+    }
+
+    /** The clutch holds 4500 rpm while it slips; a shot armed from just that speed is the one armed from a hair below, hysteresis or none. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 300})
+    void a_launch_at_the_very_edge_of_the_arming_opens_at_once(double back) {
+        PassResult edge = assertTimeoutPreemptively(
+                Duration.ofSeconds(10), () -> launched(from(4_500, back)).run());
+        PassResult below = launched(from(4_499.999, back)).run();
+        assertEquals(below.finish().time(), edge.finish().time(), 1e-4);
+        assertEquals(below.nitrousSeconds(), edge.nitrousSeconds(), 1e-2);
+    }
+
+    private static DrivenPass launched(Arming arming) {
+        DrivenPass pass = PassExample.pass(arming);
+        Transmission t = pass.transmission();
+        Transmission higher = new Transmission(
+                t.gears(), t.finalDrive(), t.shiftRpm(), t.shiftTime(), t.driveline(), t.engineInertia(), 4_500);
+        return new DrivenPass(
+                pass.vehicle(),
+                higher,
+                pass.engine(),
+                arming,
+                pass.nitrous(),
+                pass.strip(),
+                pass.startSpeed(),
+                pass.traceStep());
+    }
+
+    private static Arming from(double rpm, double back) {
+        return new Arming(rpm, rpm - back, 7_150 - back, 7_150, 0, -1, -1, 1, 0.1, 1, 0, true);
     }
 
     /** Constant speed ratio, no resistance, constant torque: every time follows from {@code v = a t}. */
