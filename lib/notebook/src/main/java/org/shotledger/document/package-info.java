@@ -6,6 +6,6 @@
  * that comes from the user is escaped by the template engine.
  *
  * <p>Allowed imports: the JDK, {@code units}, {@code limits}, {@code display}, {@code table}, {@code chart},
- * {@code com.openhtmltopdf}, {@code freemarker}, {@code org.apache.batik}, {@code org.apache.pdfbox}.
+ * {@code com.openhtmltopdf}, {@code freemarker}, {@code org.apache.batik}, {@code org.apache.fontbox}, {@code org.apache.pdfbox}.
  */
 package org.shotledger.document;
