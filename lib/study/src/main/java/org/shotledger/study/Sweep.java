@@ -26,6 +26,8 @@ final class Sweep {
     private static final int FUEL_NODES = 8;
     /** Circuits whose flows are held at once: some ten megabytes. */
     private static final int HELD = 1 << 17;
+    /** Pieces that a sweep has at least, should the rows be fewer: our choice, some for each of many threads. */
+    private static final int LEAST_PIECES = 16;
     /** Sparks whose tables are held at once: some ten megabytes. */
     private static final int SPARKS = 16;
     /** Any number: the combinations that are checked are the same in every run. */
@@ -203,26 +205,30 @@ final class Sweep {
         return bottle.rows();
     }
 
-    /** Some circuits with every row. */
+    /** Some circuits with every row; few rows are cut in parts, always in the same ones, for all threads to have work. */
     Tally judged(Circuits circuits) {
-        return IntStream.range(0, rows().size())
+        int parts = (LEAST_PIECES + rows().size() - 1) / rows().size();
+        return IntStream.range(0, rows().size() * parts)
                 .parallel()
-                .collect(() -> new Judge(this, circuits), Judge::add, Judge::add)
+                .collect(() -> new Judge(this, circuits, parts), Judge::add, Judge::add)
                 .tally;
     }
 
-    /** What goes through some of the rows. */
-    private record Judge(Sweep sweep, Circuits circuits, Row row, Tally tally) {
-        Judge(Sweep sweep, Circuits circuits) {
-            this(sweep, circuits, new Row(sweep, circuits), new Tally(sweep.space.plan(), sweep.names));
+    /** What goes through some of the rows, or parts of them. */
+    private record Judge(Sweep sweep, Circuits circuits, int parts, Row row, Tally tally) {
+        Judge(Sweep sweep, Circuits circuits, int parts) {
+            this(sweep, circuits, parts, new Row(sweep, circuits), new Tally(sweep.space.plan(), sweep.names));
         }
 
-        void add(int number) {
+        void add(int piece) {
             stopIfAsked();
+            int number = piece / parts;
+            int part = piece % parts;
             BottleSide.Row its = sweep.rows().get(number);
             row.begin(its);
             tally.begin(its.flow()[0]);
-            for (int tile = 0; tile < circuits.tiles(); tile++) {
+            int to = circuits.tiles() * (part + 1) / parts;
+            for (int tile = circuits.tiles() * part / parts; tile < to; tile++) {
                 row.judge(tile);
                 tally.add(row, sweep.first + (long) number * Circuits.of(sweep.space), circuits, tile);
             }

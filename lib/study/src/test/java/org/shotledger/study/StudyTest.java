@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -172,6 +174,36 @@ class StudyTest {
             assertThrows(CancellationException.class, () -> Study.of(DemoSpace.JOB, SPACE));
         } finally {
             assertTrue(Thread.interrupted());
+        }
+    }
+
+    /** One bottle temperature and jet, so many fuel pressures that they are shared among the threads: each counts once. */
+    @Test
+    void aSingleRowIsCountedWholeThoughItIsCutInParts() {
+        Space row = Space.of(DemoSpace.PLAN).range(Axis.FUEL_PRESSURE, "1 bar gauge", "9 bar gauge", 700);
+        Tally tally = Sweep.of(row, 20 * 700);
+        List<Difference.Sample> all = tally.samples;
+        assertEquals(700, all.size(), "each drawn at least once");
+        assertEquals(all.stream().filter(one -> one.margin() >= 0).count(), tally.kept);
+        assertEquals(700, tally.kept + Arrays.stream(tally.refused).sum());
+        assertTrue(tally.kept > 0 && tally.kept < 700, tally.kept + " kept");
+        Difference.Sample strongest = all.stream()
+                .filter(one -> one.margin() >= 0)
+                .max(Comparator.comparingDouble(Difference.Sample::power))
+                .orElseThrow();
+        Difference.Sample safest = all.stream()
+                .max(Comparator.comparingDouble(Difference.Sample::margin))
+                .orElseThrow();
+        List<Long> members = tally.front.thinned(50).members().stream()
+                .map(Rank.Ranked::index)
+                .toList();
+        assertTrue(members.contains(strongest.index()) && members.contains(safest.index()), members.toString());
+        for (Rank.Ranked member : tally.front.thinned(50).members()) {
+            assertTrue(
+                    all.stream()
+                            .noneMatch(other -> other.margin() >= member.margin() + Front.GRAIN
+                                    && other.power() >= member.power() * (1 + Front.GRAIN)),
+                    member.toString());
         }
     }
 
