@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.shotledger.car.Car;
 import org.shotledger.car.Origin;
 import org.shotledger.job.Job;
 import org.shotledger.units.Amount;
@@ -26,8 +27,10 @@ import org.shotledger.units.UnitSystem;
  */
 public record Change(String words, String path, Cost cost, List<Step> steps) {
     private static final int DIGITS = 5;
+    private static final String NUMBER = "([-+]?[0-9.]+(?:[eE][-+]?\\d+)?)";
+    /** Number, unit, and the unit of a band behind it, which speaks for both where the number has none. */
     private static final Pattern FIGURE =
-            Pattern.compile("\\s*([-+]?[0-9.]+(?:[eE][-+]?\\d+)?)\\s*(.*?)\\s*(?:\\+/-.*)?");
+            Pattern.compile("\\s*" + NUMBER + "\\s*([^+/\\d].*?)?\\s*(?:\\+/-\\s*" + NUMBER + "\\s*(.*?)\\s*)?");
 
     /** What a relief disc stands for nobody moves by an entry in a sheet. */
     private static final Set<String> HARD =
@@ -142,20 +145,39 @@ public record Change(String words, String path, Cost cost, List<Step> steps) {
      * @return true when the change can be tried on it
      */
     public boolean fits(Job job) {
-        return job.car().origin(path).filter(o -> o.line() > 0).isPresent();
+        return stated(job.car()).isPresent();
     }
 
+    /** The value in the sheet; empty where it says nothing, be there a default or not. */
+    Optional<Origin> stated(Car car) {
+        return car.origin(path).filter(o -> o.line() > 0 && o.stated());
+    }
+
+    /** A drill's number or a quotient has no number of its own to move: what is multiplied there is what it stands for. */
     private static String figure(Origin old, double factor, double more) {
-        Matcher m = FIGURE.matcher(old.text());
-        if (!m.matches()) {
+        Matcher m = FIGURE.matcher(old.text().replace('\u2212', '-').replace("\u00b1", "+/-"));
+        if (m.matches()) {
+            return (digits(Double.parseDouble(m.group(1)) * factor + more) + " " + unit(m)).trim();
+        }
+        if (old.kind() == null || more != 0) {
             throw new IllegalArgumentException("The value at \"" + old.path() + "\" is \"" + old.text()
                     + "\"; a change by a figure needs a number with its unit there.");
         }
-        double value = Double.parseDouble(m.group(1)) * factor + more;
-        String number = BigDecimal.valueOf(value)
+        return old.kind().text(old.value() * factor, UnitSystem.SI);
+    }
+
+    private static String unit(Matcher figure) {
+        if (figure.group(2) != null) {
+            return figure.group(2);
+        }
+        String band = figure.group(4);
+        return band == null || band.equals("%") ? "" : band;
+    }
+
+    private static String digits(double value) {
+        return BigDecimal.valueOf(value)
                 .round(new MathContext(DIGITS))
                 .stripTrailingZeros()
                 .toPlainString();
-        return (number + " " + m.group(2)).trim();
     }
 }

@@ -62,12 +62,19 @@ public record WhatHelps(Plan plan, List<Attempt> attempts) {
 
     /** Tries the steps of a change until one does what is looked for. */
     private static boolean tried(Plan plan, Change change, List<Attempt> attempts) {
-        Optional<Origin> stated = plan.car().origin(change.path()).filter(o -> o.line() > 0);
+        Optional<Origin> stated = change.stated(plan.car());
         if (stated.isEmpty()) {
             return false;
         }
         for (Change.Step step : change.steps()) {
-            Optional<String> text = step.from(stated.get());
+            Optional<String> text;
+            try {
+                text = step.from(stated.get());
+            } catch (IllegalArgumentException noFigure) {
+                attempts.add(Attempt.refused(
+                        change, stated.get().text(), stated.get().text(), noFigure.getMessage()));
+                return false;
+            }
             if (text.isEmpty() || text.get().equals(stated.get().text())) {
                 continue;
             }
