@@ -138,6 +138,60 @@ class FeedSolverTest {
         assertSolved(flow, 1, false, FeedPath.of(HOSE, Manifold.equal("block", 5, LINE, jet)), BEHIND);
     }
 
+    /** Against pressure a large flow would leave the block less than stands behind the jets, and none could flow: the flow lies below. */
+    @Test
+    void equal_branches_against_pressure_flow_by_what_the_trunk_leaves() {
+        NitrousJet jet = NitrousJet.of(3e-3);
+        for (double share : new double[] {0.8, 0.95, 0.99}) {
+            double against = share * BOTTLE.pressure();
+            for (FeedElement[] branch : new FeedElement[][] {{jet}, {LINE, jet}}) {
+                double flow = halved(m -> {
+                    FluidState block = behind(BOTTLE, m, HOSE);
+                    FluidState inlet = block == null || branch.length == 1 ? block : behind(block, m / 5, LINE);
+                    return inlet != null && 5 * jet.massFlow(inlet, against) > m;
+                });
+                assertSolved(flow, 1, false, FeedPath.of(HOSE, Manifold.equal("block", 5, branch)), against);
+            }
+        }
+    }
+
+    /** A riser whose liquid weighs more than what is between bottle and jet lets nothing through; one that weighs less, something. */
+    @Test
+    void a_column_that_takes_the_pressure_lets_nothing_flow() {
+        FluidState cold = NitrousOxide.atTemperaturePressure(250, 6e6);
+        // 40 m of about 1000 kg/m3 weigh near 4 bar
+        FeedPath path = FeedPath.of(new Tube("riser", 40, 0.01, 5e-6, 40), NitrousJet.of(1e-3));
+        double weight = cold.density() * 9.80665 * 40;
+        assertEquals(0, FeedSolver.massFlow(path, cold, cold.pressure() - 0.98 * weight));
+        assertTrue(FeedSolver.massFlow(path, cold, cold.pressure() - 1.02 * weight) > 0);
+        assertEquals(0, FeedSolver.massFlow(path, cold, cold.pressure()));
+    }
+
+    /** A valve at an open end: choked it stands above the pressure behind it, and otherwise at it. */
+    @Test
+    void a_valve_at_the_end_chokes_above_the_pressure_behind() {
+        FlowValve valve = FlowValve.open("valve", 0.05);
+        double most = halved(m -> behind(BOTTLE, m, HOSE, valve) != null);
+        assertSolved(most, 1, true, FeedPath.of(HOSE, valve), 1e5);
+        double against = 0.9 * BOTTLE.pressure();
+        double slow = halved(m -> {
+            FluidState end = behind(BOTTLE, m, HOSE, valve);
+            return end != null && end.pressure() > against;
+        });
+        assertSolved(slow, 1, false, FeedPath.of(HOSE, valve), against);
+    }
+
+    /** A guess of the flow, far or near, on either side of a choke or of a jet's flow, leads to the same flow. */
+    @Test
+    void a_guess_leads_to_the_same_flow() {
+        FeedElement seat = solenoid("seat", 2e-3);
+        double flow = halved(m -> behind(BOTTLE, m, HOSE, seat) != null);
+        FeedPath path = FeedPath.of(HOSE, seat, NitrousJet.of(6e-3));
+        for (double share : new double[] {0.01, 0.5, 0.98, 0.995, 1, 1.005, 1.02, 3}) {
+            assertEquals(flow, FeedSolver.massFlow(path, BOTTLE, BEHIND, share * flow), CLOSE * flow, "from " + share);
+        }
+    }
+
     /** Lines narrower than their jets choke: five times what one of them passes. */
     @Test
     void equal_branches_whose_lines_choke_pass_five_lines() {
