@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.shotledger.car.Car;
+import org.shotledger.engine.MoistAir;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
@@ -177,5 +179,108 @@ class LedgerFiguresTest {
         double expected = Math.hypot(base, 60e3 * Math.hypot(flow, arrives / share.value()));
         assertEquals(expected, PowerUncertainty.of(car, point, off), 1e-3 * expected);
         assertTrue(60e3 * flow > 0.1 * base && 60e3 * arrives / share.value() > 0.1 * base, "all three weigh");
+    }
+
+    /** What a reader looks for in a plan with nitrous stands there; of an engine alone nothing of the nitrous does. */
+    @Test
+    void the_reasoning_names_every_part_of_the_car() {
+        Ledger on = Ledgers.of(Evaluate.of(car, setup, job.stated()), job.target());
+        Ledger off = Ledgers.of(Evaluate.of(car, setup.withoutJets(), job.stated()));
+        List<String> both = List.of(
+                "engine-speed",
+                "plenum-pressure",
+                "boost",
+                "boost-target",
+                "cycle-share",
+                "base-air-power",
+                "indicated",
+                "friction",
+                "pumping",
+                "brake",
+                "crank-torque",
+                "wheel-power",
+                "lambda",
+                "injector-duty",
+                "main-rail");
+        List<String> nitrousOnly = List.of(
+                "nitrous-flow",
+                "nitrous-fuel-flow",
+                "circuit-ratio",
+                "off-power",
+                "nitrous-power",
+                "off-brake",
+                "trade-nitrous",
+                "pass-seconds",
+                "passes");
+        for (String key : both) {
+            assertTrue(on.find(key).isPresent() && off.find(key).isPresent(), key);
+        }
+        for (String key : nitrousOnly) {
+            assertTrue(on.find(key).isPresent(), key);
+            if (!key.startsWith("nitrous")) {
+                assertTrue(off.find(key).isEmpty(), key);
+            }
+        }
+        for (Entry entry : on.entries()) {
+            assertTrue(!entry.basis().isBlank() && !entry.source().isBlank(), entry.key());
+        }
+    }
+
+    /** The trade's figure: kg of nitrous oxide in 10 s for each 100 hp of 550 ft lbf/s each, 745.6999 W, at the crankshaft. */
+    @Test
+    void nitrous_for_power_is_that_of_ten_seconds_and_a_hundred_horsepower() {
+        Ledger ledger = Ledgers.of(Evaluate.of(car, setup, job.stated()));
+        double hundreds = (value(ledger, "brake") - value(ledger, "off-brake")) / 74569.99;
+        double expected = 10 * value(ledger, "nitrous-flow") / hundreds;
+        Entry trade = ledger.find("trade-nitrous").orElseThrow();
+        assertEquals(expected, trade.value(), 1e-6 * expected);
+        double pounds = expected / 0.45359237;
+        assertEquals(pounds >= 0.75 && pounds <= 1.12, trade.basis().contains("; inside the band"), trade.basis());
+        var share = car.model().nitrous();
+        double relative = (share.high() - share.low()) / Math.sqrt(12) / share.value();
+        assertEquals(relative * expected, trade.uncertainty(), 1e-6 * expected);
+        double added = value(ledger, "wheel-power") - value(ledger, "off-power");
+        assertEquals(added, value(ledger, "nitrous-power"), 1e-6);
+    }
+
+    /** The pull is known by its stated band, and so is the share of the cycle that it was solved from; the air it takes judges it. */
+    @Test
+    void the_base_pull_carries_its_band() {
+        Ledger ledger = Ledgers.of(Evaluate.of(car, setup, job.stated()));
+        double relative = 15 / Math.sqrt(3) / 590;
+        Entry pull = ledger.find("base-power").orElseThrow();
+        assertEquals(590 * 745.6999, pull.value(), 1);
+        assertEquals(relative * pull.value(), pull.uncertainty(), 0.01 * pull.uncertainty());
+        Entry share = ledger.find("cycle-share").orElseThrow();
+        assertEquals(relative * share.value(), share.uncertainty(), 0.01 * share.uncertainty());
+        Entry air = ledger.find("base-air-power").orElseThrow();
+        double shown = air.value() / (745.6999 * 60 / 0.45359237);
+        assertTrue(air.basis().contains(String.format(Locale.ROOT, "%.2f hp", shown)), air.basis());
+        assertEquals(shown >= 9 && shown <= 10.8, air.basis().contains("; inside the band"), air.basis());
+        double speed = value(ledger, "engine-speed") * Math.PI / 30;
+        double drag = car.driveline().dragTorque() * speed;
+        double wheels = (value(ledger, "brake") - drag) * (1 - value(ledger, "driveline-loss"));
+        assertEquals(wheels, value(ledger, "wheel-power"), 1e-6 * wheels);
+        assertEquals(wheels, ledger.recomputed("wheel-power").orElseThrow(), 1e-6 * wheels);
+    }
+
+    /** An altitude makes the pressure by ISO 2533, 101325 Pa (1 - 2.25577e-5 H)^5.25588, H geopotential; another is the case's. */
+    @Test
+    void the_air_of_the_case_is_told_by_altitude_or_by_pressure() {
+        Case stated = job.stated();
+        Ledger ledger = Ledgers.of(Evaluate.of(car, setup, stated));
+        double p = value(ledger, "ambient-pressure");
+        double h = value(ledger, "altitude");
+        assertEquals(1250, h);
+        double level = h / (1 + h / 6356766);
+        assertEquals(101325 * Math.pow(1 - 2.25577e-5 * level, 5.25588), p, 5e-6 * p);
+        var air = stated.air();
+        Case other = stated.withAir(new MoistAir(air.pressure() * 1.01, air.temperature(), air.relativeHumidity()));
+        Ledger changed = Ledgers.of(Evaluate.of(car, setup, other));
+        assertTrue(changed.find("altitude").isEmpty());
+        Entry pressure = changed.find("ambient-pressure").orElseThrow();
+        assertEquals(1.01 * air.pressure(), pressure.value(), 1e-6);
+        assertTrue(pressure.formula().isEmpty());
+        assertTrue(pressure.source().contains("the case '" + stated.name() + "'"), pressure.source());
     }
 }
