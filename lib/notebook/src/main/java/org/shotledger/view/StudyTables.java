@@ -53,7 +53,8 @@ public final class StudyTables {
                 column("Least margin", FRACTION, Candidate::margin),
                 words("Closest limit", candidate -> candidate.decides().name()),
                 words("in the case", candidate -> candidate.decides().caseName()),
-                verdict("Verdict", candidate -> candidate.verdict()));
+                verdict("Limits", candidate -> candidate.limits().verdict()),
+                words("Power asked for", candidate -> candidate.reached() ? "reached" : "not reached"));
     }
 
     /**

@@ -4,7 +4,6 @@ import java.util.Optional;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
-import org.shotledger.limits.Verdict;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.Setup;
 import org.shotledger.study.Rank.Ranked;
@@ -100,15 +99,6 @@ public record Candidate(Space space, long index, Limits limits, Optional<Operati
      */
     public boolean reached() {
         return space.plan().target().reachedBy(wheelPower());
-    }
-
-    /**
-     * The verdict of its plan.
-     *
-     * @return broken where a limit is broken in any case or the power asked for is not reached
-     */
-    public Verdict verdict() {
-        return reached() ? limits.verdict() : Verdict.BROKEN;
     }
 
     Ranked ranked() {
