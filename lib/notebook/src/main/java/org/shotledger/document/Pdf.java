@@ -127,10 +127,12 @@ final class Pdf {
     /** Without ligatures: the library searches each word for them by patterns that it makes anew, which took most of the time. */
     private static void font(PdfRendererBuilder builder, PDDocument document, String face, int weight, FontStyle style)
             throws IOException {
-        TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(open(face)));
-        letters.setEnableGsub(false);
-        PDFontSupplier font = new PDFontSupplier(PDType0Font.load(document, letters, true));
-        builder.useFont(font, FAMILY, weight, style, true);
+        try (InputStream in = open(face)) {
+            TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(in));
+            letters.setEnableGsub(false);
+            PDFontSupplier font = new PDFontSupplier(PDType0Font.load(document, letters, true));
+            builder.useFont(font, FAMILY, weight, style, true);
+        }
     }
 
     private static InputStream open(String face) {

@@ -12,12 +12,12 @@ import org.shotledger.setup.PassPlan;
 import org.shotledger.setup.Setup;
 
 /**
- * The days of a car's bottle that several outcomes share, each run once; what comes out is the same as without it. Safe for several threads; it holds
- * whatever it has run, so it should live no longer than what asks it.
+ * The days of a car's bottle that several outcomes share, each run once; what comes out is the same as without it. Safe for several
+ * threads; it holds whatever it has run, so it should live no longer than what asks it.
  */
 public final class Bottles {
     private final Car car;
-    private final Map<Drawn, Outflow> outflows = new ConcurrentHashMap<>();
+    private final Map<Drawn, Outflow> outflows;
     private final Map<Run, Day> days = new ConcurrentHashMap<>();
 
     /** All that the flow out of the bottle knows of setup and case. */
@@ -32,7 +32,21 @@ public final class Bottles {
      * @param car what is built
      */
     public Bottles(Car car) {
+        this(car, new ConcurrentHashMap<>());
+    }
+
+    private Bottles(Car car, Map<Drawn, Outflow> outflows) {
         this.car = car;
+        this.outflows = outflows;
+    }
+
+    /**
+     * The same flows out of the bottle, and no day run yet: for one of many fillings, whose day is not asked for again.
+     *
+     * @return bottles that share the flows with these
+     */
+    public Bottles withoutDays() {
+        return new Bottles(car, outflows);
     }
 
     /** The car whose bottle it is. */

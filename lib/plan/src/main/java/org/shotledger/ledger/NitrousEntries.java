@@ -96,11 +96,7 @@ final class NitrousEntries {
                             "first law; " + FLUID)
                     .on("charge", "start-temperature")
                     .within(STATE)
-                    .from(x -> from.filled(x[0], x[1])
-                            .strongest()
-                            .orElseThrow()
-                            .bottle()
-                            .quality());
+                    .from(x -> from.left(x[0], x[1]).quality());
         }
         pen.calculated(
                         "nitrous-enthalpy",
@@ -133,11 +129,7 @@ final class NitrousEntries {
                 entry.by(moment.words() + ": energy balance of liquid, vapour and shell", "first law; " + FLUID)
                         .on("charge", "start-temperature")
                         .within(STATE)
-                        .from(x -> from.filled(x[0], x[1])
-                                .strongest()
-                                .orElseThrow()
-                                .bottle()
-                                .temperature());
+                        .from(x -> from.left(x[0], x[1]).temperature());
         }
     }
 

@@ -6,6 +6,8 @@ import org.shotledger.car.FuelStreams;
 import org.shotledger.engine.EngineFactor;
 import org.shotledger.engine.MoistAir;
 import org.shotledger.engine.NitrousFactor;
+import org.shotledger.evaluate.BottleOutcome;
+import org.shotledger.evaluate.Bottles;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
@@ -96,6 +98,14 @@ record Subject(Outcome outcome, OperatingPoint point, PointModel model, double o
     FluidState charged(double charge, double temperature) {
         Charge full = car().bottle().vessel().charged(charge, temperature);
         return full.outlet();
+    }
+
+    /** What enters the siphon in the last moment of the last pass with another filling; without jets nothing is drawn. */
+    FluidState left(double charge, double temperature) {
+        Setup filled = setup().withBottle(new BottleFill(charge, temperature));
+        return Evaluate.bottle(new Bottles(car()), filled, at())
+                .map(BottleOutcome::end)
+                .orElseGet(() -> charged(charge, temperature));
     }
 
     /** The models with another filling, jets and weather of the case left as they are. */

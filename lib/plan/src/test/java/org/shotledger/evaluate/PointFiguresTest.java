@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -19,21 +17,17 @@ import org.shotledger.boost.ExhaustGas;
 import org.shotledger.boost.ShaftBalance;
 import org.shotledger.car.Car;
 import org.shotledger.car.EngineModel;
-import org.shotledger.car.Injection;
-import org.shotledger.curve.Curve;
+import org.shotledger.car.OnMainRail;
 import org.shotledger.engine.BackPressure;
 import org.shotledger.engine.NitrousFactor;
 import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.job.Job;
-import org.shotledger.nitrous.FuelCircuit;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.setup.BoostTarget;
 import org.shotledger.setup.BottleState;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Factor;
 import org.shotledger.setup.Setup;
-import org.shotledger.supply.Pump;
-import org.shotledger.supply.PumpGroup;
 
 /**
  * The figures of one operating point, each worked out again by the formula of its part with the figures of the demonstration car's sheet, and
@@ -176,30 +170,8 @@ class PointFiguresTest {
         assertTrue(p.power().indicated() > 0.25 * p.heat() && p.power().indicated() < 0.6 * p.heat());
     }
 
-    /** The demonstration car with its nitrous fuel from the main rail, behind one pump whose flow falls in a straight line to 9 bar. */
     private static PointModel rail(double free) {
-        Curve flow = Curve.of("pump flow", new double[] {0, 9e5}, new double[] {free, 0});
-        Curve current = Curve.of("pump current", new double[] {0, 9e5}, new double[] {5, 12});
-        Pump pump = new Pump("pump", List.of(new Pump.Line(8, flow, current), new Pump.Line(16, flow, current)));
-        Injection old = CAR.injection();
-        PumpGroup one = new PumpGroup("one", List.of(pump), PumpGroup.Arrangement.PARALLEL, 0);
-        FuelCircuit fuel = CAR.nitrous().fuel();
-        Car car = CAR.with(new Injection(old.injector(), old.count(), one, old.voltage()))
-                .with(CAR.nitrous().withFuel(new FuelCircuit(Optional.empty(), fuel.solenoid(), fuel.jet())));
-        return Evaluate.model(car, fromTheRail(), AT);
-    }
-
-    private static Setup fromTheRail() {
-        return new Setup(
-                SETUP.boost(),
-                SETUP.jets(),
-                SETUP.mainRegulator(),
-                Optional.empty(),
-                SETUP.mixture(),
-                SETUP.retard(),
-                SETUP.arming(),
-                SETUP.bottle(),
-                SETUP.passes());
+        return Evaluate.model(OnMainRail.car(CAR, free), OnMainRail.setup(SETUP), AT);
     }
 
     /** A strong pump holds the rail; a weak one lets it fall until it gives what both fuels take, and both run lean alike. */
@@ -238,7 +210,8 @@ class PointFiguresTest {
 
     @Test
     void a_setup_for_another_fuel_supply_is_refused() {
-        String said = assertThrows(IllegalArgumentException.class, () -> Evaluate.model(CAR, fromTheRail(), AT))
+        String said = assertThrows(
+                        IllegalArgumentException.class, () -> Evaluate.model(CAR, OnMainRail.setup(SETUP), AT))
                 .getMessage();
         assertTrue(said.contains("has no regulator for it"), said);
     }

@@ -16,6 +16,7 @@ import org.shotledger.job.Job;
 import org.shotledger.limits.Provenance;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.setup.BoostTarget;
+import org.shotledger.setup.BottleState;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Factor;
 import org.shotledger.setup.Setup;
@@ -54,6 +55,8 @@ class LedgersTest {
         }
         recompute(Ledgers.of(Evaluate.of(JOB.car(), SETUP.withMixture(0.82).withRetard(9), off)), "factors");
         recompute(Ledgers.of(Evaluate.of(JOB.car(), SETUP.withoutJets(), JOB.stated())), "without nitrous");
+        Case last = JOB.stated().withBottle(BottleState.LAST);
+        recompute(Ledgers.of(Evaluate.of(JOB.car(), SETUP.withoutJets(), last)), "without nitrous, at the end");
     }
 
     /** Fifty cars, three figures of the sheet moved at random by up to a per cent, each read and calibrated anew. */

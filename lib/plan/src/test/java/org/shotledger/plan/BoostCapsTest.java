@@ -6,13 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.shotledger.boost.Turbine;
-import org.shotledger.car.BuilderLimits;
 import org.shotledger.car.Car;
+import org.shotledger.car.OtherLimits;
 import org.shotledger.car.Turbo;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.PointLimits;
@@ -74,24 +75,7 @@ class BoostCapsTest {
     /** Piston speed has 1.5 % left at 7000 rpm, whatever the boost: that must not take the boost away. */
     @Test
     void a_limit_that_boost_does_not_move_does_not_hold_it_down() {
-        BuilderLimits l = CAR.limits();
-        Car slow = CAR.with(new BuilderLimits(
-                l.peakPressure(),
-                l.crankTorque(),
-                2 * 84.6e-3 * 7000 / 60 * 1.015,
-                l.lambdaLow(),
-                l.lambdaHigh(),
-                l.injectorDuty(),
-                l.pumpReserve(),
-                l.surgeMargin(),
-                l.chokeMargin(),
-                l.bottlePressureLow(),
-                l.bottlePressureHigh(),
-                l.solenoidShare(),
-                l.feedLoss(),
-                l.passageShare(),
-                l.exhaustTemperature(),
-                l.reliefShare()));
+        Car slow = OtherLimits.of(CAR, Map.of("pistonSpeed", 2 * 84.6e-3 * 7000 / 60 * 1.015));
         double[] one = {7000};
         assertEquals(new BoostCaps(CAR, CASES).alone(one), new BoostCaps(slow, CASES).alone(one));
     }

@@ -6,14 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.shotledger.car.BuilderLimits;
 import org.shotledger.car.Car;
+import org.shotledger.car.OtherLimits;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
@@ -87,25 +88,7 @@ class SpreadFiguresTest {
     }
 
     private static Car within(double low, double high) {
-        BuilderLimits l = JOB.car().limits();
-        return JOB.car()
-                .with(new BuilderLimits(
-                        l.peakPressure(),
-                        l.crankTorque(),
-                        l.pistonSpeed(),
-                        low,
-                        high,
-                        l.injectorDuty(),
-                        l.pumpReserve(),
-                        l.surgeMargin(),
-                        l.chokeMargin(),
-                        l.bottlePressureLow(),
-                        l.bottlePressureHigh(),
-                        l.solenoidShare(),
-                        l.feedLoss(),
-                        l.passageShare(),
-                        l.exhaustTemperature(),
-                        l.reliefShare()));
+        return OtherLimits.of(JOB.car(), Map.of("lambdaLow", low, "lambdaHigh", high));
     }
 
     private static double inside(double low, double high) {

@@ -6,14 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.shotledger.car.BuilderLimits;
 import org.shotledger.car.Car;
-import org.shotledger.car.Injection;
-import org.shotledger.curve.Curve;
+import org.shotledger.car.OnMainRail;
+import org.shotledger.car.OtherLimits;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
@@ -23,15 +23,12 @@ import org.shotledger.fluid.NitrousOxide;
 import org.shotledger.job.Job;
 import org.shotledger.limits.Limits;
 import org.shotledger.limits.Provenance;
-import org.shotledger.nitrous.FuelCircuit;
 import org.shotledger.nitrous.JetPair;
 import org.shotledger.setup.BoostTarget;
 import org.shotledger.setup.BottleState;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Setup;
 import org.shotledger.stepup.Checkpoint.Figure;
-import org.shotledger.supply.Pump;
-import org.shotledger.supply.PumpGroup;
 import org.shotledger.units.QuantityKind;
 
 /**
@@ -55,24 +52,8 @@ class CheckpointsTest {
     }
 
     private static Car with(Car car, double lambdaLow, double lambdaHigh, double bottleHigh) {
-        BuilderLimits l = car.limits();
-        return car.with(new BuilderLimits(
-                l.peakPressure(),
-                l.crankTorque(),
-                l.pistonSpeed(),
-                lambdaLow,
-                lambdaHigh,
-                l.injectorDuty(),
-                l.pumpReserve(),
-                l.surgeMargin(),
-                l.chokeMargin(),
-                l.bottlePressureLow(),
-                bottleHigh,
-                l.solenoidShare(),
-                l.feedLoss(),
-                l.passageShare(),
-                l.exhaustTemperature(),
-                l.reliefShare()));
+        return OtherLimits.of(
+                car, Map.of("lambdaLow", lambdaLow, "lambdaHigh", lambdaHigh, "bottlePressureHigh", bottleHigh));
     }
 
     private static Checkpoint checkpoint(Car car, Setup setup, Case at, Figure figure) {
@@ -179,24 +160,8 @@ class CheckpointsTest {
     /** On the main rail all fuel falls with the root of the pressure, so the mixture is leaner by its inverse: 0.97 of it is 0.9409 of the set. */
     @Test
     void on_the_main_rail_both_fuels_fall_together() {
-        Curve flow = Curve.of("pump flow", new double[] {0, 9e5}, new double[] {8e-4, 0});
-        Curve current = Curve.of("pump current", new double[] {0, 9e5}, new double[] {5, 12});
-        Pump pump = new Pump("pump", List.of(new Pump.Line(8, flow, current), new Pump.Line(16, flow, current)));
-        PumpGroup strong = new PumpGroup("strong", List.of(pump), PumpGroup.Arrangement.PARALLEL, 0);
-        Injection old = CAR.injection();
-        FuelCircuit fuel = CAR.nitrous().fuel();
-        Car rail = CAR.with(new Injection(old.injector(), old.count(), strong, old.voltage()))
-                .with(CAR.nitrous().withFuel(new FuelCircuit(Optional.empty(), fuel.solenoid(), fuel.jet())));
-        Setup setup = new Setup(
-                SETUP.boost(),
-                SETUP.jets(),
-                SETUP.mainRegulator(),
-                Optional.empty(),
-                SETUP.mixture(),
-                SETUP.retard(),
-                SETUP.arming(),
-                SETUP.bottle(),
-                SETUP.passes());
+        Car rail = OnMainRail.car(CAR, 8e-4);
+        Setup setup = OnMainRail.setup(SETUP);
         double lambda = shot(rail, setup, GIVEN).lambda();
         Checkpoint checkpoint = checkpoint(lean(rail, lambda / 0.97), setup, GIVEN, Figure.NITROUS_FUEL_PRESSURE);
         assertEquals("main rail pressure above the plenum", checkpoint.what());

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.shotledger.car.BuilderLimits;
 import org.shotledger.car.Car;
+import org.shotledger.car.OtherLimits;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Mode;
 import org.shotledger.evaluate.OperatingPoint;
@@ -123,23 +125,12 @@ class StepFiguresTest {
 
     private static Plan withRichLimit(double lambda) {
         BuilderLimits l = CAR.limits();
-        Car car = CAR.with(new BuilderLimits(
-                1.2 * l.peakPressure(),
-                1.2 * l.crankTorque(),
-                l.pistonSpeed(),
-                lambda,
-                l.lambdaHigh(),
-                l.injectorDuty(),
-                l.pumpReserve(),
-                l.surgeMargin(),
-                l.chokeMargin(),
-                l.bottlePressureLow(),
-                l.bottlePressureHigh(),
-                l.solenoidShare(),
-                l.feedLoss(),
-                l.passageShare(),
-                l.exhaustTemperature(),
-                l.reliefShare()));
+        Car car = OtherLimits.of(
+                CAR,
+                Map.of(
+                        "peakPressure", 1.2 * l.peakPressure(),
+                        "crankTorque", 1.2 * l.crankTorque(),
+                        "lambdaLow", lambda));
         return Plan.of(PLAN.job().with(car), SETUP.withJets(new JetPair(1.1e-3, 0.57e-3)));
     }
 
@@ -197,24 +188,7 @@ class StepFiguresTest {
     }
 
     private static double computed(double allowed) {
-        BuilderLimits l = CAR.limits();
-        Car car = CAR.with(new BuilderLimits(
-                allowed,
-                l.crankTorque(),
-                l.pistonSpeed(),
-                l.lambdaLow(),
-                l.lambdaHigh(),
-                l.injectorDuty(),
-                l.pumpReserve(),
-                l.surgeMargin(),
-                l.chokeMargin(),
-                l.bottlePressureLow(),
-                l.bottlePressureHigh(),
-                l.solenoidShare(),
-                l.feedLoss(),
-                l.passageShare(),
-                l.exhaustTemperature(),
-                l.reliefShare()));
+        Car car = OtherLimits.of(CAR, Map.of("peakPressure", allowed));
         OperatingPoint on = point(SETUP.retard(), Mode.NITROUS);
         return SparkAdvice.of(outcome(car, on), on).computed();
     }

@@ -41,11 +41,12 @@ record BottleSide(List<Row> rows) {
         IntStream.range(0, jets).parallel().forEach(jet -> {
             Setup setup = Axis.NITROUS_JET.set(
                     space.plan().setup(), space.axes().get(Axis.NITROUS_JET).get(jet));
-            // what a jet passes is the same however warm the bottle was; it is let go with the jet
+            // what a jet passes is the same however warm the bottle was
             Bottles bottles = new Bottles(space.plan().car());
             IntStream.range(0, temperatures).parallel().forEach(t -> {
                 double warm = space.axes().get(Axis.BOTTLE_TEMPERATURE).get(t);
-                rows[t * jets + jet] = row(space, names, Axis.BOTTLE_TEMPERATURE.set(setup, warm), bottles);
+                rows[t * jets + jet] =
+                        row(space, names, Axis.BOTTLE_TEMPERATURE.set(setup, warm), bottles.withoutDays());
             });
         });
         return new BottleSide(List.of(rows));
