@@ -8,7 +8,7 @@ import org.shotledger.units.Require;
  *
  * @param sensor the sensor
  * @param accuracy of input and sensor
- * @param table the break points to enter
+ * @param choice of the break points to enter
  * @param role what of the car it measures
  * @param warmIdle value that the builder knows at warm idle, SI; NaN where none is known
  * @param warmIdleWidth half width of that value, SI
@@ -16,7 +16,7 @@ import org.shotledger.units.Require;
 public record SensorInput(
         Sensor sensor,
         InputAccuracy accuracy,
-        BreakPoints table,
+        TableChoice choice,
         SensorRole role,
         double warmIdle,
         double warmIdleWidth) {
@@ -26,7 +26,7 @@ public record SensorInput(
     public SensorInput {
         Require.given("sensor", sensor);
         Require.given("accuracy of " + sensor.name(), accuracy);
-        Require.given("table of " + sensor.name(), table);
+        Require.given("table of " + sensor.name(), choice);
         Require.given("role of " + sensor.name(), role);
     }
 
@@ -50,7 +50,7 @@ public record SensorInput(
         return new SensorInput(
                 sensor,
                 accuracy,
-                BreakPoints.of(sensor, stage.points(), stage.spacing()),
+                TableChoice.of(sensor, stage.points(), stage.spacing()),
                 role,
                 Double.NaN,
                 Double.NaN);
@@ -70,7 +70,7 @@ public record SensorInput(
      * @return the changed input
      */
     public SensorInput atWarmIdle(double value, double width) {
-        return new SensorInput(sensor, accuracy, table, role, value, width);
+        return new SensorInput(sensor, accuracy, choice, role, value, width);
     }
 
     /**
@@ -83,13 +83,22 @@ public record SensorInput(
     }
 
     /**
+     * The table to enter for it.
+     *
+     * @return the break points
+     */
+    public BreakPoints table() {
+        return choice.points();
+    }
+
+    /**
      * How far a shown value may lie from the true one.
      *
      * @param value true value, SI, inside the sensor's range
      * @return the parts
      */
     public ErrorBar error(double value) {
-        return ErrorBar.of(sensor, value, accuracy, table);
+        return ErrorBar.of(sensor, value, accuracy, table());
     }
 
     /**
