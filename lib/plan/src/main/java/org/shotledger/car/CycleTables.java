@@ -1,6 +1,7 @@
 package org.shotledger.car;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.shotledger.engine.CycleTable;
 import org.shotledger.fuel.Fuel;
@@ -19,6 +20,18 @@ public final class CycleTables {
      */
     public CycleTables(double compressionRatio) {
         this.compressionRatio = compressionRatio;
+    }
+
+    /**
+     * Tables of an engine, those made already where they are of one with the same compression ratio.
+     *
+     * @param compressionRatio of the engine
+     * @param made tables made already, of any engine; empty where there are none
+     * @return the tables
+     */
+    public static CycleTables of(double compressionRatio, Optional<CycleTables> made) {
+        CycleTables none = new CycleTables(compressionRatio);
+        return made.filter(none::equals).orElse(none);
     }
 
     /**

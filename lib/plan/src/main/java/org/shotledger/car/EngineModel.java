@@ -47,9 +47,10 @@ public record EngineModel(
      *
      * @param engine the engine
      * @param friction its friction
+     * @param cycles its fuel-air cycles
      * @return the models at usual values
      */
-    public static EngineModel uncalibrated(Engine engine, ChenFlynn friction) {
+    public static EngineModel uncalibrated(Engine engine, ChenFlynn friction, CycleTables cycles) {
         return new EngineModel(
                 new EngineFactor(USUAL_FACTOR),
                 NitrousFactor.NOT_MEASURED,
@@ -60,7 +61,7 @@ public record EngineModel(
                 KnockModel.BEST,
                 Optional.empty(),
                 Double.NaN,
-                new CycleTables(engine.compressionRatio()));
+                cycles);
     }
 
     /**

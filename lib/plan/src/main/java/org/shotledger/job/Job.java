@@ -74,7 +74,7 @@ public record Job(
      * @throws SheetException with every problem found in the sheet and its tables
      */
     public static Job read(String text, Path folder) {
-        return JobReader.read(text, JobReader.USUAL_NAME, folder);
+        return JobReader.read(text, JobReader.USUAL_NAME, folder, Optional.empty());
     }
 
     /**
@@ -197,11 +197,11 @@ public record Job(
      * @throws SheetException when the changed sheet cannot be used
      */
     public Job with(String path, String text) {
-        return source.with(
+        return read(source.with(
                 path,
                 text,
                 changed(path, text)
-                        .map(was -> new Rewrite.Reason("assumed", "changed from " + was + ", " + Rewrite.NO_REASON)));
+                        .map(was -> new Rewrite.Reason("assumed", "changed from " + was + ", " + Rewrite.NO_REASON))));
     }
 
     /**
@@ -217,7 +217,7 @@ public record Job(
      * @throws SheetException when the changed sheet cannot be used
      */
     public Job with(String path, String text, String provenance, String reason) {
-        return source.with(path, text, changed(path, text).map(was -> new Rewrite.Reason(provenance, reason)));
+        return read(source.with(path, text, changed(path, text).map(was -> new Rewrite.Reason(provenance, reason))));
     }
 
     /**
@@ -233,7 +233,7 @@ public record Job(
      * @throws SheetException when the changed sheet cannot be used
      */
     public Job stating(String path, String text, String provenance, String reason) {
-        return source.stating(path, text, new Rewrite.Reason(provenance, reason));
+        return read(source.stating(path, text, new Rewrite.Reason(provenance, reason)));
     }
 
     /**
@@ -245,7 +245,13 @@ public record Job(
      * @throws SheetException when the sheet has the section already, or the changed sheet cannot be used
      */
     public Job adding(String section) {
-        return source.adding(section);
+        return read(source.adding(section));
+    }
+
+    /** Another text of the same sheet: its cycles are mostly those of this engine and fuels. */
+    private Job read(String changed) {
+        return JobReader.read(
+                changed, source.file(), source.folder(), Optional.of(car.model().cycles()));
     }
 
     /** The figure that stands at a place, when another one is to stand there; words and tables have no reason of their own. */

@@ -13,6 +13,7 @@ import org.shotledger.car.BasePull;
 import org.shotledger.car.BuilderLimits;
 import org.shotledger.car.Car;
 import org.shotledger.car.Controller;
+import org.shotledger.car.CycleTables;
 import org.shotledger.car.Electrical;
 import org.shotledger.car.EngineModel;
 import org.shotledger.car.FuelStreams;
@@ -50,30 +51,32 @@ final class JobReader {
     static Job load(Path named) {
         Path file = Files.isDirectory(named) ? named.resolve(USUAL_NAME) : named;
         String text = SheetText.read(file, named.toString());
-        return read(text, file.getFileName().toString(), file.toAbsolutePath().getParent());
+        return read(text, file.getFileName().toString(), file.toAbsolutePath().getParent(), Optional.empty());
     }
 
-    static Job read(String given, String file, Path folder) {
-        return read(SheetText.check(given, file), file, folder, List.of());
+    /** @param made tables of cycles made for a car that may have the same engine */
+    static Job read(String given, String file, Path folder, Optional<CycleTables> made) {
+        return read(SheetText.check(given, file), file, folder, List.of(), made);
     }
 
-    private static Job read(String text, String file, Path folder, List<Problem> notices) {
+    private static Job read(String text, String file, Path folder, List<Problem> notices, Optional<CycleTables> made) {
         SheetReading reading = new SheetReading(file, folder);
         Optional<Mapping> root = YamlSheet.read(text, file, reading.problems());
         Optional<Integer> format = root.flatMap(r -> SheetFormat.of(r, reading));
         if (format.filter(f -> f < SheetFormat.CURRENT).isPresent()) {
             reading.problems().throwIfAny();
             SheetFormat.Upgraded sheet = SheetFormat.upgrade(text, root.get(), file, format.get());
-            return read(sheet.text(), file, folder, sheet.notices());
+            return read(sheet.text(), file, folder, sheet.notices(), made);
         }
         Job job = format.flatMap(f -> root)
-                .map(r -> job(SheetSection.root(reading, r), reading, text, notices))
+                .map(r -> job(SheetSection.root(reading, r), reading, text, notices, made))
                 .orElse(null);
         reading.problems().throwIfAny();
         return job;
     }
 
-    private static Job job(SheetSection s, SheetReading reading, String text, List<Problem> notices) {
+    private static Job job(
+            SheetSection s, SheetReading reading, String text, List<Problem> notices, Optional<CycleTables> made) {
         s.has("format");
         String name = s.text("name");
         boolean invented = s.yesOr("invented", false, "taken as real");
@@ -103,7 +106,7 @@ final class JobReader {
         return s.make(() -> {
             Setup setup = setups.setup(target, parts.turbo, parts.bottle.fill());
             parts.nitrous = tests.map(told -> told.apply(parts.nitrous)).orElse(parts.nitrous);
-            Car car = parts.car(reading);
+            Car car = parts.car(reading, made);
             Car calibrated = calibrated(s, car, setup);
             List<Case> cases = mustHold.cases(target.conditions(), places.get(target.conditions()), calibrated);
             return new Job(
@@ -201,7 +204,7 @@ final class JobReader {
         private Optional<Controller> controller;
         private Optional<Wiring> wiring;
 
-        private Car car(SheetReading reading) {
+        private Car car(SheetReading reading, Optional<CycleTables> made) {
             Map<String, Origin> origins = new LinkedHashMap<>();
             reading.found().forEach((path, found) -> origins.put(path, Origin.of(found)));
             return new Car(
@@ -221,7 +224,8 @@ final class JobReader {
                     electrical,
                     controller,
                     wiring,
-                    EngineModel.uncalibrated(engine, friction).with(nitrousWork),
+                    EngineModel.uncalibrated(engine, friction, CycleTables.of(engine.compressionRatio(), made))
+                            .with(nitrousWork),
                     origins);
         }
     }

@@ -31,21 +31,20 @@ public record JobSource(String file, Path folder, String text, Map<String, Path>
         notices = List.copyOf(notices);
     }
 
-    /** The job with one value written anew, and its reason where one is given. */
-    Job with(String path, String value, Optional<Rewrite.Reason> reason) {
+    /** The text with one value written anew, and its reason where one is given. */
+    String with(String path, String value, Optional<Rewrite.Reason> reason) {
         Mapping root = YamlSheet.read(text, file, new Problems()).orElseThrow();
         SheetNode node = root;
         for (String key : path.replace("[", ".[").split("\\.", -1)) {
             node = child(node, key);
         }
-        String changed = Rewrite.of(text, node, value, reason)
+        return Rewrite.of(text, node, value, reason)
                 .orElseThrow(() -> new IllegalArgumentException("The sheet " + file + " states no value at \"" + path
                         + "\"; write one there first, or name one that stands in it."));
-        return JobReader.read(changed, file, folder);
     }
 
-    /** The job with one value, written anew where it stands and added to its section where it does not. */
-    Job stating(String path, String value, Rewrite.Reason reason) {
+    /** The text with one value, written anew where it stands and added to its section where it does not. */
+    String stating(String path, String value, Rewrite.Reason reason) {
         Mapping root = YamlSheet.read(text, file, new Problems()).orElseThrow();
         int dot = path.lastIndexOf('.');
         SheetNode section = root;
@@ -63,12 +62,12 @@ public record JobSource(String file, Path folder, String text, Map<String, Path>
             throw new IllegalArgumentException("The sheet " + file + " has no section for \"" + path
                     + "\"; write the section first, or name a value of one that stands in it.");
         }
-        return JobReader.read(changed, file, folder);
+        return changed;
     }
 
-    /** The job with a section more at the end of its sheet. */
-    Job adding(String section) {
-        return JobReader.read(text.stripTrailing() + "\n\n" + section, file, folder);
+    /** The text with a section more at its end. */
+    String adding(String section) {
+        return text.stripTrailing() + "\n\n" + section;
     }
 
     private static SheetNode child(SheetNode node, String key) {

@@ -36,7 +36,8 @@ class CarPartsTest {
         Car other = CAR.with(tanks);
         assertSame(tanks, other.fuels());
         assertEquals(CAR, other.with(CAR.fuels()));
-        EngineModel models = EngineModel.uncalibrated(CAR.engine(), CAR.friction());
+        EngineModel models = EngineModel.uncalibrated(
+                CAR.engine(), CAR.friction(), new CycleTables(CAR.engine().compressionRatio()));
         assertSame(models, CAR.with(models).model());
         assertEquals(CAR, CAR.with(models).with(CAR.model()));
         assertEquals(CAR, CAR.with(CAR.turbo()));
@@ -63,7 +64,8 @@ class CarPartsTest {
     /** Before calibration the usual values stand; each constant is exchanged alone. */
     @Test
     void one_constant_of_the_models_is_exchanged_and_the_others_stay() {
-        EngineModel usual = EngineModel.uncalibrated(CAR.engine(), CAR.friction());
+        EngineModel usual = EngineModel.uncalibrated(
+                CAR.engine(), CAR.friction(), new CycleTables(CAR.engine().compressionRatio()));
         assertEquals(0.8, usual.factor().value());
         assertEquals(Optional.empty(), usual.baseKnock());
         EngineModel own = CAR.model();
@@ -82,6 +84,9 @@ class CarPartsTest {
         var cycles = own.cycles();
         assertSame(cycles.of(Fuels.METHANOL, Fuels.ETHANOL), cycles.of(Fuels.METHANOL, Fuels.ETHANOL));
         assertEquals(cycles, new CycleTables(9.3));
+        assertSame(cycles, CycleTables.of(9.3, Optional.of(cycles)));
+        assertEquals(new CycleTables(9.4), CycleTables.of(9.4, Optional.of(cycles)));
+        assertEquals(cycles, CycleTables.of(9.3, Optional.empty()));
         assertNotEquals(cycles, new CycleTables(9.4));
         assertEquals(cycles.hashCode(), new CycleTables(9.3).hashCode());
         BasePull pull = CAR.basePull();

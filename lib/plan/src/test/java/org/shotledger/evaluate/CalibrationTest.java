@@ -31,7 +31,9 @@ class CalibrationTest {
 
     private static Car measured(BasePull pull) {
         Car car = JOB.car();
-        return car.with(EngineModel.uncalibrated(car.engine(), car.friction())).with(pull);
+        return car.with(EngineModel.uncalibrated(
+                        car.engine(), car.friction(), car.model().cycles()))
+                .with(pull);
     }
 
     private static BasePull pull(BasePull.Point... points) {

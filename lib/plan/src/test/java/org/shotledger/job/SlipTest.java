@@ -102,7 +102,11 @@ class SlipTest {
             String what = good.name() + ": " + origin.path() + " " + origin.text() + " -> " + written.get();
             Job job;
             try {
-                job = good.source().with(origin.path(), written.get(), Optional.empty());
+                job = JobReader.read(
+                        good.source().with(origin.path(), written.get(), Optional.empty()),
+                        good.source().file(),
+                        good.source().folder(),
+                        Optional.empty());
             } catch (IllegalArgumentException e) {
                 refused++;
                 return;
