@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.shotledger.bottle.Outflow;
+import org.shotledger.car.BottleSheet;
 import org.shotledger.car.Car;
 import org.shotledger.setup.BottleFill;
 import org.shotledger.setup.Case;
@@ -12,31 +13,31 @@ import org.shotledger.setup.PassPlan;
 import org.shotledger.setup.Setup;
 
 /**
- * The days of a car's bottle that several outcomes share, each run once; what comes out is the same as without it. Safe for several
- * threads; it holds whatever it has run, so it should live no longer than what asks it.
+ * The days of bottles that several outcomes share, each run once, be it for one car or for cars that differ in something else; what
+ * comes out is the same as without it. Safe for several threads; it holds whatever it has run, so it should live no longer than what
+ * asks it.
  */
 public final class Bottles {
-    private final Car car;
-    private final Map<Drawn, Outflow> outflows;
+    private final Map<Draw, Outflow> outflows;
     private final Map<Run, Day> days = new ConcurrentHashMap<>();
 
-    /** All that the flow out of the bottle knows of setup and case. */
-    private record Drawn(double nitrousBore, double downstream, double warmest) {}
+    /** All that a day depends on. */
+    private record Run(
+            Draw draw,
+            BottleSheet bottle,
+            double pressureLow,
+            double pressureHigh,
+            BottleFill fill,
+            PassPlan passes,
+            double air,
+            double flowFactor) {}
 
-    /** All that a day knows of them. */
-    private record Run(Drawn drawn, BottleFill fill, PassPlan passes, double air, double flowFactor) {}
-
-    /**
-     * Nothing run yet.
-     *
-     * @param car what is built
-     */
-    public Bottles(Car car) {
-        this(car, new ConcurrentHashMap<>());
+    /** Nothing run yet. */
+    public Bottles() {
+        this(new ConcurrentHashMap<>());
     }
 
-    private Bottles(Car car, Map<Drawn, Outflow> outflows) {
-        this.car = car;
+    private Bottles(Map<Draw, Outflow> outflows) {
         this.outflows = outflows;
     }
 
@@ -46,28 +47,27 @@ public final class Bottles {
      * @return bottles that share the flows with these
      */
     public Bottles withoutDays() {
-        return new Bottles(car, outflows);
+        return new Bottles(outflows);
     }
 
-    /** The car whose bottle it is. */
-    Car car() {
-        return car;
-    }
-
-    /** The day of a setup in a case; empty without nitrous. */
-    Optional<Day> day(Setup setup, Case at) {
-        return setup.jets().map(jets -> day(setup, at, jets.nitrousBore()));
-    }
-
-    private Day day(Setup setup, Case at, double nitrousBore) {
-        double ambient = at.air().pressure();
-        double air = at.air().temperature();
-        double factor = at.factors().of(Factor.NITROUS_FLOW);
-        Drawn drawn = new Drawn(nitrousBore, Day.downstream(setup, ambient), Day.warmest(car, setup));
-        Run run = new Run(drawn, setup.bottle(), setup.passes(), air, factor);
-        return days.computeIfAbsent(run, any -> {
-            Outflow nominal = outflows.computeIfAbsent(drawn, same -> Day.outflow(car, setup, ambient));
-            return Day.of(car, setup, nominal, air, factor);
-        });
+    /** The day of a setup on a car in a case; empty without nitrous. */
+    Optional<Day> day(Car car, Setup setup, Case at) {
+        if (setup.jets().isEmpty()) {
+            return Optional.empty();
+        }
+        Draw draw = Draw.of(car, setup, at.air().pressure());
+        Run run = new Run(
+                draw,
+                car.bottle(),
+                car.limits().bottlePressureLow(),
+                car.limits().bottlePressureHigh(),
+                setup.bottle(),
+                setup.passes(),
+                at.air().temperature(),
+                at.factors().of(Factor.NITROUS_FLOW));
+        return Optional.of(days.computeIfAbsent(run, any -> {
+            Outflow nominal = outflows.computeIfAbsent(draw, Draw::outflow);
+            return Day.of(car, setup, nominal, run.air, run.flowFactor);
+        }));
     }
 }

@@ -21,40 +21,12 @@ import org.shotledger.setup.Setup;
 record Day(Passes passes) {
     /** Passes are counted to this many more than asked for. */
     private static final int SPARE = 1;
-    /** The integrator looks a little below the pressure at which it stops, K of boiling temperature: our choice. */
-    private static final double BELOW = 2;
-    /** Distance of the warm ends of tables, K: our choice. */
-    private static final double WARM_STEP = 10;
     /** Warmest saturated liquid that is taken, K: just below the critical temperature. */
     private static final double HOTTEST_LIQUID = 309.5;
     /** Pressure over that of boiling from which the liquid counts as compressed: our choice, above what rounding leaves. */
     private static final double COMPRESSED = 1.001;
     /** Share of that pressure below which no superheat is told from rounding. */
     private static final double ROUNDING = 1e-9;
-    /** A band that begins above this leaves no range to tabulate, Pa. */
-    private static final double HIGHEST_LOW = 6e6;
-
-    /** What the feed path takes from the bottle; its table spans what a pass goes through. */
-    static Outflow outflow(Car car, Setup setup, double ambient) {
-        double low = Math.max(car.limits().bottlePressureLow(), NitrousOxide.TRIPLE_PRESSURE);
-        double coldest = NitrousOxide.saturationTemperature(Math.min(low, HIGHEST_LOW)) - BELOW;
-        return Outflow.tabulated(
-                car.nitrous().nitrousPath(setup.jets().orElseThrow()),
-                downstream(setup, ambient),
-                coldest,
-                warmest(car, setup));
-    }
-
-    /** Pressure behind the jets: that of the boost of the fastest nitrous, Pa. */
-    static double downstream(Setup setup, double ambient) {
-        return ambient + setup.boost().armed().at(setup.arming().rpmHigh());
-    }
-
-    /** Where the table ends, K: it reaches a little too far, so that starts close to each other share it. */
-    static double warmest(Car car, Setup setup) {
-        double start = setup.bottle().startTemperature();
-        return WARM_STEP * Math.ceil(Math.max(start, car.bottle().reheated(start)) / WARM_STEP);
-    }
 
     /**
      * Runs the passes.

@@ -143,7 +143,7 @@ public record DayOutcome(List<Run> runs, List<Filled> refills, List<ScaleRow> sc
             this.task = Day.task(
                     car,
                     setup,
-                    Day.outflow(car, setup, at.air().pressure()),
+                    Draw.of(car, setup, at.air().pressure()).outflow(),
                     air,
                     at.factors().of(Factor.NITROUS_FLOW));
         }

@@ -50,7 +50,7 @@ public final class Evaluate {
      * @return the outcome; where the models have no answer it holds broken limits that say so
      */
     public static Outcome of(Car car, Setup setup, Case at) {
-        return new Evaluate(car, setup, at, new Bottles(car).day(setup, at)).outcome();
+        return new Evaluate(car, setup, at, new Bottles().day(car, setup, at)).outcome();
     }
 
     /**
@@ -87,24 +87,40 @@ public final class Evaluate {
      * @return one outcome a case, in their order
      */
     public static List<Outcome> all(Car car, Setup setup, List<Case> cases) {
-        Bottles bottles = new Bottles(car);
+        Bottles bottles = new Bottles();
         return cases.parallelStream()
-                .map(at -> new Evaluate(car, setup, at, bottles.day(setup, at)).outcome())
+                .map(at -> new Evaluate(car, setup, at, bottles.day(car, setup, at)).outcome())
+                .toList();
+    }
+
+    /**
+     * The same without the seconds of the pass.
+     *
+     * @param bottles bottles shared with other cars and setups
+     * @param car what is built
+     * @param setup what is set
+     * @param cases what the world may be
+     * @return one outcome a case, in their order, with every operating point and limit
+     */
+    public static List<Outcome> judged(Bottles bottles, Car car, Setup setup, List<Case> cases) {
+        return cases.parallelStream()
+                .map(at -> new Evaluate(car, setup, at, bottles.day(car, setup, at)).judged())
                 .toList();
     }
 
     /**
      * The same without what {@link #closed} tells, and without the seconds of the pass.
      *
-     * @param bottles the bottle of the car, shared with other setups
+     * @param bottles bottles shared with other cars and setups
+     * @param car what is built
      * @param setup what is set, with jets
      * @param cases what the world may be
      * @return one outcome a case, in their order, with the operating points at which the nitrous is open and the limits of these and of
      *     the bottle
      */
-    public static List<Outcome> open(Bottles bottles, Setup setup, List<Case> cases) {
+    public static List<Outcome> open(Bottles bottles, Car car, Setup setup, List<Case> cases) {
         return cases.parallelStream()
-                .map(at -> new Evaluate(bottles.car(), setup, at, bottles.day(setup, at)).open())
+                .map(at -> new Evaluate(car, setup, at, bottles.day(car, setup, at)).open())
                 .toList();
     }
 
@@ -117,7 +133,7 @@ public final class Evaluate {
      * @return the passes in order, the one that is cut short the last; empty without nitrous
      */
     public static List<PassOutcome> passes(Car car, Setup setup, Case at) {
-        Optional<Day> day = new Bottles(car).day(setup, at);
+        Optional<Day> day = new Bottles().day(car, setup, at);
         if (day.isEmpty()) {
             return List.of();
         }
@@ -151,22 +167,23 @@ public final class Evaluate {
     /**
      * The bottle over the passes that the setup asks for, without an operating point.
      *
-     * @param bottles the bottle of the car, shared with other setups
+     * @param bottles bottles shared with other cars and setups
+     * @param car what is built
      * @param setup what is set
      * @param at what the world is
      * @return the bottle; empty without nitrous
      */
-    public static Optional<BottleOutcome> bottle(Bottles bottles, Setup setup, Case at) {
-        return bottles.day(setup, at)
+    public static Optional<BottleOutcome> bottle(Bottles bottles, Car car, Setup setup, Case at) {
+        return bottles.day(car, setup, at)
                 .map(d -> new BottleOutcome(
-                        DayRules.of(bottles.car(), setup, at.name(), d, 0),
+                        DayRules.of(car, setup, at.name(), d, 0),
                         Day.end(d.last(setup.passes().count()))));
     }
 
     /** A day is run for an operating point only where the bottle's state is what it leaves. */
     private static Optional<Day> dayForBottle(Car car, Setup setup, Case at) {
         return at.bottle().moment() == BottleState.Moment.END_OF_LAST_PASS
-                ? new Bottles(car).day(setup, at)
+                ? new Bottles().day(car, setup, at)
                 : Optional.empty();
     }
 
@@ -188,12 +205,24 @@ public final class Evaluate {
     }
 
     private Outcome outcome() {
+        Outcome judged = judged();
+        Optional<PassOutcome> pass = day.map(d -> pass(d, strongest(judged.armed())));
+        return new Outcome(car, setup, at, judged.off(), judged.armed(), judged.changeover(), pass, judged.limits());
+    }
+
+    private Outcome judged() {
         List<OperatingPoint> off = off();
         List<OperatingPoint> armed = setup.jets().isEmpty() ? List.of() : armed();
         List<OperatingPoint> changeover = setup.jets().isEmpty() ? List.of() : changeover();
-        Optional<PassOutcome> pass = day.map(d -> pass(d, strongest(armed)));
         return new Outcome(
-                car, setup, at, off, armed, changeover, pass, limits(off, armed, changeover, answered(off, armed)));
+                car,
+                setup,
+                at,
+                off,
+                armed,
+                changeover,
+                Optional.empty(),
+                limits(off, armed, changeover, answered(off, armed)));
     }
 
     private Outcome open() {

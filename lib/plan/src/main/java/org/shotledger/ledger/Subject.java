@@ -103,7 +103,7 @@ record Subject(Outcome outcome, OperatingPoint point, PointModel model, double o
     /** What enters the siphon in the last moment of the last pass with another filling; without jets nothing is drawn. */
     FluidState left(double charge, double temperature) {
         Setup filled = setup().withBottle(new BottleFill(charge, temperature));
-        return Evaluate.bottle(new Bottles(car()), filled, at())
+        return Evaluate.bottle(new Bottles(), car(), filled, at())
                 .map(BottleOutcome::end)
                 .orElseGet(() -> charged(charge, temperature));
     }

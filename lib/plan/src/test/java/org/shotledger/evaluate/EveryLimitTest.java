@@ -259,7 +259,7 @@ class EveryLimitTest {
     private static final Day DAY = Day.of(
             CAR,
             SETUP,
-            Day.outflow(CAR, SETUP, JOB.stated().air().pressure()),
+            Draw.of(CAR, SETUP, JOB.stated().air().pressure()).outflow(),
             JOB.stated().air().temperature(),
             1);
 

@@ -21,8 +21,8 @@ class LastMomentTest {
     private static final Setup SETUP =
             JOB.setup().withBoost(Quantities.barGauge(1.2)).withJets(Quantities.thou(40), Quantities.thou(21));
     private static final Case LAST = JOB.stated().withBottle(BottleState.LAST);
-    private static final Pass PASS = new Bottles(JOB.car())
-            .day(SETUP, LAST)
+    private static final Pass PASS = new Bottles()
+            .day(JOB.car(), SETUP, LAST)
             .orElseThrow()
             .last(SETUP.passes().count());
     private static final Sample THEN = PASS.history().last();

@@ -235,13 +235,13 @@ class OutcomeTest {
         assertEquals(most, limits.find("crank-torque").orElseThrow().value());
         assertEquals(0, limits.find("answered").orElseThrow().value());
         assertEquals(Optional.empty(), limits.find("feed-loss"));
-        BottleOutcome bottle = Evaluate.bottle(new Bottles(CAR), SETUP, AT).orElseThrow();
+        BottleOutcome bottle = Evaluate.bottle(new Bottles(), CAR, SETUP, AT).orElseThrow();
         for (Limit limit : bottle.limits()) {
             Limit same = whole.limits().find(limit.key()).orElseThrow();
             assertEquals(limit.key().equals("fuel-cell") ? 0 : same.value(), limit.value(), limit.key());
         }
         assertEquals(bottle(AT.withBottle(BottleState.LAST)), bottle.end().pressure(), 1);
-        assertEquals(Optional.empty(), Evaluate.bottle(new Bottles(CAR), SETUP.withoutJets(), AT));
+        assertEquals(Optional.empty(), Evaluate.bottle(new Bottles(), CAR, SETUP.withoutJets(), AT));
         // a closed window that reaches beyond the map is told
         Setup beyond = SETUP.withBoost(new BoostTarget(BoostTable.constant(3.5e5), BoostTable.constant(1e5), 0));
         assertTrue(

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.shotledger.car.Car;
+import org.shotledger.evaluate.Bottles;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
@@ -35,6 +36,9 @@ final class Surface {
     final List<Margins.Place> outputs;
     private final Plan plan;
     private final List<Unknown> unknowns;
+    /** Most unknowns leave the bottle as it is. */
+    private final Bottles bottles = new Bottles();
+
     private final double[] centre;
     private final double[] step;
     private final int armed;
@@ -140,7 +144,7 @@ final class Surface {
             for (int i = 0; i < x.length; i++) {
                 world = unknowns.get(i).effect().of(world, x[i]);
             }
-            List<Outcome> outcomes = world.outcomes();
+            List<Outcome> outcomes = world.outcomes(bottles);
             return points(outcomes) < armed ? null : numbers(outcomes);
         } catch (IllegalArgumentException outside) {
             return null; // beyond what a record or the calibration takes; counted by whoever asks

@@ -6,6 +6,7 @@ import java.util.function.UnaryOperator;
 import org.shotledger.car.Car;
 import org.shotledger.engine.Intake;
 import org.shotledger.engine.NitrousFactor;
+import org.shotledger.evaluate.Bottles;
 import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.job.Job;
@@ -131,9 +132,10 @@ public record World(Job sheet, Car car, Setup setup, List<Case> cases) {
     /**
      * Runs it, exactly.
      *
-     * @return one outcome a case, in their order
+     * @param bottles bottles shared with other worlds
+     * @return one outcome a case, in their order, without the seconds of the pass
      */
-    public List<Outcome> outcomes() {
-        return Evaluate.all(car, setup, cases);
+    public List<Outcome> outcomes(Bottles bottles) {
+        return Evaluate.judged(bottles, car, setup, cases);
     }
 }

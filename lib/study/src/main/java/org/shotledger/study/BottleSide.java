@@ -42,7 +42,7 @@ record BottleSide(List<Row> rows) {
             Setup setup = Axis.NITROUS_JET.set(
                     space.plan().setup(), space.axes().get(Axis.NITROUS_JET).get(jet));
             // what a jet passes is the same however warm the bottle was
-            Bottles bottles = new Bottles(space.plan().car());
+            Bottles bottles = new Bottles();
             IntStream.range(0, temperatures).parallel().forEach(t -> {
                 double warm = space.axes().get(Axis.BOTTLE_TEMPERATURE).get(t);
                 rows[t * jets + jet] =
@@ -63,7 +63,7 @@ record BottleSide(List<Row> rows) {
         for (int i = 0; i < flow.length; i++) {
             Case at = cases.get(i);
             double factor = at.factors().of(Factor.NITROUS_FLOW);
-            BottleOutcome bottle = Evaluate.bottle(bottles, setup, at).orElseThrow();
+            BottleOutcome bottle = Evaluate.bottle(bottles, car, setup, at).orElseThrow();
             closest = closest.or(closest(bottle, names));
             FluidState liquid = liquid(car, setup, at.bottle(), bottle);
             double ambient = at.air().pressure();

@@ -10,6 +10,7 @@ import org.shotledger.evaluate.Evaluate;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
+import org.shotledger.plan.Plan;
 import org.shotledger.setup.Setup;
 
 /**
@@ -18,12 +19,11 @@ import org.shotledger.setup.Setup;
  */
 final class Candidates {
     private final Space space;
-    private final Bottles bottles;
+    private final Bottles bottles = new Bottles();
     private final Map<Setup, Limits> closed = new LinkedHashMap<>();
 
     private Candidates(Space space, List<Long> indices) {
         this.space = space;
-        this.bottles = new Bottles(space.plan().car());
         List<Setup> different = indices.stream().map(this::closed).distinct().toList();
         List<Limits> limits = Pieces.of(different.size(), n -> ClosedSide.limits(space.plan(), different.get(n)));
         IntStream.range(0, different.size()).forEach(n -> closed.put(different.get(n), limits.get(n)));
@@ -45,8 +45,9 @@ final class Candidates {
     }
 
     private Candidate of(long index) {
-        List<Outcome> open =
-                Evaluate.open(bottles, space.setup(index), space.plan().job().cases());
+        Plan plan = space.plan();
+        List<Outcome> open = Evaluate.open(
+                bottles, plan.car(), space.setup(index), plan.job().cases());
         List<Limit> limits = new ArrayList<>(closed.get(closed(index)).all());
         open.forEach(outcome -> limits.addAll(outcome.limits().all()));
         return new Candidate(space, index, Limits.closest(limits), open.get(0).strongest());
