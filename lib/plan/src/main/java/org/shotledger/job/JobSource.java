@@ -33,30 +33,20 @@ public record JobSource(String file, Path folder, String text, Map<String, Path>
 
     /** The text with one value written anew, and its reason where one is given. */
     String with(String path, String value, Optional<Rewrite.Reason> reason) {
-        Mapping root = YamlSheet.read(text, file, new Problems()).orElseThrow();
-        SheetNode node = root;
-        for (String key : path.replace("[", ".[").split("\\.", -1)) {
-            node = child(node, key);
-        }
-        return Rewrite.of(text, node, value, reason)
+        return Rewrite.of(text, at(keys(path)), value, reason)
                 .orElseThrow(() -> new IllegalArgumentException("The sheet " + file + " states no value at \"" + path
                         + "\"; write one there first, or name one that stands in it."));
     }
 
     /** The text with one value, written anew where it stands and added to its section where it does not. */
     String stating(String path, String value, Rewrite.Reason reason) {
-        Mapping root = YamlSheet.read(text, file, new Problems()).orElseThrow();
-        int dot = path.lastIndexOf('.');
-        SheetNode section = root;
-        for (String key : dot < 0 ? new String[0] : path.substring(0, dot).split("\\.", -1)) {
-            section = child(section, key);
-        }
-        if (child(section, path.substring(dot + 1)) != null) {
+        List<String> keys = keys(path);
+        if (at(keys) != null) {
             return with(path, value, Optional.of(reason));
         }
-        String changed = section instanceof Mapping mapping
-                ? Rewrite.adding(text, mapping, path.substring(dot + 1), value, reason)
-                        .orElse(null)
+        int last = keys.size() - 1;
+        String changed = at(keys.subList(0, last)) instanceof Mapping section
+                ? Rewrite.adding(text, section, keys.get(last), value, reason).orElse(null)
                 : null;
         if (changed == null) {
             throw new IllegalArgumentException("The sheet " + file + " has no section for \"" + path
@@ -68,6 +58,19 @@ public record JobSource(String file, Path folder, String text, Map<String, Path>
     /** The text with a section more at its end. */
     String adding(String section) {
         return text.stripTrailing() + "\n\n" + section;
+    }
+
+    /** The names on the way to a place, a place in a list as one of its own. */
+    private static List<String> keys(String path) {
+        return List.of(path.replace("[", ".[").split("\\.", -1));
+    }
+
+    private SheetNode at(List<String> keys) {
+        SheetNode node = YamlSheet.read(text, file, new Problems()).orElseThrow();
+        for (String key : keys) {
+            node = child(node, key);
+        }
+        return node;
     }
 
     private static SheetNode child(SheetNode node, String key) {

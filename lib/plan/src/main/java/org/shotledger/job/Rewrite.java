@@ -99,8 +99,13 @@ final class Rewrite {
         }
     }
 
+    /** A value that is empty ends at its colon, a block of words only before the next line that is not of it. */
     private void put(SheetNode old, String words) {
-        edits.put(old.at().offset(), new Edit(old.end(), words));
+        int begin = old.at().offset();
+        String there = text.substring(text.offsetByCodePoints(0, begin), text.offsetByCodePoints(0, old.end()));
+        String kept = there.stripTrailing();
+        int end = begin + kept.codePointCount(0, kept.length());
+        edits.put(begin, new Edit(end, kept.isEmpty() ? " " + words : words));
     }
 
     private String text() {
