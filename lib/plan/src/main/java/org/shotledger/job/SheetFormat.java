@@ -3,12 +3,18 @@ package org.shotledger.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.shotledger.sheet.Problem;
+import org.shotledger.sheet.Problems;
 import org.shotledger.sheet.SheetEdits;
+import org.shotledger.sheet.SheetNode;
+import org.shotledger.sheet.SheetNode.Items;
 import org.shotledger.sheet.SheetNode.Mapping;
+import org.shotledger.sheet.SheetNode.Scalar;
 import org.shotledger.sheet.SheetReading;
 import org.shotledger.sheet.SheetSection;
+import org.shotledger.sheet.YamlSheet;
 
 /**
  * The formats of a job sheet. A sheet of an older format is brought up to date in its text, step by step, before it is read,
@@ -97,11 +103,32 @@ final class SheetFormat {
         if (format < 3) {
             from.rename("wet-kit.window", "arming");
             from.rename("wet-kit", "nitrous-system");
-            upgraded = STANDING.matcher(from.edits.text()).replaceAll("$1provenance:");
+            upgraded = provenance(from.edits.text(), file);
         } else {
             upgraded = from.edits.text();
         }
         return new Upgraded(upgraded, List.copyOf(from.notices));
+    }
+
+    /** The word as a key and in the comments that explain it; in the words of a value it is the writer's own. */
+    private static String provenance(String text, String file) {
+        List<Scalar> values = new ArrayList<>();
+        values(YamlSheet.read(text, file, new Problems()).orElseThrow(), values);
+        return STANDING.matcher(text).replaceAll(found -> {
+            int at = text.codePointCount(0, found.end());
+            boolean own = values.stream().anyMatch(v -> v.at().offset() < at && at <= v.end());
+            return Matcher.quoteReplacement(own ? found.group() : found.group(1) + "provenance:");
+        });
+    }
+
+    private static void values(SheetNode node, List<Scalar> values) {
+        if (node instanceof Scalar value) {
+            values.add(value);
+        } else if (node instanceof Mapping section) {
+            section.entries().forEach(entry -> values(entry.value(), values));
+        } else if (node instanceof Items list) {
+            list.items().forEach(item -> values(item, values));
+        }
     }
 
     private void rename(String path, String name) {

@@ -91,6 +91,49 @@ class SheetFormatTest {
                 .contains("  # valves-per-cylinder:\n    # value: 4\n\n    # from: the head\n  # next\n  red-line"));
     }
 
+    /** The word was a key; in a reason, between quotes or over lines, it is the writer's own. */
+    @Test
+    void a_word_of_the_writer_is_not_taken_for_a_key() {
+        String quoted = "from: \"gauge, standing: upright\", standing: measured}";
+        String block =
+                "  cylinders:\n    value: 6\n    from: >\n      counted\n      standing: beside it\n    standing: measured\n";
+        Job told = Job.read(
+                OLD.replace("from: bore gauge, standing: measured}", quoted).replace("  cylinders: 6\n", block),
+                FOLDER);
+        assertEquals(
+                "gauge, standing: upright",
+                told.car().origin("engine.bore").orElseThrow().from());
+        assertEquals(
+                "counted standing: beside it",
+                told.car().origin("engine.cylinders").orElseThrow().from().strip());
+        for (String path : List.of("engine.bore", "engine.cylinders")) {
+            assertEquals("measured", told.car().origin(path).orElseThrow().provenance());
+        }
+    }
+
+    /** Format 2 knew the new names of format 2 and not those that it had put away. */
+    @Test
+    void a_sheet_of_the_second_format_is_renamed_only_where_the_third_changed() {
+        String second = OLD.replace("format: 1", "format: 2")
+                .replace("  thermostat: ", "  heater-off-temperature: ")
+                .replace("  valves-per-cylinder: 4\n", "")
+                .replace("  bottle-distance: 4.1 m\n", "");
+        assertEquals(
+                List.of("format", "wet-kit.window", "wet-kit"),
+                Job.read(second, FOLDER).notices().stream().map(Problem::field).toList());
+        assertEquals(
+                List.of("bottle.thermostat"),
+                org.junit.jupiter.api.Assertions.assertThrows(
+                                org.shotledger.sheet.SheetException.class,
+                                () -> Job.read(
+                                        second.replace("\n  heater-power", "\n  thermostat: 32 degC\n  heater-power"),
+                                        FOLDER))
+                        .problems()
+                        .stream()
+                        .map(Problem::field)
+                        .toList());
+    }
+
     @Test
     void whoever_shows_an_old_sheet_sees_what_changed() {
         List<String> lines = job.toString().lines().toList();
