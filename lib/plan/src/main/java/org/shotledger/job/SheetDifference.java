@@ -5,6 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.shotledger.car.Car;
 import org.shotledger.car.Origin;
 import org.shotledger.units.Excerpt;
 import org.shotledger.units.QuantityKind;
@@ -83,6 +85,22 @@ public record SheetDifference(
                 first.car().nitrous().ladder(),
                 second.car().nitrous().ladder(),
                 list);
+        pull(first.car(), second.car(), list);
+    }
+
+    /** The curve of a pull, where what is made of it differs by the table alone and not by losses and corrections stated elsewhere. */
+    private static void pull(Car first, Car second, List<SheetDifference> list) {
+        boolean curves = Stream.of(first, second)
+                .allMatch(car -> car.origin("base-pull.curve").isPresent());
+        if (curves
+                && first.driveline().equals(second.driveline())
+                && first.basePull().correction().equals(second.basePull().correction())) {
+            table(
+                    "base-pull.curve",
+                    first.basePull().points(),
+                    second.basePull().points(),
+                    list);
+        }
     }
 
     private static void table(String path, Object a, Object b, List<SheetDifference> list) {
