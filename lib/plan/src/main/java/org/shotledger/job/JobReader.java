@@ -97,8 +97,12 @@ final class JobReader {
         Optional<UnaryOperator<WetKit>> tests = s.sectionIf("flow-tests")
                 .map(section -> new FlowTestSections(parts.fuels, places, usualPlace).tests(section));
         MustHoldSection mustHold = new MustHoldSection(s);
-        Workshop workshop =
-                WorkshopSections.workshop(s, parts.wiring.map(Wiring::sensors).orElse(List.of()));
+        boolean unread = s.has("wiring") && parts.wiring.isEmpty();
+        Workshop workshop = WorkshopSections.workshop(
+                s,
+                unread
+                        ? Optional.empty()
+                        : Optional.of(parts.wiring.map(Wiring::sensors).orElse(List.of())));
         DaySheet day = DaySection.day(s);
         if (reading.problems().count() > 0) {
             return s.make(() -> null); // nothing can be calibrated from half a sheet

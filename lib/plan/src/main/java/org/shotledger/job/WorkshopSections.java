@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.shotledger.sheet.SheetSection;
 import org.shotledger.units.UnitFactors;
 import org.shotledger.wiring.CheckValue;
@@ -34,7 +35,8 @@ final class WorkshopSections {
 
     private WorkshopSections() {}
 
-    static Workshop workshop(SheetSection root, List<Sensor> sensors) {
+    /** @param sensors those of the wiring; empty where it could not be read, so that nobody knows which readings are of a sensor */
+    static Workshop workshop(SheetSection root, Optional<List<Sensor>> sensors) {
         return new Workshop(
                 root.sectionIf("track").map(WorkshopSections::track).orElse(Track.USUAL),
                 root.sectionIf("readings").map(s -> readings(s, sensors)).orElse(Readings.NONE),
@@ -77,22 +79,27 @@ final class WorkshopSections {
         });
     }
 
-    private static Readings readings(SheetSection s, List<Sensor> sensors) {
+    private static Readings readings(SheetSection s, Optional<List<Sensor>> sensors) {
         double barometer = s.has("barometer") ? s.figure("barometer", ABSOLUTE_PRESSURE, 4e4, 1.1e5) : Double.NaN;
         double air = s.has("air") ? s.figure("air", TEMPERATURE, 220, 340) : Double.NaN;
         List<SensorReading> list = new ArrayList<>();
-        STATES.forEach((word, state) -> s.sectionIf(word).ifPresent(at -> {
-            for (Sensor sensor : sensors) {
-                String key = sensor.name().replace(' ', '-');
-                if (at.has(key)) {
-                    double width = sensor.high() - sensor.low();
-                    double shown = at.figure(key, sensor.kind(), sensor.low() - width, sensor.high() + width);
-                    list.add(new SensorReading(sensor.name(), state, shown));
-                }
-            }
-            at.make(() -> at);
-        }));
+        STATES.forEach((word, state) ->
+                s.sectionIf(word).ifPresent(at -> sensors.ifPresent(known -> list.addAll(shown(at, state, known)))));
         return s.make(() -> new Readings(barometer, air, list));
+    }
+
+    private static List<SensorReading> shown(SheetSection s, CheckValue.State state, List<Sensor> sensors) {
+        List<SensorReading> list = new ArrayList<>();
+        for (Sensor sensor : sensors) {
+            String key = sensor.name().replace(' ', '-');
+            if (s.has(key)) {
+                double width = sensor.high() - sensor.low();
+                double figure = s.figure(key, sensor.kind(), sensor.low() - width, sensor.high() + width);
+                list.add(new SensorReading(sensor.name(), state, figure));
+            }
+        }
+        s.make(() -> s);
+        return list;
     }
 
     private static Parts parts(SheetSection s) {

@@ -115,6 +115,20 @@ class BadSheetTest {
         assertTrue(message.startsWith("5 problems:\n  job.yaml, line "), message);
     }
 
+    /** What leans on a section that cannot be read is not called unknown for it. */
+    @Test
+    void a_wrong_wiring_does_not_make_the_readings_wrong() {
+        List<Problem> problems = problems(GOOD.replace("output-current: 4 A", "output-current: 4 V"));
+        assertEquals(
+                List.of("wiring.output-current"),
+                problems.stream().map(Problem::field).toList());
+        assertEquals(
+                List.of("readings.engine-off.throtle"),
+                problems(GOOD.replace("    throttle: 0.5 %", "    throtle: 0.5 %")).stream()
+                        .map(Problem::field)
+                        .toList());
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
