@@ -1,8 +1,9 @@
 package org.shotledger.job;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.shotledger.boost.SpeedLine;
@@ -51,7 +52,6 @@ final class CrossChecks {
         nitrous();
         bottle();
         vehicle();
-        electrics();
         tables();
     }
 
@@ -507,21 +507,6 @@ final class CrossChecks {
         }
     }
 
-    private void electrics() {
-        car.controller().ifPresent(c -> {
-            over("controller.inputs-used", c.inputsUsed(), c.inputs());
-            over("controller.outputs-used", c.outputsUsed(), c.outputs());
-            over("controller.pulsing-outputs-used", c.pulsingOutputsUsed(), c.pulsingOutputs());
-            over("controller.pulsing-outputs", c.pulsingOutputs(), c.outputs());
-        });
-    }
-
-    private void over(String path, int used, int all) {
-        if (used > all && car.origin(path).isPresent()) {
-            report.accept(path, "\"" + path + "\" is " + used + " of " + all);
-        }
-    }
-
     private void tables() {
         flat("engine.volumetric-efficiency", car.engine().volumetricEfficiency(), 0.002);
         double best = Arrays.stream(car.engine().volumetricEfficiency().ordinates())
@@ -581,9 +566,12 @@ final class CrossChecks {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.3g", value)
-                .replaceAll("(\\.\\d*?)0+$", "$1")
-                .replaceAll("\\.$", "");
+        return Double.isFinite(value)
+                ? new BigDecimal(value)
+                        .round(new MathContext(3))
+                        .stripTrailingZeros()
+                        .toPlainString()
+                : "infinite";
     }
 
     private String text(String path) {
