@@ -10,11 +10,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
+import org.shotledger.units.QuantityKind;
 
 /** The table of fields holds what the schema holds, each with its explanation, and gives it to whoever asks. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -86,5 +88,96 @@ class SheetFieldsTest {
                 "A job sheet has no field \"valve-kw\"; the nearest name is \"valve-kv\".",
                 assertThrows(IllegalArgumentException.class, () -> SheetFields.explain("valve-kw"))
                         .getMessage());
+    }
+
+    @Test
+    void an_explanation_is_whole_and_names_the_source_of_its_range() {
+        assertEquals(
+                "vehicle.mass\n  what it is: mass of the car with driver\n  usual: 600 to 2800 kg (range: common practice, no"
+                        + " source)\n  how to get it: a scale\n  what it changes: pass and grip",
+                SheetFields.explain(" vehicle.mass "));
+        assertTrue(SheetFields.explain("engine.compression-ratio")
+                .contains("\n  usual: 7 to 14 (a number without a unit) (range: common practice, no source)\n"));
+        assertFalse(SheetFields.explain("vehicle.tyres").contains("usual"));
+        SheetField sourced = SheetFields.all().stream()
+                .filter(f -> f.hasRange() && !f.source().equals("common practice"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(SheetFields.explain(sourced.path()).contains(" (range: " + sourced.source() + ")\n"));
+    }
+
+    @Test
+    void a_section_is_listed_line_by_line_and_all_sections_with_their_fields() {
+        List<String> lines = SheetFields.explain("vehicle").lines().toList();
+        assertTrue(
+                lines.contains("vehicle.mass: mass of the car with driver (usual 600 to 2800 kg)"), lines.toString());
+        assertTrue(lines.stream().allMatch(line -> line.startsWith("vehicle.")));
+        assertTrue(lines.stream().anyMatch(line -> line.startsWith("vehicle.tyres: ") && !line.contains("(usual")));
+        assertTrue(SheetFields.explain("solenoid").lines().allMatch(line -> line.contains(".solenoid.")));
+        List<String> sections = SheetFields.sections().lines().toList();
+        assertEquals(
+                sections.size(),
+                sections.stream()
+                        .map(line -> line.split(": ", -1)[0])
+                        .distinct()
+                        .count());
+        assertTrue(sections.contains("driveline: layout, loss, drag-torque"), sections.toString());
+        assertFalse(sections.stream().anyMatch(line -> line.startsWith("name")));
+        assertTrue(
+                assertThrows(IllegalArgumentException.class, () -> SheetFields.explain("qqqqqqqqqqqqqqqqqq"))
+                        .getMessage()
+                        .matches(
+                                "A job sheet has no field \"qqqqqqqqqqqqqqqqqq\"; its sections are format, name, .*, limits.*\\."));
+    }
+
+    /** A standard atmosphere is 1.01325 bar (ISO 2533); psi by the exact inch and pound. */
+    @Test
+    void a_range_of_gauge_pressures_counts_for_absolute_ones_and_the_other_way_round() {
+        SheetField boost = SheetFields.at("base-pull.boost").get(0);
+        assertEquals(
+                -0.2e5, boost.usual(QuantityKind.GAUGE_PRESSURE).orElseThrow().low(), 1e-6);
+        assertEquals(
+                3.5e5, boost.usual(QuantityKind.GAUGE_PRESSURE).orElseThrow().high(), 1e-6);
+        assertEquals(
+                0.81325e5,
+                boost.usual(QuantityKind.ABSOLUTE_PRESSURE).orElseThrow().low(),
+                1e-6);
+        assertEquals(
+                4.51325e5,
+                boost.usual(QuantityKind.ABSOLUTE_PRESSURE).orElseThrow().high(),
+                1e-6);
+        SheetField absolute = new SheetField("x", "1", "2", "bar abs", "", "", "", "");
+        assertEquals(
+                1e5,
+                absolute.usual(QuantityKind.ABSOLUTE_PRESSURE).orElseThrow().low(),
+                1e-6);
+        assertEquals(
+                -0.01325e5,
+                absolute.usual(QuantityKind.GAUGE_PRESSURE).orElseThrow().low(),
+                1e-6);
+        assertEquals(
+                0.98675e5,
+                absolute.usual(QuantityKind.GAUGE_PRESSURE).orElseThrow().high(),
+                1e-6);
+        assertEquals(
+                "0.813250 to 4.51325 bar abs",
+                boost.rangeLike("1 bar abs", QuantityKind.ABSOLUTE_PRESSURE).replace("0.81325 ", "0.813250 "));
+        assertTrue(boost.usual(QuantityKind.MASS).isEmpty());
+        assertTrue(boost.usual(null).isEmpty());
+        assertTrue(
+                SheetFields.at("vehicle.tyres").get(0).usual(QuantityKind.MASS).isEmpty());
+        assertTrue(SheetFields.ranged("vehicle.mass", QuantityKind.MASS).isPresent());
+        assertTrue(SheetFields.ranged("vehicle.mass", QuantityKind.TIME).isEmpty());
+    }
+
+    @Test
+    void the_ends_of_a_range_are_usual_and_what_is_beyond_them_is_not() {
+        SheetField.Usual usual = new SheetField.Usual(-4, 10);
+        for (double within : new double[] {-4, 10, 0, 10 + 9e-9, -4 - 9e-9}) {
+            assertTrue(usual.holds(within), "" + within);
+        }
+        for (double beyond : new double[] {-4 - 2e-8, 10 + 2e-8, 100, -100, Double.NaN}) {
+            assertFalse(usual.holds(beyond), "" + beyond);
+        }
     }
 }
