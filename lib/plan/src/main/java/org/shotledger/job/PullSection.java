@@ -143,6 +143,13 @@ final class PullSection {
     }
 
     private static List<BasePull.Point> curve(SheetSection s, Driveline driveline) {
+        for (Figure figure : Figure.values()) {
+            if (s.has(figure.key)) {
+                s.report(
+                        figure.key,
+                        "The pull is given as a curve and as " + figure.column + "; keep the one that was measured.");
+            }
+        }
         double boost = s.has("boost") ? s.figure("boost", GAUGE_PRESSURE, -0.5e5, 6e5) : Double.NaN;
         return s.table("curve", Tables.PULL)
                 .map(t -> points(s, t, boost, driveline))
