@@ -140,6 +140,15 @@ final class SetupSections {
                 1e5,
                 BoostTarget.USUAL_TOLERANCE,
                 "common practice, no source");
+        for (String alone : List.of("boost-off", "boost-tolerance")) {
+            if (s.has(alone) && !s.has("boost-armed")) {
+                s.report(
+                        alone,
+                        "\"" + alone
+                                + "\" goes with a table \"boost-armed\", which does not stand here; add it, or write one"
+                                + " \"boost\" for every speed.");
+            }
+        }
         return () -> armed.map(table -> new BoostTarget(off.orElse(table), table, tolerance));
     }
 

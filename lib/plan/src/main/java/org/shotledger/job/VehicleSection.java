@@ -12,6 +12,7 @@ import static org.shotledger.units.QuantityKind.TIME;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.shotledger.car.Chassis;
 import org.shotledger.car.Vehicle;
 import org.shotledger.pass.RollingCar.Axle;
@@ -21,6 +22,7 @@ import org.shotledger.sheet.SheetSection;
 final class VehicleSection {
     private static final String HABIT = "common practice, no source";
     private static final Map<String, Axle> AXLES = axles();
+    private static final Map<String, Pattern> DRIVEN = driven();
 
     private VehicleSection() {}
 
@@ -52,9 +54,30 @@ final class VehicleSection {
         return new Chassis(axle, share, base, height, radius, driven, free, engine, turbo, shift, leave, launch);
     }
 
+    /**
+     * The axle that is said to be driven, as in "rear drive", "front-wheel drive" or "awd": an engine in front or four gears are none.
+     * Where none is said to be, the one of which the words speak.
+     */
     private static String axle(String layout) {
         String low = layout.toLowerCase(java.util.Locale.ROOT);
-        return low.contains("front") ? "front" : low.contains("all") || low.contains("four") ? "all" : "rear";
+        for (String which : DRIVEN.keySet()) {
+            if (DRIVEN.get(which).matcher(low).find()) {
+                return which;
+            }
+        }
+        return low.matches(".*\\bfront\\b.*") ? "front" : low.matches(".*\\ball\\b.*") ? "all" : "rear";
+    }
+
+    private static Map<String, Pattern> driven() {
+        Map<String, Pattern> map = new LinkedHashMap<>();
+        map.put("front", driven("fwd", "front"));
+        map.put("rear", driven("rwd", "rear"));
+        map.put("all", driven("awd|4wd|4x4", "all|four"));
+        return map;
+    }
+
+    private static Pattern driven(String letters, String words) {
+        return Pattern.compile("\\b(" + letters + "|(" + words + ")[- ]?((wheels?|axle)[- ]?)?driv)");
     }
 
     private static Map<String, Axle> axles() {
