@@ -14,6 +14,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.shotledger.sheet.SheetSection;
+import org.shotledger.units.Excerpt;
+import org.shotledger.units.NearestName;
 import org.shotledger.wiring.Importance;
 import org.shotledger.wiring.PinKind;
 import org.shotledger.wiring.PinNeed;
@@ -34,6 +36,8 @@ final class SignalSections {
 
     /** Signals whose sheet says that they share with a twin without naming what drives both. */
     private final List<String> twins = new ArrayList<>();
+    /** What a signal is to be kept apart from, by its section. */
+    private final Map<SheetSection, String> apart = new LinkedHashMap<>();
 
     /** What a word for a channel asks for, and the pulse or edge rate where the sheet gives none, Hz. */
     private record Channel(Set<PinKind> kinds, double frequency) {
@@ -59,7 +63,22 @@ final class SignalSections {
                 signals.add(signal);
             }
         });
+        apart.forEach((section, other) -> known(section, other, signals));
         return signals.stream().map(signal -> withTwin(signal, signals)).toList();
+    }
+
+    /** A name that is no signal would keep nothing apart. */
+    private static void known(SheetSection section, String other, List<PinSignal> signals) {
+        List<String> names =
+                signals.stream().map(signal -> signal.name().replace(' ', '-')).toList();
+        if (!names.contains(other)) {
+            section.report(
+                    "apart-from",
+                    Excerpt.quoted(other) + " is not among the signals of the sheet; "
+                            + NearestName.of(other, names)
+                                    .map(near -> "the nearest name is \"" + near + "\".")
+                                    .orElse("it has " + String.join(", ", names) + "."));
+        }
     }
 
     /** A twin is driven by whatever drives the first other signal that asks for the same kind of pin. */
@@ -82,7 +101,10 @@ final class SignalSections {
         String command = s.textOr("command", name);
         boolean closes = s.yesOr("closed-without-current", true, "safe without current");
         boolean direct = s.yesOr("on-controller", false, "it may lie on an expander");
-        String apart = s.textOr("apart-from", "");
+        String other = s.textOr("apart-from", "");
+        if (!other.isEmpty()) {
+            apart.put(s, other);
+        }
         List<PinOption> options = new ArrayList<>();
         Instead instead = s.choiceOr("instead", INSTEAD, "nothing", "no other way named");
         instead(name, instead).ifPresent(options::add);
@@ -92,7 +114,7 @@ final class SignalSections {
         bus(s).ifPresent(options::add);
         ownDevice(s).ifPresent(options::add);
         relay(s).ifPresent(options::add);
-        Set<String> others = apart.isEmpty() ? Set.of() : Set.of(ControllerSection.words(apart));
+        Set<String> others = other.isEmpty() ? Set.of() : Set.of(ControllerSection.words(other));
         return s.make(
                 () -> new PinSignal(name, importance, need.get(), rate, command, closes, direct, others, options));
     }
