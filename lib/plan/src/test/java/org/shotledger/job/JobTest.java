@@ -120,6 +120,18 @@ class JobTest {
     }
 
     @Test
+    void flow_tests_come_in_the_order_of_the_sheet() {
+        String test =
+                ": {kind: nitrous, jets: 43 thou, seconds: 10 s, before: 24 kg, after: 23.3 kg, bottle-pressure: 900 psi gauge}\n";
+        assertEquals(
+                List.of("second", "first"),
+                job.adding("flow-tests:\n  second" + test + "  first" + test).flowTests().stream()
+                        .map(org.shotledger.nitrous.FlowTested::name)
+                        .toList());
+        assertEquals(List.of(), job.flowTests());
+    }
+
+    @Test
     void what_is_unusual_is_told_with_its_line() {
         assertEquals(List.of(), job.unusual());
         List<String> said = job.with("vehicle.mass", "9000 kg").unusual().stream()

@@ -111,6 +111,36 @@ class SheetFormatTest {
         }
     }
 
+    @Test
+    void in_a_list_too_the_key_is_renamed_and_the_word_of_the_writer_is_not() {
+        String gears = OLD.lines()
+                .filter(line -> line.startsWith("  gears: ["))
+                .findFirst()
+                .orElseThrow();
+        String first = gears.substring(gears.indexOf('[') + 1, gears.indexOf(','));
+        String told = gears.replace(
+                "[" + first, "[{value: " + first + ", standing: measured, from: \"box, standing: on end\"}");
+        var gear = Job.read(OLD.replace(gears, told), FOLDER)
+                .car()
+                .origin("vehicle.gears[0]")
+                .orElseThrow();
+        assertEquals("box, standing: on end", gear.from());
+        assertEquals("measured", gear.provenance());
+    }
+
+    @Test
+    void without_a_format_a_sheet_is_read_as_the_newest_and_all_else_is_told_too() {
+        String none = job.source().text().replace("format: 3\n", "").replace("  red-line: ", "  redline: ");
+        assertEquals(
+                List.of("format", "engine.red-line", "engine.redline"),
+                org.junit.jupiter.api.Assertions.assertThrows(
+                                org.shotledger.sheet.SheetException.class, () -> Job.read(none, FOLDER))
+                        .problems()
+                        .stream()
+                        .map(Problem::field)
+                        .toList());
+    }
+
     /** Format 2 knew the new names of format 2 and not those that it had put away. */
     @Test
     void a_sheet_of_the_second_format_is_renamed_only_where_the_third_changed() {

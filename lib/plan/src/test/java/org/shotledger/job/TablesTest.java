@@ -2,6 +2,7 @@ package org.shotledger.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.shotledger.boost.MapReference;
 import org.shotledger.sheet.CsvColumn;
 import org.shotledger.sheet.CsvTable;
 import org.shotledger.sheet.SheetException;
+import org.shotledger.supply.Pump;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class TablesTest {
@@ -96,6 +98,59 @@ class TablesTest {
                                 SheetException.class,
                                 () -> Tables.curve("ve", twice, "engine speed", "volumetric efficiency"))
                         .getMessage());
+    }
+
+    @Test
+    void a_map_with_both_flows_is_refused_too_and_lines_that_cross_are_named_with_the_file() {
+        String both =
+                MAP.replace("flow [kg/s],", "flow [kg/s],volume flow [m3/s],").replaceAll("(?m)^(\\d+),", "$1,0.1,");
+        assertEquals(
+                "map.csv: The map must have either \"flow\" as mass per time or \"volume flow\" at its reference state; it has"
+                        + " both.",
+                assertThrows(SheetException.class, () -> map(both, MapReference.SI))
+                        .getMessage());
+        String crossed = assertThrows(
+                        SheetException.class,
+                        () -> map(MAP.replace("60000,0.10,1.5,66", "60000,0.10,2.7,66"), MapReference.SI))
+                .getMessage();
+        assertTrue(
+                crossed.startsWith("map.csv: The lines at 60000.0 and 100000.0 rpm of the compressor map map cross"),
+                crossed);
+    }
+
+    /** 60 L/h are 1/60 L/s; between 2 and 4 bar lies the mean. */
+    @Test
+    void a_pump_sorts_voltages_and_pressures_and_names_what_is_wrong_with_its_line() {
+        String rows = "voltage [V],pressure [bar],flow [L/h],current [A]\n13,4,60,9\n13,2,120,7\n9,4,30,6\n9,2,60,5\n";
+        Pump pump = Tables.pump("p", table(rows, Tables.PUMP));
+        assertEquals("p", pump.name());
+        assertEquals(
+                List.of(9.0, 13.0),
+                pump.lines().stream().map(Pump.Line::voltage).toList());
+        assertEquals(90e-3 / 3600, pump.lines().get(1).flow().at(3e5), 1e-12);
+        assertEquals(8, pump.lines().get(1).current().at(3e5), 1e-12);
+        assertEquals("current of p at 13.0 V", pump.lines().get(1).current().name());
+        assertEquals(
+                "map.csv, line 5, pressure: This value of \"pressure\" stands twice, first on line 4; keep one of the rows.",
+                assertThrows(
+                                SheetException.class,
+                                () -> Tables.pump("p", table(rows.replace("9,2,60", "9,4,60"), Tables.PUMP)))
+                        .getMessage());
+        String rising = assertThrows(
+                        SheetException.class,
+                        () -> Tables.pump("p", table(rows.replace("9,2,60", "9,2,10"), Tables.PUMP)))
+                .getMessage();
+        assertTrue(rising.startsWith("map.csv, line 4: "), rising);
+    }
+
+    @Test
+    void a_ladder_holds_its_bores() {
+        assertEquals(
+                List.of(20 * 25.4e-6, 40 * 25.4e-6),
+                java.util.Arrays.stream(Tables.ladder(table("bore [thou]\n40\n20\n", Tables.JET_LADDER))
+                                .bores())
+                        .mapToObj(b -> Math.round(b * 1e9) / 1e9)
+                        .toList());
     }
 
     private static CompressorMap map(String text, MapReference reference) {
