@@ -513,9 +513,7 @@ final class CrossChecks {
                 .max()
                 .orElse(Double.NaN);
         within("engine.volumetric-efficiency", "highest volumetric efficiency", best, 0.7, 1.3);
-        List<SpeedLine> lines = car.turbo().map().lines();
-        for (int i = 0; i < lines.size(); i++) {
-            SpeedLine line = lines.get(i);
+        for (SpeedLine line : car.turbo().map().lines()) {
             if (line.points().size() > 2
                     && line.points().stream()
                                     .mapToDouble(SpeedLine.Point::pressureRatio)
@@ -525,12 +523,6 @@ final class CrossChecks {
                 report.accept(
                         "turbo.compressor.map",
                         "The compressor map's line of " + rpm(line) + " has one pressure ratio at every flow");
-            }
-            if (i > 0 && line.points().equals(lines.get(i - 1).points())) {
-                report.accept(
-                        "turbo.compressor.map",
-                        "The compressor map's lines of " + rpm(lines.get(i - 1)) + " and " + rpm(line)
-                                + " hold the same points");
             }
         }
         pump("injection.pumps.curve", car.injection().pumps());

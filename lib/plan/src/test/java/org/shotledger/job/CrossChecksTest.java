@@ -150,6 +150,14 @@ class CrossChecksTest {
                         "count: 12\n  voltage"));
     }
 
+    /** At 3.5 bar the pump draws 6.575 A at 9 V and 10.16 A at 12 V: behind 260 mohm 9.12 A at 11.13 V. */
+    @Test
+    void the_wires_of_the_nitrous_fuel_pump() throws IOException {
+        assertEquals(
+                List.of("nitrous-system.fuel.pumps.wiring-resistance 2.37 of -1 to 2"),
+                said("wiring-resistance: 50 mohm", "wiring-resistance: 260 mohm"));
+    }
+
     /**
      * One pump at 3 + 1.85 bar behind 45 mohm gives 228 L/h of 778 g/L; six injectors of 900 cc/min of n-heptane at 3 bar pass
      * 65.7 g/s of a fuel of that density, and stay shut for 1.1 ms of the 17.65 ms of a cycle besides.
