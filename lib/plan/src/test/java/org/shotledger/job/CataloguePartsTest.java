@@ -67,6 +67,24 @@ class CataloguePartsTest {
         assertEquals(3.6e-3, job.car().nitrous().nitrous().solenoid().bore(), 1e-9);
     }
 
+    /** The same class is another part on either side; what stands beside it in the sheet counts for it. */
+    @Test
+    void a_solenoid_is_that_of_its_side_and_dead_times_that_stand_stay() throws IOException {
+        Job job = read(demo().replace(
+                        "      bore: 2.9 mm\n      discharge-coefficient: 0.65\n      opening-delay: 12 ms\n      closing-delay: 10 ms\n",
+                        "      part: large\n"));
+        var fuel = job.car().nitrous().fuel().solenoid();
+        assertEquals(3.3e-3, fuel.bore(), 1e-9);
+        assertEquals(0.014, fuel.openingDelay(), 1e-9);
+        assertEquals(0.011, fuel.closingDelay(), 1e-9);
+        Job table = read(demo().replace(INJECTOR + "    test-pressure: 3.0 bar\n", "    part: large\n"));
+        assertEquals(2.6e-3, table.car().injection().injector().deadTime().at(8), 1e-9);
+        Job none = read(demo().replace(INJECTOR + "    test-pressure: 3.0 bar\n", "    part: large\n")
+                .replace("    dead-time-table: injector-dead-time.csv\n", ""));
+        assertEquals(1.02e-3, none.car().injection().injector().deadTime().at(8), 1e-9);
+        assertEquals(1050e-6 / 60, CatalogueParts.injectorFlow("large"), 1e-12);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -77,6 +77,11 @@ class PullSectionTest {
         assertEquals(
                 plain.car().fuels().main(),
                 Job.read(same, FOLDER).car().basePull().fuel());
+        String other = Files.readString(DemoSheetTest.DEMO).replace("    ethanol: 78 %\n", "    ethanol: 60 %\n");
+        BasePull leaner = Job.read(other, FOLDER).car().basePull();
+        // less ethanol is more heat in a kilogram and less of it in a litre
+        assertTrue(leaner.fuel().lowerHeatingValue()
+                > 1.04 * plain.car().fuels().main().lowerHeatingValue());
         assertEquals(
                 Optional.empty(),
                 Stream.of(plain.car().basePull())
@@ -129,6 +134,19 @@ class PullSectionTest {
                 .problems()
                 .get(0);
         assertEquals("base-pull." + message, first.field() + ": " + first.sentence());
+    }
+
+    @Test
+    void a_standard_and_a_factor_are_refused() {
+        Problem first = assertThrows(
+                        SheetException.class,
+                        () -> pull("wheel-power: 590 hp\n  correction: din-70020\n  correction-factor: 1.02"))
+                .problems()
+                .get(0);
+        assertEquals("base-pull.correction-factor", first.field());
+        assertEquals(
+                "The pull's power is corrected by a standard and by a factor; keep the one that the chart states.",
+                first.sentence());
     }
 
     @Test

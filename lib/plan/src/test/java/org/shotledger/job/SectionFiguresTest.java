@@ -237,6 +237,12 @@ class SectionFiguresTest {
         assertEquals(684, plain.testDensity());
         assertEquals(1.1e-3, plain.deadTime().at(13.5), 1e-12);
         assertEquals("injector", plain.name());
+        // 100 lb/h of 684 kg/m3
+        Injector mass = job("flow: {value: 1130 cc/min +/- 2 %", "flow: {value: 100 lb/h")
+                .car()
+                .injection()
+                .injector();
+        assertEquals(100 * POUND / 3600 / 684, mass.staticFlow(), 1e-15);
         Job told = job(
                 "    dead-time-table: injector-dead-time.csv",
                 "    name: long\n    dead-time: 0.9 ms",
@@ -366,6 +372,57 @@ class SectionFiguresTest {
         assertEquals(293.15, pressure.setup().bottle().startTemperature(), 0.3);
     }
 
+    /** A heater needs to be told when to turn off; without one the setting is read all the same, and means nothing. */
+    @Test
+    void a_heater_has_its_switch_and_a_switch_needs_no_heater() throws IOException {
+        assertEquals(
+                List.of("bottle.heater-off-temperature"),
+                problems("  heater-off-temperature: 30 degC\n", "").stream()
+                        .map(Problem::field)
+                        .toList());
+        String heater = "  heater-power: 350 W\n";
+        String load = "    bottle-heater: {part: bottle-heater, duty: 50 %, length: 4.1 m, on: waiting}\n";
+        Job neither = job(heater, "", load, "", "  heater-off-temperature: 30 degC\n", "");
+        assertTrue(Double.isNaN(neither.car().bottle().heaterOff()));
+        for (String wrong : List.of("heater-off-temperature: 30 kg", "heater-off-pressure: 5 bar abs")) {
+            List<Problem> said = problems(heater, "", load, "", "heater-off-temperature: 30 degC", wrong);
+            assertEquals(
+                    List.of("bottle." + wrong.replaceFirst(":.*", "")),
+                    said.stream().map(Problem::field).toList());
+        }
+    }
+
+    private static final String[] MAIN_RAIL = {
+        "    cell-volume: 6 L #",
+        "    supply: main-rail #",
+        "    pumps:\n      count: 1\n      wiring-resistance: 50 mohm\n      curve: nitrous-fuel-pump.csv\n",
+        "",
+        "    regulator:\n      base-pressure: 3.5 bar\n      # 1 follows the boost, 0 does not; compare both\n      boost-reference: 1\n",
+        "",
+        "    nitrous-fuel-pump: {part: nitrous-pump, surge: 30 A, surge-time: 30 ms, length: 4.1 m, on: pass}\n",
+        ""
+    };
+
+    @Test
+    void on_the_main_rail_there_is_no_second_supply_and_no_second_fuel() throws IOException {
+        Job rail = job(MAIN_RAIL);
+        assertEquals(Optional.empty(), rail.car().nitrous().fuel().cell());
+        assertEquals(Optional.empty(), rail.setup().ownRegulator());
+        String[] other = java.util.Arrays.copyOf(MAIN_RAIL, MAIN_RAIL.length + 2);
+        other[MAIN_RAIL.length] = "kind: same";
+        other[MAIN_RAIL.length + 1] = "kind: methanol";
+        Problem said = problems(other).get(0);
+        assertEquals("fuels.nitrous.kind", said.field());
+        assertEquals(
+                "\"nitrous-system.fuel.supply: main-rail\" gives the nitrous system the fuel of the tank; write \"same\" here,"
+                        + " or give the nitrous fuel a cell of its own.",
+                said.sentence());
+    }
+
+    private static List<Problem> problems(String... edits) {
+        return assertThrows(SheetException.class, () -> job(edits)).problems();
+    }
+
     @Test
     void limits_of_the_builder() throws IOException {
         Job plain = job();
@@ -440,6 +497,8 @@ class SectionFiguresTest {
                 plain.target().mixture());
         assertEquals(720 * 745.6998715822702, plain.target().wheelPower(), 1e-6);
         assertEquals(6, plain.setup().retard(), 1e-12);
+        assertEquals(5800, plain.setup().arming().rpmLow(), 1e-9);
+        assertEquals(7800, plain.setup().arming().rpmHigh(), 1e-9);
         assertEquals(
                 0,
                 job(
@@ -492,6 +551,15 @@ class SectionFiguresTest {
         assertEquals(0.35, cases.get(1).air().relativeHumidity(), 1e-12);
         assertEquals(cases.get(0).air().pressure(), cases.get(2).air().pressure());
         assertEquals(12.8, cases.get(4).voltage());
+        assertEquals(
+                12,
+                job("  voltage: 12.8 V\n", "  voltage: 12 V\n").cases().get(4).voltage());
+        assertEquals(12.8, job("  voltage: 12.8 V\n", "").cases().get(4).voltage(), 1e-12);
+        assertEquals(
+                List.of("must-hold.volts"),
+                problems("  voltage: 12.8 V\n", "  volts: 12 V\n").stream()
+                        .map(Problem::field)
+                        .toList());
         assertEquals(0.62, cases.get(5).ethanol().orElseThrow(), 1e-12);
         assertEquals(0.82, cases.get(6).ethanol().orElseThrow(), 1e-12);
         // 8 K to either side, 0.7 V less, one content
