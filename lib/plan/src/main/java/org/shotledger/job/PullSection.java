@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.shotledger.car.BasePull;
@@ -27,6 +28,8 @@ import org.shotledger.units.QuantityKind;
 final class PullSection {
     /** Standard uncertainty of a dynamometer figure that states none: common practice, no source. */
     private static final double USUAL_UNCERTAINTY = 0.02;
+    /** Share by which power and torque of a table may differ: our choice, some times what whole numbers leave of both. */
+    private static final double DISAGREEING = 0.02;
 
     /** The standards a chart's power may have been corrected to, by their names in the sheet. */
     static final Map<String, Optional<PowerCorrection>> CORRECTIONS = corrections();
@@ -156,6 +159,30 @@ final class PullSection {
                 .orElse(List.of());
     }
 
+    /** Power is torque times speed: two columns of one pull that say otherwise are not both right. */
+    private static void agree(SheetSection s, double[] rpm, Map<Figure, double[]> stated, Figure power, Figure torque) {
+        if (!stated.containsKey(power) || !stated.containsKey(torque)) {
+            return;
+        }
+        for (int i = 0; i < rpm.length; i++) {
+            double off = stated.get(torque)[i] * rpm[i] * Math.PI / 30 / stated.get(power)[i] - 1;
+            if (Math.abs(off) > DISAGREEING) {
+                s.report(
+                        "curve",
+                        String.format(
+                                Locale.ROOT,
+                                "At %,.0f rpm the column %s gives %.0f %% %s power than the column %s, where it may be 2 %% off;"
+                                        + " mend the one that is wrong, or leave its column out.",
+                                rpm[i],
+                                torque.column,
+                                100 * Math.abs(off),
+                                off > 0 ? "more" : "less",
+                                power.column));
+                return;
+            }
+        }
+    }
+
     static List<BasePull.Point> points(SheetSection s, CsvTable table, double boost, Driveline driveline) {
         Map<Figure, double[]> stated = new LinkedHashMap<>();
         for (Figure figure : Figure.values()) {
@@ -176,8 +203,10 @@ final class PullSection {
                     "The table of the pull has no column boost and the sheet states none; add one of the two.");
             return List.of();
         }
-        Figure figure = stated.keySet().iterator().next();
         double[] rpm = table.column("engine speed");
+        agree(s, rpm, stated, Figure.WHEEL_POWER, Figure.WHEEL_TORQUE);
+        agree(s, rpm, stated, Figure.CRANK_POWER, Figure.CRANK_TORQUE);
+        Figure figure = stated.keySet().iterator().next();
         double[] values = stated.get(figure);
         double[] boosts = table.has("boost") ? table.column("boost") : null;
         List<BasePull.Point> points = new ArrayList<>();

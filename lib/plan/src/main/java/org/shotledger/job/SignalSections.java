@@ -35,7 +35,7 @@ final class SignalSections {
     private static final Map<String, Channel> CHANNELS = channels();
 
     /** Signals whose sheet says that they share with a twin without naming what drives both. */
-    private final List<String> twins = new ArrayList<>();
+    private final Map<String, SheetSection> twins = new LinkedHashMap<>();
     /** What a signal is to be kept apart from, by its section. */
     private final Map<SheetSection, String> apart = new LinkedHashMap<>();
 
@@ -57,12 +57,16 @@ final class SignalSections {
 
     List<PinSignal> signals(SheetSection s) {
         List<PinSignal> signals = new ArrayList<>();
-        s.namedSections().forEach((key, one) -> {
+        Map<String, SheetSection> sections = s.namedSections();
+        sections.forEach((key, one) -> {
             PinSignal signal = signal(ControllerSection.words(key), one);
             if (signal != null) {
                 signals.add(signal);
             }
         });
+        if (signals.size() < sections.size()) {
+            return signals; // who is missing among them is not known
+        }
         apart.forEach((section, other) -> known(section, other, signals));
         return signals.stream().map(signal -> withTwin(signal, signals)).toList();
     }
@@ -83,14 +87,21 @@ final class SignalSections {
 
     /** A twin is driven by whatever drives the first other signal that asks for the same kind of pin. */
     private PinSignal withTwin(PinSignal signal, List<PinSignal> all) {
-        return twins.contains(signal.name())
-                ? all.stream()
-                        .filter(other -> !twins.contains(other.name())
-                                && other.need().kinds().equals(signal.need().kinds()))
-                        .findFirst()
-                        .map(other -> signal.drivenBy(other.command()))
-                        .orElse(signal)
-                : signal;
+        SheetSection section = twins.get(signal.name());
+        if (section == null) {
+            return signal;
+        }
+        Optional<PinSignal> driver = all.stream()
+                .filter(other -> !twins.containsKey(other.name())
+                        && other.need().kinds().equals(signal.need().kinds()))
+                .findFirst();
+        if (driver.isEmpty()) {
+            section.report(
+                    "instead",
+                    "No other signal of the sheet asks for the channel of " + signal.name()
+                            + ", so there is none to share with; name in \"command\" what drives both, or choose another way.");
+        }
+        return driver.map(other -> signal.drivenBy(other.command())).orElse(signal);
     }
 
     private PinSignal signal(String name, SheetSection s) {
@@ -109,7 +120,7 @@ final class SignalSections {
         Instead instead = s.choiceOr("instead", INSTEAD, "nothing", "no other way named");
         instead(name, instead).ifPresent(options::add);
         if (instead == Instead.SHARED && !s.has("command")) {
-            twins.add(name);
+            twins.put(name, s);
         }
         bus(s).ifPresent(options::add);
         ownDevice(s).ifPresent(options::add);

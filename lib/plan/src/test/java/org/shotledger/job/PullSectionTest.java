@@ -104,6 +104,12 @@ class PullSectionTest {
         assertEquals(1.6e5, torque.points().get(0).gaugePressure(), 1e-6);
         assertEquals(590 * HP, torque.strongest().wheelPower(), 20);
         assertEquals(0.02, torque.uncertainty());
+        // lb ft and hp are the same number at 5252 rpm
+        BasePull both = curve(
+                folder,
+                "  boost: 1.85 bar gauge\n",
+                "engine speed [rpm],wheel power [hp],wheel torque [lb ft]\n5252,400,406\n6800,590,447\n");
+        assertEquals(400 * HP, both.points().get(0).wheelPower(), 1);
         BasePull crank = curve(
                 folder, "  boost: 1.85 bar gauge\n", "engine speed [rpm],crank power [hp]\n5000,500\n6800,686.0465\n");
         assertEquals(430 * HP, crank.points().get(0).wheelPower(), 1);
@@ -122,6 +128,8 @@ class PullSectionTest {
                 "boost: 1.85 bar gauge|engine speed [rpm]#6800#|curve: The table of the pull has neither power nor torque; add a column wheel power, wheel torque, crank power or crank torque.",
                 "|engine speed [rpm],wheel power [hp]#6800,590#|curve: The table of the pull has no column boost and the sheet states none; add one of the two.",
                 "boost: 1.85 bar gauge#wheel-power: 590 hp +/- 15 hp|engine speed [rpm],wheel power [hp]#6800,590#|wheel-power: The pull is given as a curve and as wheel power; keep the one that was measured.",
+                "boost: 1.85 bar gauge|engine speed [rpm],wheel power [hp],wheel torque [lb ft]#5252,400,407#6800,590,500#|curve: At 6,800 rpm the column wheel torque gives 10 % more power than the column wheel power, where it may be 2 % off; mend the one that is wrong, or leave its column out.",
+                "boost: 1.85 bar gauge|engine speed [rpm],crank power [hp],crank torque [lb ft]#5252,400,391#|curve: At 5,252 rpm the column crank torque gives 2 % less power than the column crank power, where it may be 2 % off; mend the one that is wrong, or leave its column out.",
             })
     void a_curve_that_says_too_little_or_too_much_is_refused(
             String lines, String table, String message, @TempDir Path folder) {

@@ -210,9 +210,6 @@ class WiringFiguresTest {
         assertEquals(
                 "nitrous solenoid",
                 signal("channel: pulse, need: could, instead: shared").command());
-        assertEquals(
-                "own",
-                signal("channel: half-bridge, need: could, instead: shared").command());
     }
 
     @Test
@@ -225,6 +222,14 @@ class WiringFiguresTest {
                 .startsWith(
                         "wiring.signals.own.apart-from: \"qqqqqqqqqqqq\" is not among the signals of the sheet; it has"
                                 + " bottle-pressure, nitrous-fuel-pressure, "));
+    }
+
+    @Test
+    void a_twin_without_a_signal_to_share_with_is_refused() {
+        assertEquals(
+                "wiring.signals.own.instead: No other signal of the sheet asks for the channel of own, so there is none to share"
+                        + " with; name in \"command\" what drives both, or choose another way.",
+                refused(SIGNAL, SIGNAL + "    own: {channel: half-bridge, need: could, instead: shared}\n"));
     }
 
     @Test
