@@ -1,6 +1,8 @@
 package org.shotledger.wiring;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -45,6 +47,24 @@ class BreakPointsTest {
     void thermocouples_give_the_voltages_of_the_reference_tables(
             ThermocoupleType type, double celsius, double millivolt) {
         assertEquals(millivolt, 1000 * type.voltage(celsius + 273.15), 6e-4);
+    }
+
+    /** A sheet read twice has equal inputs, whether or not their tables were asked for; a table that cannot be is refused at once. */
+    @Test
+    void an_input_chooses_its_table_when_asked_and_once() {
+        for (Spacing spacing : Spacing.values()) {
+            TableChoice asked = TableChoice.of(THERMISTOR, 8, spacing);
+            assertEquals(BreakPoints.of(THERMISTOR, 8, spacing), asked.points());
+            assertSame(asked.points(), asked.points());
+            TableChoice other = TableChoice.of(THERMISTOR, 8, spacing);
+            assertEquals(asked, other);
+            assertEquals(asked.hashCode(), other.hashCode());
+            assertNotEquals(asked, TableChoice.of(THERMISTOR, 9, spacing));
+            assertThrows(IllegalArgumentException.class, () -> TableChoice.of(THERMISTOR, 1, spacing));
+        }
+        assertNotEquals(TableChoice.of(THERMISTOR, 8, Spacing.FREE), TableChoice.of(THERMISTOR, 8, Spacing.EVEN_VALUE));
+        Sensor wider = new ThermistorSensor("t", 250, 333.15, LAW[0], LAW[1], 0, 2_490, 5);
+        assertNotEquals(TableChoice.of(THERMISTOR, 8, Spacing.FREE), TableChoice.of(wider, 8, Spacing.FREE));
     }
 
     @Test

@@ -41,12 +41,13 @@ public record JobSource(String file, Path folder, String text, Map<String, Path>
     /** The text with one value, written anew where it stands and added to its section where it does not. */
     String stating(String path, String value, Rewrite.Reason reason) {
         List<String> keys = keys(path);
-        if (at(keys) != null) {
+        int last = keys.size() - 1;
+        SheetNode section = at(keys.subList(0, last));
+        if (child(section, keys.get(last)) != null) {
             return with(path, value, Optional.of(reason));
         }
-        int last = keys.size() - 1;
-        String changed = at(keys.subList(0, last)) instanceof Mapping section
-                ? Rewrite.adding(text, section, keys.get(last), value, reason).orElse(null)
+        String changed = section instanceof Mapping mapping
+                ? Rewrite.adding(text, mapping, keys.get(last), value, reason).orElse(null)
                 : null;
         if (changed == null) {
             throw new IllegalArgumentException("The sheet " + file + " has no section for \"" + path

@@ -7,6 +7,7 @@ import static org.shotledger.units.QuantityKind.ROTATION;
 import static org.shotledger.units.QuantityKind.TORQUE;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -120,13 +121,14 @@ final class PullSection {
                 : List.of(new BasePull.Point(rpm, boost, figure.wheelPower(value, rpm, driveline)));
     }
 
+    private static List<Figure> stated(SheetSection s) {
+        return Arrays.stream(Figure.values())
+                .filter(figure -> s.has(figure.key))
+                .toList();
+    }
+
     private static Figure figure(SheetSection s) {
-        List<Figure> stated = new ArrayList<>();
-        for (Figure figure : Figure.values()) {
-            if (s.has(figure.key)) {
-                stated.add(figure);
-            }
-        }
+        List<Figure> stated = stated(s);
         if (stated.size() > 1) {
             s.report(
                     stated.get(1).key,
@@ -137,8 +139,8 @@ final class PullSection {
     }
 
     private static double uncertainty(SheetSection s) {
-        for (Figure figure : Figure.values()) {
-            if (s.has(figure.key) && !Double.isNaN(s.uncertainty(figure.key))) {
+        for (Figure figure : stated(s)) {
+            if (!Double.isNaN(s.uncertainty(figure.key))) {
                 return s.uncertainty(figure.key) / s.figure(figure.key, figure.kind, figure.low, figure.high);
             }
         }
@@ -146,12 +148,10 @@ final class PullSection {
     }
 
     private static List<BasePull.Point> curve(SheetSection s, Driveline driveline) {
-        for (Figure figure : Figure.values()) {
-            if (s.has(figure.key)) {
-                s.report(
-                        figure.key,
-                        "The pull is given as a curve and as " + figure.column + "; keep the one that was measured.");
-            }
+        for (Figure figure : stated(s)) {
+            s.report(
+                    figure.key,
+                    "The pull is given as a curve and as " + figure.column + "; keep the one that was measured.");
         }
         double boost = s.has("boost") ? s.figure("boost", GAUGE_PRESSURE, -0.5e5, 6e5) : Double.NaN;
         return s.table("curve", Tables.PULL)
@@ -171,13 +171,14 @@ final class PullSection {
                         "curve",
                         String.format(
                                 Locale.ROOT,
-                                "At %,.0f rpm the column %s gives %.0f %% %s power than the column %s, where it may be 2 %% off;"
+                                "At %,.0f rpm the column %s gives %.0f %% %s power than the column %s, where it may be %.0f %% off;"
                                         + " mend the one that is wrong, or leave its column out.",
                                 rpm[i],
                                 torque.column,
                                 100 * Math.abs(off),
                                 off > 0 ? "more" : "less",
-                                power.column));
+                                power.column,
+                                100 * DISAGREEING));
                 return;
             }
         }

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -31,7 +30,7 @@ class CrossChecksTest {
 
     @Test
     void the_whole_sentence_names_place_value_what_was_compared_and_what_is_usual() throws IOException {
-        List<String> sentences = sentences(job(text("vehicle:\n  mass: 1540 kg", "vehicle:\n  mass: 200 kg")));
+        List<String> sentences = sentences(EditedDemo.job("vehicle:\n  mass: 1540 kg", "vehicle:\n  mass: 200 kg"));
         // 720 hp over 0.2 t
         assertEquals(
                 List.of(
@@ -175,7 +174,7 @@ class CrossChecksTest {
 
     @Test
     void a_regulator_beyond_the_curve_of_its_pump_is_told_and_not_judged() throws IOException {
-        Job job = job(text());
+        Job job = EditedDemo.job();
         Job beyond = job.with(job.setup()
                 .withMainRegulator(new Regulator("main", 9e5, 1))
                 .withNitrousRegulator(new Regulator("nitrous", 8.5e5, 1)));
@@ -345,7 +344,7 @@ class CrossChecksTest {
                 "wheel-torque: 617.8 N m",
                 "crank-power: 686.05 hp",
                 "crank-torque: 718.4 N m")) {
-            Job job = job(text("wheel-power: 590 hp +/- 15 hp", as));
+            Job job = EditedDemo.job("wheel-power: 590 hp +/- 15 hp", as);
             BasePull pull = job.car().basePull();
             BasePull.Point strongest = pull.strongest();
             BasePull weak = new BasePull(
@@ -364,11 +363,8 @@ class CrossChecksTest {
 
     @Test
     void tables_that_say_nothing(@TempDir Path folder) throws IOException {
-        try (Stream<Path> files = Files.list(FOLDER)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Files.copy(file, folder.resolve(file.getFileName()));
-            }
-        }
+        Files.copy(DemoSheetTest.DEMO, folder.resolve("job.yaml"));
+        EditedDemo.copyTables(folder);
         assertEquals(List.of(), said(Job.load(folder)));
         Files.writeString(
                 folder.resolve("volumetric-efficiency.csv"),
@@ -397,7 +393,7 @@ class CrossChecksTest {
     }
 
     private static List<String> said(String... edits) throws IOException {
-        return said(job(text(edits)));
+        return said(EditedDemo.job(edits));
     }
 
     /** Place, figure and what is usual; other sentences whole. */
@@ -418,14 +414,5 @@ class CrossChecksTest {
 
     private static Job job(String text) {
         return Job.read(text, FOLDER);
-    }
-
-    private static String text(String... edits) throws IOException {
-        String text = Files.readString(DemoSheetTest.DEMO);
-        for (int i = 0; i < edits.length; i += 2) {
-            assertTrue(text.contains(edits[i]), edits[i]);
-            text = text.replace(edits[i], edits[i + 1]);
-        }
-        return text;
     }
 }

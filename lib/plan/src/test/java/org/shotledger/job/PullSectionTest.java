@@ -174,11 +174,7 @@ class PullSectionTest {
     }
 
     private static BasePull curve(Path folder, String lines, String table) throws IOException {
-        try (Stream<Path> files = Files.list(FOLDER)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".csv")).toList()) {
-                Files.writeString(folder.resolve(file.getFileName()), Files.readString(file));
-            }
-        }
+        EditedDemo.copyTables(folder);
         Files.writeString(folder.resolve("pull.csv"), table);
         String text = Files.readString(DemoSheetTest.DEMO)
                 .replace(

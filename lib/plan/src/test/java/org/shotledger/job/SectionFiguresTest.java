@@ -52,13 +52,15 @@ class SectionFiguresTest {
 
     @Test
     void what_an_engine_loses_and_gets_from_nitrous_oxide() throws IOException {
-        Job plain = job();
+        Job plain = EditedDemo.job();
         assertEquals(ChenFlynn.TYPICAL, plain.car().friction());
         assertEquals(0.95, plain.car().model().nitrous().value());
         assertEquals(0.88, plain.car().model().nitrous().low());
         assertEquals("straight six", plain.car().engine().name());
-        assertEquals("engine", job("  name: straight six\n", "").car().engine().name());
-        Job told = job(
+        assertEquals(
+                "engine",
+                EditedDemo.job("  name: straight six\n", "").car().engine().name());
+        Job told = EditedDemo.job(
                 "  red-line: 8000 rpm",
                 "  red-line: 8000 rpm\n  nitrous-work: 92 % +/- 3 %\n  friction: {constant: 0.5 bar, share-of-peak-pressure: 0.006,"
                         + " per-piston-speed: 8000, per-piston-speed-squared: 80}");
@@ -67,18 +69,18 @@ class SectionFiguresTest {
         assertEquals(0.89, told.car().model().nitrous().low(), 1e-12);
         assertEquals(0.95, told.car().model().nitrous().high(), 1e-12);
         // without a band it is known within 0.05, and no share is taken beyond 0.5 to 1.1
-        Job bare = job("  red-line: 8000 rpm", "  red-line: 8000 rpm\n  nitrous-work: 93 %");
+        Job bare = EditedDemo.job("  red-line: 8000 rpm", "  red-line: 8000 rpm\n  nitrous-work: 93 %");
         assertEquals(0.88, bare.car().model().nitrous().low(), 1e-12);
         assertEquals(0.98, bare.car().model().nitrous().high(), 1e-12);
-        Job high = job("  red-line: 8000 rpm", "  red-line: 8000 rpm\n  nitrous-work: 108 %");
+        Job high = EditedDemo.job("  red-line: 8000 rpm", "  red-line: 8000 rpm\n  nitrous-work: 108 %");
         assertEquals(1.1, high.car().model().nitrous().high(), 1e-12);
-        Job low = job("  red-line: 8000 rpm", "  red-line: 8000 rpm\n  nitrous-work: 52 %");
+        Job low = EditedDemo.job("  red-line: 8000 rpm", "  red-line: 8000 rpm\n  nitrous-work: 52 %");
         assertEquals(0.5, low.car().model().nitrous().low(), 1e-12);
     }
 
     @Test
     void fuels_with_their_shares() throws IOException {
-        FuelStreams plain = job().car().fuels();
+        FuelStreams plain = EditedDemo.job().car().fuels();
         assertEquals(Optional.empty(), plain.ownNitrous());
         assertEquals(0.78, plain.blend().orElseThrow().ethanol(), 1e-12);
         assertEquals(0, plain.blend().orElseThrow().water());
@@ -86,7 +88,7 @@ class SectionFiguresTest {
         assertEquals(0.4, plain.mainEvaporated(), 1e-12);
         assertEquals(0.9, plain.warming().nitrousEvaporated());
         assertEquals(0.1, plain.warming().wallShare());
-        FuelStreams told = job(
+        FuelStreams told = EditedDemo.job(
                         "  temperature: 25 degC\n",
                         "  temperature: 25 degC\n  nitrous-oxide-evaporated: 95 %\n  wall-heat: 5 %\n",
                         "kind: same",
@@ -101,13 +103,14 @@ class SectionFiguresTest {
         assertEquals(0.02, told.blend().orElseThrow().water(), 1e-12);
         assertEquals(
                 Optional.of(Fuels.ETHANOL),
-                job("kind: same", "kind: ethanol").car().fuels().ownNitrous());
-        Fuel usual = job("kind: same", "kind: gasoline").car().fuels().nitrous();
+                EditedDemo.job("kind: same", "kind: ethanol").car().fuels().ownNitrous());
+        Fuel usual =
+                EditedDemo.job("kind: same", "kind: gasoline").car().fuels().nitrous();
         assertEquals("gasoline", usual.name());
         assertEquals(745, usual.density());
         assertEquals(43.4e6, usual.lowerHeatingValue());
         assertEquals(Optional.empty(), usual.octane());
-        Fuel race = job(
+        Fuel race = EditedDemo.job(
                         "kind: same",
                         "kind: gasoline\n    name: club\n    density: 720 kg/m3\n    lower-heating-value: 43 MJ/kg\n    research-octane:"
                                 + " 110\n    motor-octane: 100")
@@ -119,7 +122,7 @@ class SectionFiguresTest {
         assertEquals(43e6, race.lowerHeatingValue(), 1e-3);
         assertEquals(110, race.octane().orElseThrow().research());
         assertEquals(100, race.octane().orElseThrow().motor());
-        Job gasoline = job(
+        Job gasoline = EditedDemo.job(
                 "kind: ethanol-blend\n    ethanol: {value: 78 % +/- 1 %, from: graduated cylinder and water, provenance: measured}",
                 "kind: gasoline", "  ethanol: [62 %, 82 %]\n", "");
         assertEquals(Optional.empty(), gasoline.car().fuels().blend());
@@ -128,24 +131,25 @@ class SectionFiguresTest {
 
     @Test
     void air_driveline_and_electrical_supply() throws IOException {
-        Job plain = job();
+        Job plain = EditedDemo.job();
         assertEquals(0.35, plain.air("event").relativeHumidity(), 1e-12);
         // US Standard Atmosphere 1976 at 1250 m: 87.2 kPa
         assertEquals(87.2e3, plain.air("event").pressure(), 100);
-        Job told = job("    altitude: 1250 m\n", "    altitude: 1250 m\n    station-pressure: 880 mbar abs\n");
+        Job told =
+                EditedDemo.job("    altitude: 1250 m\n", "    altitude: 1250 m\n    station-pressure: 880 mbar abs\n");
         assertEquals(88e3, told.air("event").pressure(), 1e-6);
         assertEquals(300.15, told.air("event").temperature(), 1e-9);
         assertEquals(0, plain.car().driveline().dragTorque());
         assertEquals(0.14, plain.car().driveline().proportionalLoss(), 1e-12);
         assertEquals("rear drive, manual", plain.car().driveline().name());
-        Job drag = job("layout: rear drive, manual", "layout: rear drive, manual\n  drag-torque: 8 N m");
+        Job drag = EditedDemo.job("layout: rear drive, manual", "layout: rear drive, manual\n  drag-torque: 8 N m");
         assertEquals(8, drag.car().driveline().dragTorque(), 1e-9);
         var electrical = plain.car().electrical().orElseThrow();
         assertEquals(Optional.of(new Alternator(62, 140, 2.7)), electrical.overSpeed());
         assertEquals(140, electrical.alternatorCurrent());
         assertEquals(70 * 3600, electrical.batteryCharge(), 1e-6);
         assertEquals(900, electrical.idleRpm());
-        var bare = job(
+        var bare = EditedDemo.job(
                         "  alternator-low: 62 A\n  alternator-ratio: 2.7\n  idle-speed: 900 rpm\n",
                         "  idle-speed: 850 rpm\n")
                 .car()
@@ -157,7 +161,7 @@ class SectionFiguresTest {
 
     @Test
     void a_car_on_its_wheels() throws IOException {
-        Vehicle usual = job(
+        Vehicle usual = EditedDemo.job(
                         "  wheelbase: 2.71 m\n  centre-height: 0.52 m\n  driven-share: 53 %\n  launch-speed: 4500 rpm\n  shift-time: 0.25 s\n",
                         "  wheelbase: 3 m\n")
                 .car()
@@ -170,7 +174,7 @@ class SectionFiguresTest {
         assertEquals(
                 new Chassis(Axle.REAR, 0.52, 3, 0.6, Double.NaN, 2.5, 2, 0.2, 1e-4, 0.3, Double.NaN, 3500),
                 rounded(usual.chassis()));
-        Vehicle told = job(
+        Vehicle told = EditedDemo.job(
                         "  centre-height: 0.52 m\n",
                         "  centre-height: 20 in\n  axle: front\n  tyre-radius: 12.5 in\n  driven-inertia: 3 kg m2\n  free-inertia: 2.2 kg m2\n  engine-inertia: 0.3 kg m2\n  turbo-inertia: 0.0002 kg m2\n  shift-speed: 7700 rpm\n  rolling-resistance: 0.015\n")
                 .car()
@@ -220,7 +224,8 @@ class SectionFiguresTest {
             })
     void the_driven_axle_is_taken_from_the_words_of_the_driveline(String layout, Axle axle, double share)
             throws IOException {
-        Chassis chassis = job("layout: rear drive, manual", "layout: " + layout, "  driven-share: 53 %\n", "")
+        Chassis chassis = EditedDemo.job(
+                        "layout: rear drive, manual", "layout: " + layout, "  driven-share: 53 %\n", "")
                 .car()
                 .vehicle()
                 .orElseThrow()
@@ -231,19 +236,19 @@ class SectionFiguresTest {
 
     @Test
     void injectors_and_pumps() throws IOException {
-        Injector plain = job().car().injection().injector();
+        Injector plain = EditedDemo.job().car().injection().injector();
         assertEquals(1130e-6 / 60, plain.staticFlow(), 1e-12);
         assertEquals(3e5, plain.testDrop());
         assertEquals(684, plain.testDensity());
         assertEquals(1.1e-3, plain.deadTime().at(13.5), 1e-12);
         assertEquals("injector", plain.name());
         // 100 lb/h of 684 kg/m3
-        Injector mass = job("flow: {value: 1130 cc/min +/- 2 %", "flow: {value: 100 lb/h")
+        Injector mass = EditedDemo.job("flow: {value: 1130 cc/min +/- 2 %", "flow: {value: 100 lb/h")
                 .car()
                 .injection()
                 .injector();
         assertEquals(100 * POUND / 3600 / 684, mass.staticFlow(), 1e-15);
-        Job told = job(
+        Job told = EditedDemo.job(
                 "    dead-time-table: injector-dead-time.csv",
                 "    name: long\n    dead-time: 0.9 ms",
                 "    test-density: {value: 684 kg/m3, from: n-heptane at 20 C, provenance: published}\n",
@@ -264,7 +269,7 @@ class SectionFiguresTest {
 
     @Test
     void a_turbocharger_with_its_losses() throws IOException {
-        var turbo = job(
+        var turbo = EditedDemo.job(
                         "    name: mid-size single\n",
                         "",
                         "    name: single-scroll\n",
@@ -287,7 +292,7 @@ class SectionFiguresTest {
 
     @Test
     void the_nitrous_system() throws IOException {
-        var plain = job().car().nitrous();
+        var plain = EditedDemo.job().car().nitrous();
         assertEquals(NozzlePosition.RUNNER, plain.position());
         assertEquals(1.2, plain.nitrous().valve(), 1e-12);
         assertEquals(2, plain.nitrous().filterLoss());
@@ -296,7 +301,7 @@ class SectionFiguresTest {
         assertEquals(1.2e-3, plain.passages().orElseThrow().fuelBore(), 1e-12);
         assertEquals(Edge.UNKNOWN, plain.nitrous().jet().edge());
         assertEquals(Optional.empty(), plain.nitrous().jet().measured());
-        var told = job(
+        var told = EditedDemo.job(
                         "    line-length: 0.35 m\n",
                         "    line-length: 14 in\n    jet-flow-factor: 0.9 +/- 0.05\n    jet-edge: long\n    jet-length-over-bore: 2\n    jet-discharge-coefficient: 0.7\n    flow-law: long-orifice\n",
                         "    filter-loss: 2\n",
@@ -328,7 +333,7 @@ class SectionFiguresTest {
                 1.1 * Math.exp(-1.6449 * 0.03), fuel.measured().orElseThrow().low(), 1e-6);
         assertEquals(
                 NozzlePosition.BEFORE_THROTTLE,
-                job("position: runner\n  nozzles: 6", "position: before-throttle\n  nozzles: 1")
+                EditedDemo.job("position: runner\n  nozzles: 6", "position: before-throttle\n  nozzles: 1")
                         .car()
                         .nitrous()
                         .position());
@@ -336,7 +341,7 @@ class SectionFiguresTest {
 
     @Test
     void a_bottle_and_its_heater() throws IOException {
-        Job plain = job();
+        Job plain = EditedDemo.job();
         BottleSheet bottle = plain.car().bottle();
         double air = plain.air("event").pressure();
         assertEquals(12.6e-3, bottle.vessel().waterCapacity(), 1e-12);
@@ -348,7 +353,7 @@ class SectionFiguresTest {
         assertEquals(323.15, bottle.hottestSoak(), 1e-9);
         assertEquals(17 * POUND, plain.setup().bottle().charge(), 1e-9);
         assertEquals(303.15, plain.setup().bottle().startTemperature(), 1e-9);
-        BottleSheet cold = job(
+        BottleSheet cold = EditedDemo.job(
                         "  heater-power: 350 W\n",
                         "",
                         "    bottle-heater: {part: bottle-heater, duty: 50 %, length: 4.1 m, on: waiting}\n",
@@ -368,7 +373,7 @@ class SectionFiguresTest {
         // 1800 psi and a standard atmosphere
         assertEquals(1800 * PSI + 101_325, cold.servicePressure(), 0.02e5);
         // nitrous oxide boils at 293.15 K under 50.6 bar (its vapour pressure by any handbook of gases)
-        Job pressure = job("start-temperature: 30 degC", "start-pressure: 50.6 bar abs");
+        Job pressure = EditedDemo.job("start-temperature: 30 degC", "start-pressure: 50.6 bar abs");
         assertEquals(293.15, pressure.setup().bottle().startTemperature(), 0.3);
     }
 
@@ -382,7 +387,7 @@ class SectionFiguresTest {
                         .toList());
         String heater = "  heater-power: 350 W\n";
         String load = "    bottle-heater: {part: bottle-heater, duty: 50 %, length: 4.1 m, on: waiting}\n";
-        Job neither = job(heater, "", load, "", "  heater-off-temperature: 30 degC\n", "");
+        Job neither = EditedDemo.job(heater, "", load, "", "  heater-off-temperature: 30 degC\n", "");
         assertTrue(Double.isNaN(neither.car().bottle().heaterOff()));
         for (String wrong : List.of("heater-off-temperature: 30 kg", "heater-off-pressure: 5 bar abs")) {
             List<Problem> said = problems(heater, "", load, "", "heater-off-temperature: 30 degC", wrong);
@@ -405,7 +410,7 @@ class SectionFiguresTest {
 
     @Test
     void on_the_main_rail_there_is_no_second_supply_and_no_second_fuel() throws IOException {
-        Job rail = job(MAIN_RAIL);
+        Job rail = EditedDemo.job(MAIN_RAIL);
         assertEquals(Optional.empty(), rail.car().nitrous().fuel().cell());
         assertEquals(Optional.empty(), rail.setup().ownRegulator());
         String[] other = java.util.Arrays.copyOf(MAIN_RAIL, MAIN_RAIL.length + 2);
@@ -420,12 +425,12 @@ class SectionFiguresTest {
     }
 
     private static List<Problem> problems(String... edits) {
-        return assertThrows(SheetException.class, () -> job(edits)).problems();
+        return assertThrows(SheetException.class, () -> EditedDemo.job(edits)).problems();
     }
 
     @Test
     void limits_of_the_builder() throws IOException {
-        Job plain = job();
+        Job plain = EditedDemo.job();
         double air = plain.air("event").pressure();
         assertEquals(
                 new BuilderLimits(
@@ -446,7 +451,7 @@ class SectionFiguresTest {
                         Double.POSITIVE_INFINITY,
                         0.9),
                 near(plain.car().limits(), air));
-        BuilderLimits told = job(
+        BuilderLimits told = EditedDemo.job(
                         "  lambda-low: 0.70\n",
                         "  lambda-low: 0.70\n  piston-speed: 24 m/s\n  injector-duty: 80 %\n  pump-reserve: 20 %\n  surge-margin: 12 %\n  choke-margin: 6 %\n  solenoid-share: 70 %\n  feed-loss: 20 %\n  passage-share: 75 %\n  exhaust-temperature: 950 degC\n  relief-share: 80 %\n")
                 .car()
@@ -488,7 +493,7 @@ class SectionFiguresTest {
 
     @Test
     void what_is_set_and_what_is_asked() throws IOException {
-        Job plain = job();
+        Job plain = EditedDemo.job();
         assertEquals(Optional.empty(), plain.setup().jets());
         assertEquals(1.85e5, plain.setup().boost().off().at(4000), 1e-6);
         assertEquals(0.05e5, plain.setup().boost().tolerance(), 1e-9);
@@ -501,12 +506,12 @@ class SectionFiguresTest {
         assertEquals(7800, plain.setup().arming().rpmHigh(), 1e-9);
         assertEquals(
                 0,
-                job(
+                EditedDemo.job(
                                 "  nitrous-retard: {value: 6 deg, from: usual retard for a shot of this size, provenance: common practice}\n",
                                 "")
                         .setup()
                         .retard());
-        Job told = job(
+        Job told = EditedDemo.job(
                 "\ntune:\n",
                 "\nsetup:\n  nitrous-jet: 40 thou\n  fuel-jet: 20 thou\n  boost: 1.2 bar gauge\n\ntune:\n",
                 "nitrous-lambda: {value: 0.78",
@@ -517,13 +522,13 @@ class SectionFiguresTest {
         assertEquals(MixtureGoal.ratio(5), told.target().mixture());
         assertEquals(
                 MixtureGoal.circuit(0.8),
-                job("nitrous-lambda: {value: 0.78", "nitrous-circuit-lambda: {value: 0.8")
+                EditedDemo.job("nitrous-lambda: {value: 0.78", "nitrous-circuit-lambda: {value: 0.8")
                         .target()
                         .mixture());
         String armed = "  boost-armed: {engine-speed: [4000 rpm, 6000 rpm], boost: [1.0 bar gauge, 1.4 bar gauge]}\n";
-        Job one = job("\ntune:\n", "\nsetup:\n" + armed + "\ntune:\n");
+        Job one = EditedDemo.job("\ntune:\n", "\nsetup:\n" + armed + "\ntune:\n");
         assertEquals(1.2e5, one.setup().boost().off().at(5000), 1e-6);
-        Job both = job(
+        Job both = EditedDemo.job(
                 "\ntune:\n",
                 "\nsetup:\n" + armed
                         + "  boost-off: {engine-speed: [4000 rpm, 6000 rpm], boost: [0.5 bar gauge, 0.9 bar gauge]}\n  boost-tolerance: 80 mbar\n\ntune:\n");
@@ -535,7 +540,7 @@ class SectionFiguresTest {
 
     @Test
     void the_cases_in_which_a_plan_must_hold() throws IOException {
-        List<Case> cases = job().cases();
+        List<Case> cases = EditedDemo.job().cases();
         assertEquals(
                 List.of(
                         "event",
@@ -553,8 +558,12 @@ class SectionFiguresTest {
         assertEquals(12.8, cases.get(4).voltage());
         assertEquals(
                 12,
-                job("  voltage: 12.8 V\n", "  voltage: 12 V\n").cases().get(4).voltage());
-        assertEquals(12.8, job("  voltage: 12.8 V\n", "").cases().get(4).voltage(), 1e-12);
+                EditedDemo.job("  voltage: 12.8 V\n", "  voltage: 12 V\n")
+                        .cases()
+                        .get(4)
+                        .voltage());
+        assertEquals(
+                12.8, EditedDemo.job("  voltage: 12.8 V\n", "").cases().get(4).voltage(), 1e-12);
         assertEquals(
                 List.of("must-hold.volts"),
                 problems("  voltage: 12.8 V\n", "  volts: 12 V\n").stream()
@@ -572,14 +581,14 @@ class SectionFiguresTest {
         assertEquals(13.5, usual.get(3).voltage());
         assertEquals(
                 1,
-                job("[12 degC, 34 degC]", "[27 degC, 27 degC]").cases().stream()
+                EditedDemo.job("[12 degC, 34 degC]", "[27 degC, 27 degC]").cases().stream()
                         .filter(c -> c.name().equals("cold") && Math.abs(c.air().temperature() - 300.15) < 1e-9)
                         .count());
     }
 
     @Test
     void a_day() throws IOException {
-        DaySheet day = job().day();
+        DaySheet day = EditedDemo.job().day();
         assertEquals(1200, day.rest());
         assertEquals(2, day.bottles());
         assertEquals(12.5, day.voltage());
@@ -587,7 +596,7 @@ class SectionFiguresTest {
         assertEquals(POUND, day.scaleStep(), 1e-12);
         assertEquals(
                 new DaySheet.Mother(0.030, 44 * POUND, 293.15), day.mother().orElseThrow());
-        DaySheet told = job("  scale-step: 1 lb\n", "  scale-step: 50 g\n  chilled-to: -10 degC\n")
+        DaySheet told = EditedDemo.job("  scale-step: 1 lb\n", "  scale-step: 50 g\n  chilled-to: -10 degC\n")
                 .day();
         assertEquals(263.15, told.chilledTo().orElseThrow(), 1e-9);
         assertEquals(0.05, told.scaleStep(), 1e-12);
@@ -616,7 +625,7 @@ class SectionFiguresTest {
                 "    cell-volume: 6 L|    supply: main-rail#    cell-volume: 6 L|nitrous-system.fuel.pumps: \"pumps\" belongs to a supply of its own, but \"supply: main-rail\" stands here: the pumps of \"injection\" give both fuels and would count twice; take it out, or write \"supply: own-cell\".",
             })
     void what_cannot_be_is_told_in_a_sentence(String before, String after, String message) throws IOException {
-        String text = text(before.replace('#', '\n'), after.replace('#', '\n'));
+        String text = EditedDemo.text(before.replace('#', '\n'), after.replace('#', '\n'));
         Problem first = assertThrows(SheetException.class, () -> Job.read(text, FOLDER))
                 .problems()
                 .get(0);
@@ -628,7 +637,7 @@ class SectionFiguresTest {
         // 850 psi gauge allowed; the switch at 860
         List<String> said = assertThrows(
                         SheetException.class,
-                        () -> job(
+                        () -> EditedDemo.job(
                                 "heater-off-temperature: 30 degC",
                                 "heater-off-pressure: 860 psi gauge",
                                 "start-temperature: 30 degC",
@@ -640,13 +649,19 @@ class SectionFiguresTest {
                 .map(Problem::field)
                 .toList();
         assertEquals(List.of("bottle.heater-off-pressure"), said);
-        Job allowed = job("heater-off-temperature: 30 degC", "heater-off-pressure: 999 psi gauge");
+        Job allowed = EditedDemo.job("heater-off-temperature: 30 degC", "heater-off-pressure: 999 psi gauge");
         assertTrue(allowed.car().bottle().heaterOff() > 303);
     }
 
     @Test
     void the_chain_of_contacts_in_its_order() throws IOException {
-        var circuits = job().car().wiring().orElseThrow().safety().orElseThrow().circuits();
+        var circuits = EditedDemo.job()
+                .car()
+                .wiring()
+                .orElseThrow()
+                .safety()
+                .orElseThrow()
+                .circuits();
         assertEquals(
                 List.of(
                         "nitrous solenoid NITROUS_VALVE 6",
@@ -669,18 +684,5 @@ class SectionFiguresTest {
                 Stream.of(0, 5)
                         .map(i -> circuits.get(0).contacts().get(i).output())
                         .toList());
-    }
-
-    private static Job job(String... edits) throws IOException {
-        return Job.read(text(edits), FOLDER);
-    }
-
-    private static String text(String... edits) throws IOException {
-        String text = Files.readString(DemoSheetTest.DEMO);
-        for (int i = 0; i < edits.length; i += 2) {
-            assertTrue(text.contains(edits[i]), edits[i]);
-            text = text.replace(edits[i], edits[i + 1]);
-        }
-        return text;
     }
 }

@@ -136,9 +136,7 @@ class SheetDifferenceTest {
     }
 
     private static Job copied(Path folder, String text) throws IOException {
-        for (String table : TABLES) {
-            Files.writeString(folder.resolve(table), Files.readString(FOLDER.resolve(table)));
-        }
+        EditedDemo.copyTables(folder);
         Files.writeString(folder.resolve("job.yaml"), text);
         return Job.load(folder);
     }

@@ -18,7 +18,6 @@ import org.shotledger.sheet.Problem;
 /** What is said of a figure that can be but seldom is, and what silences it; the line is that of the sheet. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class UnusualTest {
-    private static final Path FOLDER = DemoSheetTest.DEMO.getParent();
     private static final String MEND = "; mend it, or say \"from: ...\" or \"sure: yes\" beside it if it is meant.";
     private static final String BAND =
             " has a band so wide that it says little; mend the band, or say \"sure: yes\" beside it if it is meant.";
@@ -89,7 +88,7 @@ class UnusualTest {
         assertEquals(List.of("job.yaml, line 198, vehicle.mass: " + rest), mass(told));
         assertEquals(1, mass(said("mass: 1540 kg", "mass: 300 kg")).size());
         assertEquals(List.of(), mass(said("mass: 1540 kg", "mass: {value: 300 kg, sure: yes}")));
-        Problem problem = Job.read(text("count: 6\n  voltage", "count: 7\n  voltage"), FOLDER)
+        Problem problem = EditedDemo.job("count: 6\n  voltage", "count: 7\n  voltage")
                 .unusual()
                 .get(0);
         assertEquals(List.of("injection.count", 81, "7"), List.of(problem.field(), problem.line(), problem.found()));
@@ -103,10 +102,11 @@ class UnusualTest {
     @Test
     void a_signal_without_a_pin_and_a_gap_in_the_chain_are_told_with_their_lines(@TempDir Path folder)
             throws IOException {
-        String poor = text("inputs-used: 13", "inputs-used: 15", "\n  outputs-used: 11", "\n  outputs-used: 13");
+        String poor =
+                EditedDemo.text("inputs-used: 13", "inputs-used: 15", "\n  outputs-used: 11", "\n  outputs-used: 13");
         poor = poor.replaceFirst("pulsing-outputs-used: .*", "pulsing-outputs-used: 8");
         List<String> lines = poor.lines().toList();
-        List<Problem> missing = WiringCheck.problems(Job.read(poor, FOLDER));
+        List<Problem> missing = WiringCheck.problems(Job.read(poor, EditedDemo.FOLDER));
         assertTrue(missing.size() > 0);
         for (Problem problem : missing) {
             String key = problem.field().substring("wiring.signals.".length());
@@ -131,16 +131,8 @@ class UnusualTest {
                         .matches("It does not hold that .* \\(.*nitrous solenoid: keeps it flowing when stuck.*\\)\\."),
                 gap.sentence());
         String none = Files.readString(DemoSheetTest.DEMO).replaceAll("(?s)\nwiring:.*?\nparts:", "\nparts:");
-        assertEquals(List.of(), WiringCheck.notices(Job.read(none, FOLDER)));
-        for (String table : List.of(
-                "compressor-map",
-                "injector-dead-time",
-                "jets",
-                "main-pump",
-                "nitrous-fuel-pump",
-                "volumetric-efficiency")) {
-            Files.copy(FOLDER.resolve(table + ".csv"), folder.resolve(table + ".csv"));
-        }
+        assertEquals(List.of(), WiringCheck.notices(Job.read(none, EditedDemo.FOLDER)));
+        EditedDemo.copyTables(folder);
         Path sheet = Files.writeString(folder.resolve("my.yml"), poor.replace("mass: 1540 kg", "mass: 2801 kg"));
         Check.Result result = Check.file(sheet);
         assertEquals(
@@ -153,17 +145,6 @@ class UnusualTest {
     }
 
     private static List<String> said(String... edits) throws IOException {
-        return Job.read(text(edits), FOLDER).unusual().stream()
-                .map(Problem::toString)
-                .toList();
-    }
-
-    private static String text(String... edits) throws IOException {
-        String text = Files.readString(DemoSheetTest.DEMO);
-        for (int i = 0; i < edits.length; i += 2) {
-            assertTrue(text.contains(edits[i]), edits[i]);
-            text = text.replace(edits[i], edits[i + 1]);
-        }
-        return text;
+        return EditedDemo.job(edits).unusual().stream().map(Problem::toString).toList();
     }
 }

@@ -234,9 +234,11 @@ class WiringFiguresTest {
 
     @Test
     void pins_one_by_one_and_what_may_be_bought() throws IOException {
-        Wiring told =
-                job(pins("net: {kind: bus, frames: 100 Hz}")).car().wiring().orElseThrow();
-        Wiring usual = job(pins("net: {kind: bus}")).car().wiring().orElseThrow();
+        Wiring told = EditedDemo.job(pins("net: {kind: bus, frames: 100 Hz}"))
+                .car()
+                .wiring()
+                .orElseThrow();
+        Wiring usual = EditedDemo.job(pins("net: {kind: bus}")).car().wiring().orElseThrow();
         assertEquals(Pin.bus("net", 200), usual.pinTask().pins().get(12));
         assertEquals(
                 List.of(
@@ -294,13 +296,13 @@ class WiringFiguresTest {
     void how_the_controller_reads_sensors() throws IOException {
         String stage =
                 "    supply: 5 V +/- 1 %\n    converter-bits: 12\n    table-points: 12\n    table-spacing: free\n";
-        InputStage plain = job().car().controller().orElseThrow().stage();
+        InputStage plain = EditedDemo.job().car().controller().orElseThrow().stage();
         assertEquals(0.01, plain.supplyTolerance(), 1e-12);
         assertEquals(
                 "free 12 12 5.0 false",
                 SensorInputs.word(plain.spacing()) + " " + plain.points() + " " + plain.bits() + " " + plain.range()
                         + " " + plain.sharedReference());
-        InputStage told = job(
+        InputStage told = EditedDemo.job(
                         stage,
                         "    supply: 4 V +/- 0.1 V\n    shared-reference: yes\n    converter-range: 3.3 V\n    converter-bits: 10\n    table-spacing: even-value\n")
                 .car()
@@ -312,17 +314,20 @@ class WiringFiguresTest {
                 "even-value 16 10 3.3 true",
                 SensorInputs.word(told.spacing()) + " " + told.points() + " " + told.bits() + " " + told.range() + " "
                         + told.sharedReference());
-        InputStage bare =
-                job(stage, "    supply: 5 V\n").car().controller().orElseThrow().stage();
+        InputStage bare = EditedDemo.job(stage, "    supply: 5 V\n")
+                .car()
+                .controller()
+                .orElseThrow()
+                .stage();
         assertEquals(InputStage.USUAL, bare);
         assertEquals(
                 InputStage.USUAL,
-                job("  sensor-inputs:\n" + stage, "")
+                EditedDemo.job("  sensor-inputs:\n" + stage, "")
                         .car()
                         .controller()
                         .orElseThrow()
                         .stage());
-        var counted = job().car().controller().orElseThrow();
+        var counted = EditedDemo.job().car().controller().orElseThrow();
         assertEquals(
                 List.of(16, 13, 14, 11, 8, 7),
                 List.of(
@@ -375,14 +380,14 @@ class WiringFiguresTest {
 
     @Test
     void track_readings_and_parts() throws IOException {
-        Workshop plain = job().workshop();
+        Workshop plain = EditedDemo.job().workshop();
         // half a mile, with the marks of the quarter before it
         assertEquals(
                 0.5 * 1609.344, plain.track().marks().get(plain.track().marks().size() - 1), 1e-9);
         assertEquals(402.336, plain.track().marks().get(plain.track().marks().size() - 2), 1e-3);
         assertEquals(1.05, plain.track().grip());
         assertEquals(new Track.Coming(2, 0.1, 0, 1, 100), plain.track().arming());
-        Track told = job(
+        Track told = EditedDemo.job(
                         "  nitrous-delay: 0.1 s\n",
                         "  nitrous-delay: 0.2 s\n  nitrous-ramp: 1 s\n  marks: [60 ft, 200 m]\n  head-wind: 3 m/s\n  start-speed: 10 m/s\n  roll-out: 1 ft\n  speed-hysteresis: 50 rpm\n")
                 .workshop()
@@ -393,7 +398,8 @@ class WiringFiguresTest {
         assertEquals(new Track.Coming(2, 0.2, 1, 0.4, 50), told.arming());
         assertEquals(List.of(3.0, 10.0), List.of(told.headWind(), told.startSpeed()));
         assertEquals(0.3048, told.rollOut(), 1e-12);
-        Track share = job("  nitrous-delay: 0.1 s\n", "  nitrous-start-share: 60 %\n  marks: [100 m, 0.5 mi]\n")
+        Track share = EditedDemo.job(
+                        "  nitrous-delay: 0.1 s\n", "  nitrous-start-share: 60 %\n  marks: [100 m, 0.5 mi]\n")
                 .workshop()
                 .track();
         assertEquals(0.6, share.arming().startShare(), 1e-12);
@@ -415,12 +421,12 @@ class WiringFiguresTest {
                         .orElseThrow()
                         .value(),
                 1e-12);
-        Readings few = job("  barometer: 990 mbar abs\n  air: 18 degC\n", "")
+        Readings few = EditedDemo.job("  barometer: 990 mbar abs\n  air: 18 degC\n", "")
                 .workshop()
                 .readings();
         assertTrue(Double.isNaN(few.barometer()) && Double.isNaN(few.air()));
         // a reading may lie as far outside the span of its sensor as that is wide, 1600 psi, and no further
-        assertTrue(job("bottle-pressure: 4 psi gauge", "bottle-pressure: 3199 psi gauge")
+        assertTrue(EditedDemo.job("bottle-pressure: 4 psi gauge", "bottle-pressure: 3199 psi gauge")
                         .workshop()
                         .readings()
                         .readings()
@@ -435,7 +441,7 @@ class WiringFiguresTest {
 
     @Test
     void prices_are_taken_for_one_kilogram_and_one_cubic_metre() throws IOException {
-        Parts plain = job().workshop().parts();
+        Parts plain = EditedDemo.job().workshop().parts();
         assertEquals("EUR", plain.currency());
         assertEquals(85, plain.hour());
         assertEquals(14, plain.nitrous(), 1e-12);
@@ -447,7 +453,7 @@ class WiringFiguresTest {
         assertEquals(ListedPart.Stage.FIRST_SHOT, plain.items().get("base-tune").before());
         assertEquals(
                 "base tune on the dynamometer", plain.items().get("base-tune").what());
-        Parts other = job(
+        Parts other = EditedDemo.job(
                         "  nitrous-per-kg: 14\n  fuel-per-litre: 1.6\n",
                         "  nitrous-per-lb: 6\n  fuel-per-gallon: 5\n",
                         "relays: {price: 9,",
@@ -471,21 +477,13 @@ class WiringFiguresTest {
     }
 
     private static String refused(String... edits) {
-        Problem first =
-                assertThrows(SheetException.class, () -> job(edits)).problems().get(0);
+        Problem first = assertThrows(SheetException.class, () -> EditedDemo.job(edits))
+                .problems()
+                .get(0);
         return first.field() + ": " + first.sentence();
     }
 
     private static Wiring wiring(String... edits) throws IOException {
-        return job(edits).car().wiring().orElseThrow();
-    }
-
-    private static Job job(String... edits) throws IOException {
-        String text = Files.readString(DemoSheetTest.DEMO);
-        for (int i = 0; i < edits.length; i += 2) {
-            assertTrue(text.contains(edits[i]), edits[i]);
-            text = text.replace(edits[i], edits[i + 1]);
-        }
-        return Job.read(text, FOLDER);
+        return EditedDemo.job(edits).car().wiring().orElseThrow();
     }
 }
