@@ -5,31 +5,28 @@ final class Checks {
     private Checks() {}
 
     /** The pressure behind a hole; at or above the pressure upstream it is allowed and gives no flow. */
-    static double behind(String where, double pressure) {
-        return notNegative(where, "downstream pressure", pressure, "Pa");
+    static void behind(String where, double pressure) {
+        notNegative(where, "downstream pressure", pressure, "Pa");
     }
 
-    static double positive(String where, String name, double value, String unit) {
-        if (value > 0 && value < Double.POSITIVE_INFINITY) {
-            return value;
+    static void positive(String where, String name, double value, String unit) {
+        if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(
+                    where + ": " + name + " is " + value + " " + unit + "; it must be a finite number above zero.");
         }
-        throw new IllegalArgumentException(
-                where + ": " + name + " is " + value + " " + unit + "; it must be a finite number above zero.");
     }
 
-    static double notNegative(String where, String name, double value, String unit) {
-        if (value >= 0 && value < Double.POSITIVE_INFINITY) {
-            return value;
+    static void notNegative(String where, String name, double value, String unit) {
+        if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(
+                    where + ": " + name + " is " + value + " " + unit + "; it must be a finite number, zero or above.");
         }
-        throw new IllegalArgumentException(
-                where + ": " + name + " is " + value + " " + unit + "; it must be a finite number, zero or above.");
     }
 
-    static double within(String where, String name, double value, double low, double high, String unit) {
-        if (value >= low && value <= high) {
-            return value;
+    static void within(String where, String name, double value, double low, double high, String unit) {
+        if (!(value >= low && value <= high)) {
+            throw new IllegalArgumentException(where + ": " + name + " is " + value + " " + unit + "; allowed are "
+                    + low + " to " + high + " " + unit + ".");
         }
-        throw new IllegalArgumentException(where + ": " + name + " is " + value + " " + unit + "; allowed are " + low
-                + " to " + high + " " + unit + ".");
     }
 }

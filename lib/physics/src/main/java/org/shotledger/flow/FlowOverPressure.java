@@ -86,7 +86,6 @@ public record FlowOverPressure(
                         MeasuredHole.nearest(jets.get(0).edge(), inlet).stream(),
                         MeasuredHole.all().stream().filter(MeasuredHole::atTheEndOfALine))
                 .distinct()
-                .filter(hole -> hole.reducedTemperature() < 1)
                 .map(hole -> point(hole, area))
                 .filter(point -> point.pressure() >= Math.min(from, to) && point.pressure() <= Math.max(from, to))
                 .toList();

@@ -53,8 +53,8 @@ public record Orifice(NitrousJet hole, double lineBore) implements FeedElement {
         // the contracted jet is as narrow as its flux says: G_jet = ideal flux = sqrt(2 (p0 - p2) / v) nearly
         double volume = new Stream().to(throat, inlet.enthalpy()).volume();
         double jetFlux = Math.sqrt(2 * (inlet.pressure() - throat) / volume);
-        double regain = lineFlux * volume * Math.max(0, jetFlux - lineFlux);
-        return Math.min(throat + regain, throat + 0.9 * (inlet.pressure() - throat));
+        // at most half of what was lost, where the line's flux is half of the jet's
+        return throat + lineFlux * volume * Math.max(0, jetFlux - lineFlux);
     }
 
     @Override

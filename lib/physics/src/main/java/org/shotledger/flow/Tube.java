@@ -116,6 +116,7 @@ public record Tube(String name, double length, double bore, double roughness, do
                 if (slope <= 0 || slope * left < SHORT_END * p) {
                     return lengthReached ? length : shortEnd(p, v, slope, left);
                 }
+                // so short that it never goes beyond the end: as the pressure falls, friction rises
                 double step = Math.min(LARGEST_STEP * p, slope * left * 0.35 + 1e-5 * p);
                 double p2 = p - step;
                 if (p2 < NitrousOxide.TRIPLE_PRESSURE) {
@@ -126,9 +127,6 @@ public record Tube(String name, double length, double bore, double roughness, do
                 double dz = (step - flux * flux * (v2 - v)) / (0.5 * (slope + slope2));
                 if (!(dz > 0)) {
                     break;
-                }
-                if (dz >= left) {
-                    return lengthReached ? length : p - step * left / dz;
                 }
                 z += dz;
                 p = p2;
