@@ -17,10 +17,17 @@ final class LedgerPen {
     private static final double SAME = 1e-9;
 
     private final Car car;
+    private final double least;
     private final List<Entry> entries = new ArrayList<>();
 
     LedgerPen(Car car) {
+        this(car, Entry.ROUNDING);
+    }
+
+    /** @param least relative difference that a solver behind all of the figures leaves */
+    LedgerPen(Car car, double least) {
         this.car = car;
+        this.least = least;
     }
 
     Ledger ledger() {
@@ -71,7 +78,7 @@ final class LedgerPen {
         private Provenance provenance = Provenance.CALCULATED;
         private Optional<Origin> origin = Optional.empty();
         private Optional<Formula> formula = Optional.empty();
-        private double tolerance = Entry.ROUNDING;
+        private double tolerance = least;
 
         private Draft(String key, String name, String symbol, QuantityKind kind, double value) {
             this.key = key;
@@ -104,7 +111,7 @@ final class LedgerPen {
 
         /** Relative difference the solver leaves. */
         Draft within(double relative) {
-            tolerance = relative;
+            tolerance = Math.max(relative, least);
             return this;
         }
 

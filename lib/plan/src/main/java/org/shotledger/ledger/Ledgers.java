@@ -37,7 +37,7 @@ public final class Ledgers {
             return Ledger.of(List.of());
         }
         Subject subject = Subject.of(outcome, strongest.get());
-        LedgerPen pen = new LedgerPen(outcome.car());
+        LedgerPen pen = new LedgerPen(outcome.car(), RailEntries.tolerance(subject));
         target.ifPresent(asked -> SetupEntries.target(pen, asked));
         SetupEntries.write(pen, subject);
         EngineEntries.write(pen, subject);

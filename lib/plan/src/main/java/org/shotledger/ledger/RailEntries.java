@@ -15,6 +15,8 @@ final class RailEntries {
     private static final String[] REGULATED = {"ambient-pressure", "main-pressure", "main-reference", "plenum-pressure"
     };
 
+    private static final double SETTLED = 1e-5;
+
     private RailEntries() {}
 
     static void write(LedgerPen pen, Subject from) {
@@ -77,6 +79,11 @@ final class RailEntries {
     /** Whether the shot has pulled the rail below what its regulator holds. */
     static boolean fallen(Subject from) {
         return onRail(from) && from.point().nitrousFuel().pumpLimited();
+    }
+
+    /** How well the figures are made again: a fallen rail settles with the flows within a pascal, of some bar. */
+    static double tolerance(Subject from) {
+        return fallen(from) ? SETTLED : Entry.ROUNDING;
     }
 
     /** What a fallen rail leaves of the main fuel. */
