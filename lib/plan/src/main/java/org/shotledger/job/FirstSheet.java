@@ -31,8 +31,10 @@ final class FirstSheet {
     private static final double INLET_SHARE = 0.75;
     /** Rated flow of the generic map, kg/s, at its pressure ratio of 3. */
     private static final double GENERIC_FLOW = 0.36;
-    /** Flow of the generic pumps at 3 bar and 13.5 V, m3/s. */
+    /** Flow of the generic main pump at 3 bar and 13.5 V, m3/s. */
     private static final double GENERIC_PUMP = 284.1e-3 / 3600;
+    /** The same of the generic pump of the nitrous fuel, m3/s. */
+    private static final double GENERIC_NITROUS_PUMP = 205.4e-3 / 3600;
     /** The trade's 0.8 lb of nitrous oxide in 10 s for 100 hp, kg/J. */
     static final double NITROUS_PER_POWER = 0.0363 / (100 * UnitFactors.HORSEPOWER);
     /** Flow of nitrous oxide through a jet's area from a bottle at 30 degC, kg/(s m2): by the program's own jet law. */
@@ -122,7 +124,8 @@ final class FirstSheet {
             tables.put(
                     "nitrous-fuel-pump.csv",
                     FirstTables.pump(
-                            generic.apply("nitrous-fuel-pump.csv"), Math.max(1, 2.5 * nitrousFuel() / GENERIC_PUMP)));
+                            generic.apply("nitrous-fuel-pump.csv"),
+                            Math.max(1, 2.5 * nitrousFuel() / GENERIC_NITROUS_PUMP)));
         }
         tables.put("injector-dead-time.csv", generic.apply("injector-dead-time.csv"));
         tables.put("jets.csv", generic.apply("jets.csv"));
