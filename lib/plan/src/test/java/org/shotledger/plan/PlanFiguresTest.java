@@ -295,4 +295,44 @@ class PlanFiguresTest {
         }
         assertEquals(2, plan.estimates().size());
     }
+
+    /** Of unusual figures the first three are named, the others counted; a day, its passes and the reasoning are those of the setup. */
+    @Test
+    void the_verdict_doubts_what_is_unusual_in_the_sheet() {
+        Job odd = job.with("vehicle.drag-area", "1.4 m2").with("vehicle.wheelbase", "3.7 m");
+        String two = " Unusual in the sheet: vehicle.drag-area 1.4 m2, vehicle.wheelbase 3.7 m; see page 1 or ./shotledger check.";
+        Plan plan = Plan.of(odd.withCases(List.of(odd.stated())), setup);
+        assertTrue(plan.verdictLine().contains(two), plan.verdictLine());
+        Job more = odd.with("vehicle.centre-height", "0.85 m")
+                .with("bottle.shell-mass", "46 kg")
+                .with("vehicle.mass", "2900 kg");
+        String line = Plan.of(more.withCases(List.of(more.stated())), setup).verdictLine();
+        assertTrue(line.contains(" and 2 more; see page 1 or ./shotledger check."), line);
+        assertEquals(3, plan.passes().size());
+        assertTrue(plan.day().isPresent());
+        assertEquals(
+                plan.stated().power(), plan.ledger().find("wheel-power").orElseThrow().value());
+        assertEquals("wheel-power", plan.why("wheel-power").get(0).key());
+        assertEquals(Verdict.BROKEN, plan.verdict());
+        Plan reached = Plan.of(
+                job.with(job.target().withWheelPower(400 * HP)).withCases(List.of(job.stated())),
+                setup.withBoost(BoostTarget.constant(0.9e5)));
+        assertTrue(reached.reached());
+        assertEquals(reached.parts().verdict(), reached.verdict());
+        assertFalse(reached.verdictLine().contains(" asked from"), reached.verdictLine());
+    }
+
+    /** An estimate beyond what the car can have is least known of all; a share of a thousandth is printed in tenths of a per cent. */
+    @Test
+    void an_estimate_without_an_answer_comes_first() {
+        Job estimated = job.stating("base-pull.wheel-power", "590 hp +/- 200 hp", "estimated", "usual")
+                .withCases(List.of(job.stated()));
+        List<Estimate> all = Plan.of(estimated, setup).estimates();
+        assertEquals(1, all.size());
+        assertTrue(Double.isNaN(all.get(0).power()) && Double.isNaN(all.get(0).margin()));
+        assertEquals(
+                "base-pull.wheel-power, 590 hp +/- 200 hp: at the end of its band the sheet has no answer; the dynamometer's"
+                        + " sheet; the uncorrected figure is best",
+                all.get(0).toString());
+    }
 }
