@@ -241,4 +241,81 @@ class FirstFiguresTest {
                 .findFirst()
                 .orElseThrow();
     }
+
+    private static double si(Job job, String path) {
+        return job.car().origin(path).orElseThrow().value();
+    }
+
+    private static String text(Job job, String path) {
+        return job.car().origin(path).orElseThrow().text();
+    }
+
+    /**
+     * A shot of 112.75 hp at the wheels is 0.04759 kg/s; through 11500 kg/(s m2) that is 4.138 mm2 of jets, 0.55 of a solenoid of 3.095 mm.
+     * A single line behind it has 1.4 of that, 4.33 mm; the fuel of three passes of 10 s, twice over, is 0.74 L, and a cell has 2 L.
+     */
+    @Test
+    void the_kit_follows_from_the_shot() {
+        Job job = sheet();
+        String nitrous = "nitrous-system.nitrous.";
+        assertEquals(3.095e-3, si(job, nitrous + "solenoid.bore"), 2e-6);
+        assertEquals(0.75 * 3.095e-3, si(job, "nitrous-system.fuel.solenoid.bore"), 2e-6);
+        assertEquals(4.333e-3, si(job, nitrous + "line-bore"), 3e-6);
+        assertEquals(8.7e-3, si(job, nitrous + "hose-bore"), 1e-9);
+        assertEquals(1.2 / 3600, si(job, nitrous + "valve-kv"), 1e-3 / 3600);
+        assertEquals(2e-3, si(job, "nitrous-system.fuel.cell-volume"), 1e-9);
+        assertEquals(5000 / 60.0 * 60, job.setup().arming().rpmLow(), 1e-6);
+        // to four digits: the fastest line of the generic map at 150 000, for a wheel as much larger as 0.3549 is over 0.36 kg/s
+        assertEquals(
+                150_000 * Math.sqrt(0.36 / 0.35491),
+                Double.parseDouble(text(job, "turbo.compressor.max-speed").split(" ", -1)[0]),
+                60);
+        assertEquals(1.3e5, si(job, "turbo.boost-ceiling"), 1);
+        assertEquals(1.3e5, job.car().basePull().strongest().gaugePressure(), 1);
+        assertTrue(job.setup().jets().isEmpty());
+        assertTrue(!job.car().invented());
+        // 1.2 times 385 over 330 are 1.40 of the pull's torque
+        double pulled = Calibration.pulled(job.car(), job.setup(), 6200, 1.3e5)
+                .orElseThrow()
+                .crankTorque();
+        assertEquals(1.4 * pulled, job.car().limits().crankTorque(), 0.02 * pulled);
+    }
+
+    /** A large shot from the main rail through four nozzles, jets given: 400 hp is 0.1688 kg/s, a hose of 11.1 mm and no cell or pump of its own. */
+    @Test
+    void what_is_told_stands_in_place_of_the_guess() throws IOException {
+        Job job = sheet(
+                "displacement", "", "bore", "84 mm", "stroke", "90 mm", "red-line", "7700 rpm", "invented", "yes",
+                "inducer", "", "compressor-flow", "0.5 kg/s", "compressor-ratio", "2.8", "boost-ceiling", "1.5 bar gauge",
+                "correction", "din-70020", "nitrous-fuel-supply", "main-rail", "nozzles", "4", "position", "runner",
+                "nitrous-jet", "40 thou", "fuel-jet", "22 thou", "set-boost", "1.1 bar gauge", "target-power", "634.78 hp",
+                "rpm-low", "3000 rpm");
+        assertTrue(job.car().invented());
+        assertEquals(84e-3, job.car().engine().bore(), 1e-9);
+        assertEquals(90e-3, job.car().engine().stroke(), 1e-9);
+        assertEquals(7700, job.car().engine().highestRpm(), 1e-6);
+        assertEquals("84 mm", text(job, "engine.bore"));
+        assertTrue(job.car().basePull().correction().isPresent());
+        assertEquals(1.5e5, si(job, "turbo.boost-ceiling"), 1);
+        assertEquals(11.1e-3, si(job, "nitrous-system.nitrous.hose-bore"), 1e-9);
+        assertEquals(4e-3, si(job, "nitrous-system.nitrous.line-bore"), 1e-9);
+        assertEquals(1.2 * 11.1 * 11.1 / 75.7 / 3600, si(job, "nitrous-system.nitrous.valve-kv"), 2e-3 / 3600);
+        assertTrue(job.car().nitrous().fuel().onMainRail());
+        assertTrue(Files.notExists(folder.resolve("own/nitrous-fuel-pump.csv")));
+        assertEquals(40 * 25.4e-6, job.setup().jets().orElseThrow().nitrousBore(), 1e-8);
+        assertEquals(22 * 25.4e-6, job.setup().jets().orElseThrow().fuelBore(), 1e-8);
+        assertEquals(1.1e5, job.setup().boost().armed().highest(), 1);
+        assertEquals(0.55 * 7700, job.setup().arming().rpmLow(), 1);
+        assertEquals(
+                150_000 * Math.sqrt(1.8 / 2 * 0.36 / 0.5),
+                Double.parseDouble(text(job, "turbo.compressor.max-speed").split(" ", -1)[0]),
+                60);
+        // E78 takes 11.8 - 4.4 * 0.78 = 8.368 of air and weighs 770 kg/m3; the kit's fuel comes from the same pump
+        double main = 0.286136 / 8.368 / 770;
+        double kit = 0.0363 * 4.0 / 0.86 / 5 / 770;
+        assertEquals(1.9 * (main + kit) * 3600e3, pump("fuel-pump.csv"), 0.3);
+        String sheet = Files.readString(folder.resolve("own/job.yaml"));
+        assertTrue(sheet.contains("# a generic map scaled to 0.5 kg/s (the rated flow told) at a pressure ratio of 2.8"), sheet);
+        assertTrue(!sheet.contains("nitrous-fuel-pump:") && !sheet.contains("fuel-cell-level:"));
+    }
 }
