@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.shotledger.plan.Known;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.BottleFill;
 import org.shotledger.table.Listing;
@@ -42,6 +43,7 @@ class BottleViewsTest {
                 plan.limits(),
                 plan.alternatives(),
                 plan.stopped(),
-                plan.moved());
+                plan.moved(),
+                new Known());
     }
 }

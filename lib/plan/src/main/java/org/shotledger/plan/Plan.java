@@ -39,6 +39,7 @@ import org.shotledger.units.UnitSystem;
  * @param alternatives the setups that were weighed, by boost, ascending
  * @param stopped what stops the power asked for, in words; empty where it is reached, and for a setup that was not searched
  * @param moved what the search set otherwise than the sheet, with why; empty for a setup that was not searched
+ * @param known what studies around this plan have worked out
  */
 public record Plan(
         Job job,
@@ -47,7 +48,8 @@ public record Plan(
         Limits limits,
         List<Alternative> alternatives,
         Optional<String> stopped,
-        List<String> moved) {
+        List<String> moved,
+        Known known) {
 
     /** How many unusual figures the verdict names; the first page has them all. */
     private static final int DOUBTS = 3;
@@ -149,12 +151,13 @@ public record Plan(
         List<Limit> all = new ArrayList<>();
         all.add(asked(job.target(), outcomes.get(0)));
         outcomes.forEach(outcome -> all.addAll(outcome.limits().all()));
-        return new Plan(job, setup, outcomes, Limits.closest(all), alternatives, Optional.empty(), List.of());
+        return new Plan(
+                job, setup, outcomes, Limits.closest(all), alternatives, Optional.empty(), List.of(), new Known());
     }
 
     /** The same with what stops the power asked for, where it is not reached. */
     Plan stoppedBy(String what) {
-        return reached() ? this : new Plan(job, setup, outcomes, limits, alternatives, Optional.of(what), moved);
+        return reached() ? this : new Plan(job, setup, outcomes, limits, alternatives, Optional.of(what), moved, known);
     }
 
     /** The same with what was set otherwise than the sheet has it, beside boost and jets; without nitrous neither is used. */
@@ -175,7 +178,7 @@ public record Plan(
                     + QuantityKind.CRANK_ANGLE.text(sheet.retard(), UnitSystem.US)
                     + ", so that it knocks no more than the base pull");
         }
-        return new Plan(job, setup, outcomes, limits, alternatives, stopped, other);
+        return new Plan(job, setup, outcomes, limits, alternatives, stopped, other, known);
     }
 
     /** The power asked for is a limit like the others, but for the thousandth by which it may fall short. */

@@ -34,6 +34,9 @@ record BottleSide(List<Row> rows) {
     @SuppressWarnings("ArrayRecordComponent") // read only and never compared
     record Row(double[] flow, double[] enthalpy, Closest closest) {}
 
+    /** What a row depends on. */
+    private record Filled(Setup setup) {}
+
     static BottleSide of(Space space, Names names) {
         int jets = space.count(Axis.NITROUS_JET);
         int temperatures = space.count(Axis.BOTTLE_TEMPERATURE);
@@ -45,8 +48,10 @@ record BottleSide(List<Row> rows) {
             Bottles bottles = new Bottles();
             IntStream.range(0, temperatures).parallel().forEach(t -> {
                 double warm = space.axes().get(Axis.BOTTLE_TEMPERATURE).get(t);
-                rows[t * jets + jet] =
-                        row(space, names, Axis.BOTTLE_TEMPERATURE.set(setup, warm), bottles.withoutDays());
+                Setup filled = Axis.BOTTLE_TEMPERATURE.set(setup, warm);
+                rows[t * jets + jet] = space.plan()
+                        .known()
+                        .of(new Filled(filled), () -> row(space, names, filled, bottles.withoutDays()));
             });
         });
         return new BottleSide(List.of(rows));

@@ -1,12 +1,11 @@
 package org.shotledger.study;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.IntStream;
+import java.util.Optional;
 import org.shotledger.evaluate.Bottles;
 import org.shotledger.evaluate.Evaluate;
+import org.shotledger.evaluate.OperatingPoint;
 import org.shotledger.evaluate.Outcome;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
@@ -18,15 +17,16 @@ import org.shotledger.setup.Setup;
  * nitrous closed.
  */
 final class Candidates {
+    /** What an exact outcome depends on. */
+    private record Exactly(Setup setup) {}
+
+    private record Judged(Limits limits, Optional<OperatingPoint> peak) {}
+
     private final Space space;
     private final Bottles bottles = new Bottles();
-    private final Map<Setup, Limits> closed = new LinkedHashMap<>();
 
-    private Candidates(Space space, List<Long> indices) {
+    private Candidates(Space space) {
         this.space = space;
-        List<Setup> different = indices.stream().map(this::closed).distinct().toList();
-        List<Limits> limits = Pieces.of(different.size(), n -> ClosedSide.limits(space.plan(), different.get(n)));
-        IntStream.range(0, different.size()).forEach(n -> closed.put(different.get(n), limits.get(n)));
     }
 
     /**
@@ -36,20 +36,28 @@ final class Candidates {
      * @return one a number, in that order
      */
     static List<Candidate> of(Space space, List<Long> indices) {
-        Candidates all = new Candidates(space, indices);
+        Plan plan = space.plan();
+        List<Setup> closed = indices.stream()
+                .map(index -> ClosedSide.alike(plan, space.setup(index)))
+                .distinct()
+                .toList();
+        Pieces.of(closed.size(), n -> ClosedSide.limits(plan, closed.get(n)));
+        Candidates all = new Candidates(space);
         return Pieces.of(indices.size(), n -> all.of(indices.get(n)));
     }
 
-    private Setup closed(long index) {
-        return ClosedSide.alike(space.plan(), space.setup(index));
+    private Candidate of(long index) {
+        Setup setup = space.setup(index);
+        Judged judged = space.plan().known().of(new Exactly(setup), () -> judged(setup));
+        return new Candidate(space, index, judged.limits, judged.peak);
     }
 
-    private Candidate of(long index) {
+    private Judged judged(Setup setup) {
         Plan plan = space.plan();
-        List<Outcome> open = Evaluate.open(
-                bottles, plan.car(), space.setup(index), plan.job().cases());
-        List<Limit> limits = new ArrayList<>(closed.get(closed(index)).all());
+        List<Outcome> open =
+                Evaluate.open(bottles, plan.car(), setup, plan.job().cases());
+        List<Limit> limits = new ArrayList<>(ClosedSide.limits(plan, setup).all());
         open.forEach(outcome -> limits.addAll(outcome.limits().all()));
-        return new Candidate(space, index, Limits.closest(limits), open.get(0).strongest());
+        return new Judged(Limits.closest(limits), open.get(0).strongest());
     }
 }

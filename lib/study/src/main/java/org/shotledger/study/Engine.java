@@ -2,9 +2,10 @@ package org.shotledger.study;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.shotledger.car.Car;
 import org.shotledger.evaluate.Mode;
@@ -46,16 +47,22 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
     /**
      * One engine for each spark; what they breathe is worked out once for all of them.
      *
-     * @param setup mixture and boost
+     * @param setup mixture and boost; all else as in the plan
      * @param retards sparks later than the builder's own, crank degrees
      */
     static List<Engine> of(
-            Plan plan, Names names, List<Site> sites, Setup setup, double[] retards, Lattice nitrous, Lattice fuel) {
+            Plan plan,
+            Names names,
+            List<Site> sites,
+            Setup setup,
+            List<Double> retards,
+            Lattice nitrous,
+            Lattice fuel) {
         List<FluidState> liquids = List.of(NitrousOxide.saturatedLiquid(COOL), NitrousOxide.saturatedLiquid(WARM));
         double[] enthalpy = liquids.stream().mapToDouble(FluidState::enthalpy).toArray();
         int half = nitrous.count() * fuel.count() * CHANNELS;
-        List<Engine> engines = DoubleStream.of(retards)
-                .mapToObj(any -> new Engine(nitrous, fuel, enthalpy, new double[sites.size()][2 * half]))
+        List<Engine> engines = retards.stream()
+                .map(any -> new Engine(nitrous, fuel, enthalpy, new double[sites.size()][2 * half]))
                 .toList();
         Tables tables = new Tables(plan, names, setup, retards, engines);
         IntStream.range(0, sites.size() * 2)
@@ -64,8 +71,14 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
         return engines;
     }
 
+    /** What the exact values at one site depend on beside the flows. */
+    private record AtSite(Setup setup, Site site, FluidState liquid, List<Double> retards) {}
+
+    /** Both flows of a node, kg/s. */
+    private record Flows(double nitrous, double fuel) {}
+
     /** The engines of some sparks while their tables are being filled. */
-    private record Tables(Plan plan, Names names, Setup setup, double[] retards, List<Engine> engines) {
+    private record Tables(Plan plan, Names names, Setup setup, List<Double> retards, List<Engine> engines) {
 
         /** One site at one enthalpy, from an offset on. */
         void fill(int number, Site site, FluidState liquid, int offset) {
@@ -76,14 +89,17 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
                     .flatMap(outcome -> outcome.withNitrous().stream())
                     .findFirst()
                     .orElseThrow();
+            Map<Flows, List<double[]>> known =
+                    plan.known().of(new AtSite(setup, site, liquid, retards), ConcurrentHashMap::new);
             double rail = setup.nitrousRegulator().railPressure(site.at().air().pressure(), site.plenum(setup));
             for (int n = 0; n < nitrous.count(); n++) {
                 FeedFlow feed =
                         like.nitrous().times(nitrous.value(n) / like.nitrous().massFlow());
                 for (int f = 0; f < fuel.count(); f++) {
                     FuelFlow extra = new FuelFlow(fuel.value(f), rail, rail, Double.POSITIVE_INFINITY, false);
-                    List<double[]> nodes = bySpark(model, site, feed, extra);
-                    for (int e = 0; e < retards.length; e++) {
+                    List<double[]> nodes = known.computeIfAbsent(
+                            new Flows(nitrous.value(n), fuel.value(f)), any -> bySpark(model, site, feed, extra));
+                    for (int e = 0; e < retards.size(); e++) {
                         for (int c = 0; c < CHANNELS; c++) {
                             engines.get(e).values[number][offset + (n * CHANNELS + c) * fuel.count() + f] =
                                     nodes.get(e)[c];
@@ -102,7 +118,7 @@ record Engine(Lattice nitrous, Lattice fuel, double[] enthalpy, double[][] value
             } catch (NoAnswerException none) {
                 channels = retard -> unanswered();
             }
-            return DoubleStream.of(retards).mapToObj(channels).toList();
+            return retards.stream().map(channels::apply).toList();
         }
     }
 

@@ -82,15 +82,10 @@ final class Sweep {
     }
 
     /** What does not know mixture, spark and boost, or knows what was asked of it. */
-    private record Sides(Space space, Names names, List<Site> sites, BottleSide bottle, ClosedSide closed) {
+    private record Sides(Space space, Names names, List<Site> sites, BottleSide bottle) {
         static Sides of(Space space) {
             Names names = Names.of(space.plan());
-            return new Sides(
-                    space,
-                    names,
-                    Site.of(space.plan()),
-                    BottleSide.of(space, names),
-                    new ClosedSide(space.plan(), names));
+            return new Sides(space, names, Site.of(space.plan()), BottleSide.of(space, names));
         }
 
         /** Combinations of one mixture, spark and boost. */
@@ -114,13 +109,13 @@ final class Sweep {
                 space.plan(),
                 sides.names,
                 sides.sites,
-                setup,
+                ClosedSide.alike(space.plan(), setup),
                 LongStream.range(0, count)
-                        .mapToDouble(i -> space.setup(first + i * step).retard())
-                        .toArray(),
+                        .mapToObj(i -> space.setup(first + i * step).retard())
+                        .toList(),
                 Lattice.over(like.nitrous().massFlow() / NITROUS_NODES, flows.getMin(), flows.getMax()),
                 Lattice.over(like.nitrousFuel().massFlow() / FUEL_NODES, extra.getMin(), extra.getMax()));
-        Closest closed = sides.closed.of(setup);
+        Closest closed = ClosedSide.closest(space.plan(), sides.names, setup);
         return IntStream.range(0, count)
                 .mapToObj(i -> new Sweep(sides, drawn, engines.get(i), fuel, closed, first + i * step))
                 .toList();

@@ -123,8 +123,9 @@ class StudyTest {
 
     @Test
     void aVerdictDoesNotHangOnTheOtherValuesOfAnAxis() {
-        Space one = SPACE.vary(Axis.BOOST, "1.2 bar gauge");
-        Space two = SPACE.vary(Axis.BOOST, "1.2 bar gauge", "1.3 bar gauge");
+        Space one = DemoSpace.around(DemoSpace.unknown(DemoSpace.PLAN)).vary(Axis.BOOST, "1.2 bar gauge");
+        Space two =
+                DemoSpace.around(DemoSpace.unknown(DemoSpace.PLAN)).vary(Axis.BOOST, "1.2 bar gauge", "1.3 bar gauge");
         Map<Long, Difference.Sample> alone = tables(one);
         Map<Long, Difference.Sample> beside = tables(two);
         int compared = 0;
@@ -164,6 +165,34 @@ class StudyTest {
                 .orElseThrow();
         assertEquals(most, study.best().get(0).wheelPower(), 1e-6 * most);
         assertTrue(study.best().stream().allMatch(c -> c.margin() >= 0));
+    }
+
+    /** What is known of a plan saves work and changes nothing. */
+    @Test
+    void aStudyIsTheSameWhateverWasStudiedBefore() {
+        Plan plan = DemoSpace.unknown(DemoSpace.PLAN);
+        Study.of(DemoSpace.JOB, Space.of(plan).vary(Axis.BOOST, "1.1 bar gauge", "1.4 bar gauge"), Study.Exact.USUAL);
+        Study.of(DemoSpace.JOB, Space.of(plan).vary(Axis.MIXTURE, 0.78, 0.82).vary(Axis.RETARD, 0, 3, 6));
+        Study.of(DemoSpace.JOB, Space.of(plan).ladder(Axis.NITROUS_JET, "30 thou", "42 thou"));
+        Space around = DemoSpace.around(plan);
+        Study.Exact exact = new Study.Exact(6, 10, 8);
+        same(STUDY, Study.of(DemoSpace.JOB, around, exact));
+        same(STUDY, Study.of(DemoSpace.JOB, around, exact));
+    }
+
+    private static void same(Study one, Study other) {
+        assertEquals(one.kept(), other.kept());
+        assertEquals(one.reached(), other.reached());
+        assertEquals(one.refusedBy(), other.refusedBy());
+        assertEquals(one.histogram(), other.histogram());
+        assertEquals(one.difference(), other.difference());
+        assertEquals(one.frontGrain(), other.frontGrain());
+        assertEquals(figures(one.best()), figures(other.best()));
+        assertEquals(figures(one.front()), figures(other.front()));
+    }
+
+    private static List<Rank.Ranked> figures(List<Candidate> candidates) {
+        return candidates.stream().map(Candidate::ranked).toList();
     }
 
     @Test
@@ -219,7 +248,8 @@ class StudyTest {
     private static Study on(int threads) throws Exception {
         ForkJoinPool pool = new ForkJoinPool(threads);
         try {
-            return pool.submit(() -> Study.of(DemoSpace.JOB, SPACE, new Study.Exact(2, 2, 0)))
+            Space unknown = DemoSpace.around(DemoSpace.unknown(DemoSpace.PLAN));
+            return pool.submit(() -> Study.of(DemoSpace.JOB, unknown, new Study.Exact(2, 2, 0)))
                     .get();
         } finally {
             pool.shutdown();

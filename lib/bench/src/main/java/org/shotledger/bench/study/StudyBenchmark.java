@@ -3,6 +3,7 @@ package org.shotledger.bench.study;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Level;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
@@ -26,6 +27,10 @@ public class StudyBenchmark {
     @Param({"50", "5000"})
     public int pressures;
 
+    /** Whether the plan has been studied before. */
+    @Param({"false", "true"})
+    public boolean known;
+
     private Job job;
     private Space space;
 
@@ -41,6 +46,14 @@ public class StudyBenchmark {
                 .ladder(Axis.NITROUS_JET, "36 thou", "48 thou")
                 .ladder(Axis.FUEL_JET, "19 thou", "28 thou")
                 .range(Axis.FUEL_PRESSURE, "3 bar gauge", "4 bar gauge", pressures);
+    }
+
+    /** A plan that no study has asked anything of. */
+    @Setup(Level.Invocation)
+    public void forget() {
+        if (!known) {
+            lay();
+        }
     }
 
     /** Tables and counts with one exact combination. */
