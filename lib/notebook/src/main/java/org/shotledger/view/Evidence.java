@@ -41,7 +41,14 @@ record Evidence(
     private static final long SEED = 1;
     private static final int STEPS = 5;
 
+    /** A second document of a plan, for another reader or in other units, rests on the same. */
+    private record Asked() {}
+
     static Evidence of(Plan plan, Progress progress) {
+        return plan.known().of(new Asked(), () -> worked(plan, progress));
+    }
+
+    private static Evidence worked(Plan plan, Progress progress) {
         boolean nitrous = plan.setup().jets().isPresent();
         progress.next("the chances", 0, STEPS);
         Optional<Confidence> chances = chances(plan);

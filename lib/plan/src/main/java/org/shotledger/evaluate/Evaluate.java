@@ -392,12 +392,7 @@ public final class Evaluate {
         points.addAll(changeover);
         List<Limit> all = new ArrayList<>();
         all.add(answered);
-        for (PointRule rule : PointRules.ALL) {
-            points.stream()
-                    .filter(point -> rule.concerns(car, point))
-                    .min(Comparator.comparingDouble(point -> rule.margin(car, point)))
-                    .ifPresent(point -> all.add(rule.at(car, point, at.name())));
-        }
+        all.addAll(PointLimits.closest(car, points, at.name()));
         day.ifPresent(d -> all.addAll(DayRules.of(car, setup, at.name(), d, fuelVolume(armed))));
         return new Limits(all);
     }

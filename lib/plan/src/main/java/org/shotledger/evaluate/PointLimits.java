@@ -1,5 +1,6 @@
 package org.shotledger.evaluate;
 
+import java.util.Comparator;
 import java.util.List;
 import org.shotledger.car.Car;
 import org.shotledger.limits.Limit;
@@ -71,9 +72,24 @@ public final class PointLimits {
      * @return in the order of the list
      */
     public static List<Limit> all(Car car, OperatingPoint point, String caseName) {
+        return closest(car, List.of(point), caseName);
+    }
+
+    /**
+     * Every limit that concerns some of many points, each at the point that is closest to it.
+     *
+     * @param car what is built
+     * @param points operating points of it
+     * @param caseName what the case of the points is called
+     * @return in the order of the list
+     */
+    public static List<Limit> closest(Car car, List<OperatingPoint> points, String caseName) {
         return PointRules.ALL.stream()
-                .filter(rule -> rule.concerns(car, point))
-                .map(rule -> rule.at(car, point, caseName))
+                .flatMap(rule -> points.stream()
+                        .filter(point -> rule.concerns(car, point))
+                        .min(Comparator.comparingDouble(point -> rule.margin(car, point)))
+                        .map(point -> rule.at(car, point, caseName))
+                        .stream())
                 .toList();
     }
 

@@ -1,8 +1,8 @@
 package org.shotledger.risk;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.shotledger.flow.FeedFlow;
 import org.shotledger.plan.Plan;
 import org.shotledger.units.Require;
@@ -11,7 +11,7 @@ import org.shotledger.units.Require;
  * What becomes of a planned engine, in the case of its target, when bottle pressure, nitrous fuel pressure and boost stray together.
  *
  * <p>The nitrous flow depends on the bottle and the jets alone while it chokes, so it is solved once for each bottle pressure
- * and kept; everything else is evaluated anew. Not safe for use by several threads at once.
+ * and kept; everything else is evaluated anew. May be used by several threads at once.
  */
 public final class Drift {
     private final Scenario sound;
@@ -51,7 +51,7 @@ public final class Drift {
      * @return the model
      */
     public static Drift of(Plan plan, DriftBand band) {
-        return new Drift(Scenario.of(plan), BoostLine.of(plan), band, new HashMap<>());
+        return new Drift(Scenario.of(plan), BoostLine.of(plan), band, new ConcurrentHashMap<>());
     }
 
     /**
@@ -66,7 +66,7 @@ public final class Drift {
                         && other.nitrousOpen() == sound.nitrousOpen()
                         && other.at().equals(sound.at())
                         && other.setup().bottle().equals(sound.setup().bottle());
-        return new Drift(other, line, band, sameFeed ? feeds : new HashMap<>());
+        return new Drift(other, line, band, sameFeed ? feeds : new ConcurrentHashMap<>());
     }
 
     /** The same at the one speed of the highest boost, with the same nitrous flows: a first sieve for a search. */
@@ -142,16 +142,33 @@ public final class Drift {
      * @return the outcome over the examined speeds
      */
     public FaultOutcome at(double bottlePressure, double fuelPressure, double boostShift) {
-        Require.within("change of boost", boostShift, -HIGHEST_SHIFT, HIGHEST_SHIFT, "Pa");
-        Place place = new Place(bottlePressure, sound.jets().nitrousBore());
         try {
-            Scenario now = sound.withBottlePressure(bottlePressure)
-                    .withFuelPressure(fuelPressure)
-                    .withBoostShift(boostShift);
-            return Simulation.run(
-                    now, line, () -> feeds.computeIfAbsent(place, any -> SystemFlows.nitrous(now, highest)), highest);
+            Scenario now = scenario(bottlePressure, fuelPressure, boostShift);
+            return Simulation.run(now, line, () -> feed(now), highest);
         } catch (IllegalArgumentException refused) { // no temperature gives that bottle pressure
             return FaultOutcome.refused(refused.getMessage());
         }
+    }
+
+    /** Whether {@link #at} is safe, for searches. */
+    boolean safe(double bottlePressure, double fuelPressure, double boostShift) {
+        try {
+            Scenario now = scenario(bottlePressure, fuelPressure, boostShift);
+            return Simulation.safe(now, line, () -> feed(now), highest);
+        } catch (IllegalArgumentException refused) {
+            return false;
+        }
+    }
+
+    private Scenario scenario(double bottlePressure, double fuelPressure, double boostShift) {
+        Require.within("change of boost", boostShift, -HIGHEST_SHIFT, HIGHEST_SHIFT, "Pa");
+        return sound.withBottlePressure(bottlePressure)
+                .withFuelPressure(fuelPressure)
+                .withBoostShift(boostShift);
+    }
+
+    private FeedFlow feed(Scenario now) {
+        Place place = new Place(now.bottle().pressure(), sound.jets().nitrousBore());
+        return feeds.computeIfAbsent(place, any -> SystemFlows.nitrous(now, highest));
     }
 }

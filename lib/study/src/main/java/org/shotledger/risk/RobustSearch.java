@@ -3,6 +3,7 @@ package org.shotledger.risk;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -50,6 +51,9 @@ final class RobustSearch {
         }
     }
 
+    /** The settings with one nitrous jet, and the most robust of them. */
+    private record Rung(List<Candidate> candidates, Optional<RobustJetting.Choice> best) {}
+
     RobustSearch(Plan plan, Drift drift) {
         this.plan = plan;
         this.drift = drift;
@@ -60,20 +64,26 @@ final class RobustSearch {
     }
 
     RobustJetting search() {
-        List<Borne> meeting = new ArrayList<>(List.of(borne(new Candidate(drift, drift.planned()))));
-        List<RobustJetting.Choice> rows = new ArrayList<>();
-        for (double bore : nitrousBores()) {
-            List<Candidate> candidates = candidates(bore);
-            List<Borne> own = new ArrayList<>();
-            improve(own, candidates, c -> true);
-            own.stream().reduce((a, b) -> b).ifPresent(b -> rows.add(choice(b)));
+        List<Borne> meeting = new ArrayList<>(List.of(borne(new Candidate(drift, drift.planned()), 0, 0)));
+        List<Rung> rungs =
+                DoubleStream.of(nitrousBores()).parallel().mapToObj(this::rung).toList();
+        for (Rung rung : rungs) {
             improve(
                     meeting,
-                    candidates,
+                    rung.candidates(),
                     c -> plan.target().reachedBy(c.planned().wheelPower()));
         }
+        List<RobustJetting.Choice> rows =
+                rungs.stream().flatMap(rung -> rung.best().stream()).toList();
         return new RobustJetting(
                 plan.target().wheelPower(), choice(meeting.get(0)), choice(proven(meeting)), rows, drift.band());
+    }
+
+    private Rung rung(double nitrousBore) {
+        List<Candidate> candidates = candidates(nitrousBore);
+        List<Borne> own = new ArrayList<>();
+        improve(own, candidates, c -> true);
+        return new Rung(candidates, own.stream().reduce((a, b) -> b).map(RobustSearch::choice));
     }
 
     /** The most robust of those found one after the other that, as a whole plan, breaks nothing that the plan itself keeps. */
@@ -140,10 +150,13 @@ final class RobustSearch {
     /** Adds to a list each candidate that is more robust than the last of the list. */
     private static void improve(List<Borne> found, List<Candidate> candidates, Predicate<Candidate> allowed) {
         for (Candidate candidate : candidates) {
-            if (allowed.test(candidate)
-                    && (found.isEmpty() || mayBeat(candidate.drift(), found.get(found.size() - 1)))) {
-                Borne borne = borne(candidate);
-                if (found.isEmpty() || borne.betterThan(found.get(found.size() - 1))) {
+            Optional<Borne> best = found.isEmpty() ? Optional.empty() : Optional.of(found.get(found.size() - 1));
+            if (allowed.test(candidate) && best.stream().allMatch(b -> mayBeat(candidate.drift(), b))) {
+                Borne borne = borne(
+                        candidate,
+                        best.map(b -> b.all().steps()).orElse(0),
+                        best.map(b -> b.boostHeld().steps()).orElse(0));
+                if (best.stream().allMatch(borne::betterThan)) {
                     found.add(borne);
                 }
             }
@@ -157,8 +170,11 @@ final class RobustSearch {
                         || Tolerance.holds(drift, true, same + 1));
     }
 
-    private static Borne borne(Candidate candidate) {
-        return new Borne(candidate, Tolerance.of(candidate.drift()), Tolerance.withBoostHeld(candidate.drift()));
+    private static Borne borne(Candidate candidate, int all, int boostHeld) {
+        return new Borne(
+                candidate,
+                Tolerance.near(candidate.drift(), true, all),
+                Tolerance.near(candidate.drift(), false, boostHeld));
     }
 
     private static RobustJetting.Choice choice(Borne b) {

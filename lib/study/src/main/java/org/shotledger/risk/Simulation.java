@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
+import java.util.stream.DoubleStream;
 import org.shotledger.car.Injection;
 import org.shotledger.evaluate.NoAnswerException;
 import org.shotledger.evaluate.OperatingPoint;
@@ -13,6 +14,7 @@ import org.shotledger.evaluate.PointLimits;
 import org.shotledger.flow.FeedFlow;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
+import org.shotledger.limits.Verdict;
 
 /**
  * Runs a scenario over the speeds of a boost line.
@@ -50,14 +52,47 @@ final class Simulation {
 
     /** The same with the nitrous flow against the highest plenum pressure from elsewhere. */
     static FaultOutcome run(Scenario scenario, BoostLine line, Supplier<FeedFlow> feed, double highest) {
-        if (Thread.currentThread().isInterrupted()) {
-            throw new CancellationException("The work was interrupted; nothing of it is kept.");
-        }
+        stopIfAsked();
         try {
             return new Simulation(scenario, feed.get(), highest).over(line);
         } catch (IllegalArgumentException refused) { // a state of the bottle for which the feed path has no answer
             return FaultOutcome.refused(refused.getMessage());
         }
+    }
+
+    private static void stopIfAsked() {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("The work was interrupted; nothing of it is kept.");
+        }
+    }
+
+    /** Whether the outcome of that run is safe; the first limit that is broken ends it. */
+    static boolean safe(Scenario scenario, BoostLine line, Supplier<FeedFlow> feed, double highest) {
+        stopIfAsked();
+        if (BottleBand.limits(scenario).stream().anyMatch(limit -> limit.verdict() == Verdict.BROKEN)) {
+            return false;
+        }
+        try {
+            Simulation run = new Simulation(scenario, feed.get(), highest);
+            return line.stops().stream().allMatch(run::safe);
+        } catch (IllegalArgumentException none) {
+            return false;
+        }
+    }
+
+    private boolean safe(BoostLine.Stop stop) {
+        Cylinders at = at(stop.rpm(), stop.plenumPressure() + scenario.boostShift());
+        double[] least = PointLimits.margins(scenario.car(), at.engine());
+        if (at.groups().size() > 1) {
+            List<String> keys = PointLimits.keys();
+            for (Cylinders.Group group : at.groups()) {
+                double[] own = PointLimits.margins(scenario.car(), group.asIfAll());
+                for (int i = 0; i < least.length; i++) {
+                    least[i] = OF_A_CYLINDER.contains(keys.get(i)) ? Math.min(least[i], own[i]) : least[i];
+                }
+            }
+        }
+        return DoubleStream.of(least).allMatch(margin -> margin >= 0);
     }
 
     private FaultOutcome over(BoostLine line) {
@@ -95,11 +130,12 @@ final class Simulation {
         double pressure = 0;
         double torque = 0;
         double knock = 0;
-        List<Limit> limits = new ArrayList<>(BottleBand.limits(scenario));
+        List<OperatingPoint> engines = new ArrayList<>();
+        List<OperatingPoint> single = new ArrayList<>();
         for (Cylinders at : all) {
             peak = at.wheelPower() > peak.wheelPower() ? at : peak;
             torque = Math.max(torque, at.engine().crankTorque());
-            limits.addAll(limits(at.engine()));
+            engines.add(at.engine());
             for (Cylinders.Group group : at.groups()) {
                 OperatingPoint as = group.asIfAll();
                 leanest = Math.max(leanest, as.lambda());
@@ -107,12 +143,15 @@ final class Simulation {
                 pressure = Math.max(pressure, as.cylinder().peakPressure());
                 knock = Math.max(knock, as.cylinder().knock());
                 if (at.groups().size() > 1) {
-                    limits(as).stream()
-                            .filter(l -> OF_A_CYLINDER.contains(l.key()))
-                            .forEach(limits::add);
+                    single.add(as);
                 }
             }
         }
+        List<Limit> limits = new ArrayList<>(BottleBand.limits(scenario));
+        limits.addAll(limits(engines));
+        limits(single).stream()
+                .filter(limit -> OF_A_CYLINDER.contains(limit.key()))
+                .forEach(limits::add);
         return new FaultOutcome(
                 Optional.of(peak.engine()),
                 peak.engine().lambda(),
@@ -126,7 +165,7 @@ final class Simulation {
                 refusal);
     }
 
-    private List<Limit> limits(OperatingPoint point) {
-        return PointLimits.all(scenario.car(), point, scenario.at().name());
+    private List<Limit> limits(List<OperatingPoint> points) {
+        return PointLimits.closest(scenario.car(), points, scenario.at().name());
     }
 }

@@ -1,6 +1,7 @@
 package org.shotledger.risk;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.shotledger.units.Require;
 
@@ -13,7 +14,7 @@ import org.shotledger.units.Require;
  * all, the car's own working band: what the arming conditions keep closed is no drift. The boost table stays as planned.
  *
  * @param size half-widths, in steps of 0.02, at most 8; 0 when the plan itself just holds, negative when it breaks a limit
- * @param stoppedBy the limit that breaks one step further, or why the models end there; empty when none does up to 8
+ * @param stoppedBy the limit that breaks one step further, or why the models end there, where it is broken most; empty when none does up to 8
  */
 public record Tolerance(double size, String stoppedBy) {
     /** In bands: our choice, finer than the bands are known. */
@@ -30,7 +31,7 @@ public record Tolerance(double size, String stoppedBy) {
      * @return the largest tolerance
      */
     public static Tolerance of(Drift drift) {
-        return new Box(drift, true).largest();
+        return new Box(drift, true).largest(0);
     }
 
     /**
@@ -40,7 +41,12 @@ public record Tolerance(double size, String stoppedBy) {
      * @return the largest tolerance
      */
     public static Tolerance withBoostHeld(Drift drift) {
-        return new Box(drift, false).largest();
+        return new Box(drift, false).largest(0);
+    }
+
+    /** The same for a setting that is likely to bear about so many steps. */
+    static Tolerance near(Drift drift, boolean withBoost, int steps) {
+        return new Box(drift, withBoost).largest(steps);
     }
 
     /**
@@ -51,14 +57,12 @@ public record Tolerance(double size, String stoppedBy) {
      * @return true when all are kept
      */
     public static boolean holds(Drift drift, double size) {
-        return new Box(drift, true)
-                .worst(Require.notNegative("tolerance", size, "half-widths"))
-                .isEmpty();
+        return new Box(drift, true).holds(Require.notNegative("tolerance", size, "half-widths"));
     }
 
     /** Whether a tolerance of so many steps holds, for a search that only asks about better ones. */
     static boolean holds(Drift drift, boolean withBoost, int steps) {
-        return steps < 0 || new Box(drift, withBoost).worst(steps * STEP).isEmpty();
+        return steps < 0 || new Box(drift, withBoost).holds(steps * STEP);
     }
 
     int steps() {
@@ -90,55 +94,77 @@ public record Tolerance(double size, String stoppedBy) {
             }
         }
 
-        Tolerance largest() {
-            String stopped = worst(0);
-            if (!stopped.isEmpty()) {
-                return new Tolerance(-STEP, stopped);
+        /** @param near steps from which the search begins */
+        Tolerance largest(int near) {
+            if (!holds(0)) {
+                return new Tolerance(-STEP, stoppedAt(0));
             }
-            if (worst(MOST * STEP).isEmpty()) {
+            if (holds(MOST * STEP)) {
                 return new Tolerance(MOST * STEP, "");
             }
             int inside = 0;
-            int outside = 1;
-            while (outside < MOST && worst(outside * STEP).isEmpty()) {
+            int outside = Math.max(1, near);
+            int stride = 1;
+            while (outside < MOST && holds(outside * STEP)) {
                 inside = outside;
-                outside *= 2;
+                outside += stride;
+                stride *= 2;
             }
             outside = Math.min(outside, MOST);
             while (outside - inside > 1) {
                 int middle = (inside + outside) / 2;
-                if (worst(middle * STEP).isEmpty()) {
+                if (holds(middle * STEP)) {
                     inside = middle;
                 } else {
                     outside = middle;
                 }
             }
-            return new Tolerance(inside * STEP, worst(outside * STEP));
+            return new Tolerance(inside * STEP, stoppedAt(outside * STEP));
         }
 
-        /** The first limit found broken at a size, in words; empty when all hold. */
-        String worst(double size) {
+        boolean holds(double size) {
             for (int i = 0; i < directions.size(); i++) {
                 int[] to = directions.get(i);
-                FaultOutcome there = at(to, size);
-                if (!there.safe()) {
+                if (!safe(to, size)) {
                     directions.remove(i);
                     directions.add(0, to);
-                    return there.firstWords();
+                    return false;
                 }
             }
-            return "";
+            return true;
+        }
+
+        /** The limit that is broken most at a size, in words. */
+        private String stoppedAt(double size) {
+            return directions.stream()
+                    .map(to -> at(to, size))
+                    .filter(there -> !there.safe())
+                    .min(Comparator.comparingDouble(FaultOutcome::minMargin))
+                    .map(FaultOutcome::firstWords)
+                    .orElseThrow();
         }
 
         private FaultOutcome at(int[] to, double size) {
-            DriftBand band = drift.band();
-            double bottle = drift.bottlePressure() + to[0] * size * band.bottlePressure();
-            double fuel = drift.fuelPressure() + to[1] * size * band.fuelPressure();
-            double boost = to[2] * size * band.boost();
-            return drift.at(
-                    Drifting.BOTTLE.clip(drift, Math.min(Math.max(bottle, low), high)),
-                    Drifting.FUEL.clip(drift, fuel),
-                    Drifting.BOOST.clip(drift, boost));
+            return drift.at(bottle(to, size), fuel(to, size), boost(to, size));
+        }
+
+        private boolean safe(int[] to, double size) {
+            return drift.safe(bottle(to, size), fuel(to, size), boost(to, size));
+        }
+
+        private double bottle(int[] to, double size) {
+            double pressure =
+                    drift.bottlePressure() + to[0] * size * drift.band().bottlePressure();
+            return Drifting.BOTTLE.clip(drift, Math.min(Math.max(pressure, low), high));
+        }
+
+        private double fuel(int[] to, double size) {
+            return Drifting.FUEL.clip(
+                    drift, drift.fuelPressure() + to[1] * size * drift.band().fuelPressure());
+        }
+
+        private double boost(int[] to, double size) {
+            return Drifting.BOOST.clip(drift, to[2] * size * drift.band().boost());
         }
     }
 }
