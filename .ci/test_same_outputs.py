@@ -1,10 +1,12 @@
-"""A notebook gives the same outputs headless as through Jupyter, and what is written is valid. Run by .ci/run."""
+"""A notebook gives the same outputs headless as through Jupyter, and what is written is valid. Run by .ci/run.
+
+The argument is a folder for what the headless run writes, pages included.
+"""
 
 import os
 import pathlib
 import subprocess
 import sys
-import tempfile
 from concurrent.futures import ThreadPoolExecutor
 
 import nbformat
@@ -53,12 +55,12 @@ def compare(path, headless, jupyter):
     print("%s: same outputs headless and through Jupyter" % path.name)
 
 
-def main(paths):
-    with tempfile.TemporaryDirectory() as folder, ThreadPoolExecutor(os.cpu_count()) as pool:
-        subprocess.run([ROOT / "shotledger", "run", *paths, "--out", folder, "--to", "ipynb"], check=True)
+def main(paths, folder):
+    with ThreadPoolExecutor(os.cpu_count()) as pool:
+        subprocess.run([ROOT / "shotledger", "run", *paths, "--out", folder, "--to", "ipynb,html"], check=True)
         for path, jupyter in zip(paths, pool.map(through_jupyter, paths)):
             compare(path, nbformat.read(pathlib.Path(folder) / path.name, 4), jupyter)
 
 
 if __name__ == "__main__":
-    main([FIXTURE] + sorted((ROOT / "notebooks").glob("*.ipynb")))
+    main([FIXTURE] + sorted((ROOT / "notebooks").glob("*.ipynb")), sys.argv[1])
