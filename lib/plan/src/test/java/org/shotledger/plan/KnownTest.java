@@ -42,6 +42,21 @@ class KnownTest {
     }
 
     @Test
+    void ofManyAnswersThoseNotAskedForLongestAreGivenUp() {
+        square(-1);
+        square(-2);
+        for (int i = 0; i < 2047; i++) {
+            square(i);
+            square(-2);
+        }
+        worked.clear();
+        square(-2);
+        assertEquals(List.of(), worked);
+        square(-1);
+        assertEquals(List.of(new Square(-1)), worked);
+    }
+
+    @Test
     void whatWasAskedDoesNotMakeAPlanAnother() {
         square(3);
         assertEquals(new Known(), known);
