@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import org.shotledger.plan.Known;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.BottleFill;
 import org.shotledger.table.Listing;
@@ -43,7 +42,6 @@ class BottleViewsTest {
                 plan.limits(),
                 plan.alternatives(),
                 plan.stopped(),
-                plan.moved(),
-                new Known());
+                plan.moved());
     }
 }

@@ -17,7 +17,6 @@ import org.shotledger.limits.Limit;
 import org.shotledger.limits.Limits;
 import org.shotledger.limits.Provenance;
 import org.shotledger.limits.Side;
-import org.shotledger.plan.Known;
 import org.shotledger.plan.Plan;
 import org.shotledger.table.Listing;
 import org.shotledger.table.Shown;
@@ -153,8 +152,7 @@ class PlanDocumentTest {
                 new Limits(List.of(limit)),
                 List.of(),
                 PLAN.stopped(),
-                List.of(),
-                new Known());
+                List.of());
     }
 
     private static Limit limit(String key, boolean hard, double value) {

@@ -82,7 +82,9 @@ class HoleFiguresTest {
         assertEquals(0.55029, jet.curve(GAS).chokingPressure() / 1e6, 1e-5);
         // a small drop is Bernoulli's: sqrt(2 rho dp)
         assertEquals(
-                0.9 * jet.area() * Math.sqrt(2 * GAS.density() * 1e3), jet.flow(GAS, 0.999e6).massFlow(), 1e-7);
+                0.9 * jet.area() * Math.sqrt(2 * GAS.density() * 1e3),
+                jet.flow(GAS, 0.999e6).massFlow(),
+                1e-7);
     }
 
     // Bernoulli for a drop so small that the density stays: the heads of enthalpy would cancel there
@@ -126,12 +128,12 @@ class HoleFiguresTest {
                 wallis + "; coefficient of Lichtarowicz, Duggins and Markland, J. Mech. Eng. Sci. 7, 210-219 (1965)",
                 OrificeLaw.LONG_ORIFICE.source(stated, LIQUID));
         assertEquals("NACA Report 1135 (1953); coefficient stated", OrificeLaw.IDEAL_GAS.source(stated, GAS));
-        assertEquals(
-                "NACA Report 1135 (1953); coefficient by class of hole", OrificeLaw.IDEAL_GAS.source(plain, GAS));
+        assertEquals("NACA Report 1135 (1953); coefficient by class of hole", OrificeLaw.IDEAL_GAS.source(plain, GAS));
         assertEquals(holes, OrificeLaw.IDEAL_GAS.source(plain, LIQUID));
         NitrousJet tested = plain.withMeasured(FlowBand.around(0.9, 0.02));
         assertEquals(holes, plain.flow(LIQUID, 1e5).source());
-        assertEquals(holes + "; factor from a flow test", tested.flow(LIQUID, 1e5).source());
+        assertEquals(
+                holes + "; factor from a flow test", tested.flow(LIQUID, 1e5).source());
         assertEquals("square edge, two-phase inlet", new HoleClass(Edge.SQUARE, Inlet.TWO_PHASE).title());
     }
 
@@ -175,9 +177,13 @@ class HoleFiguresTest {
         List<MeasuredHole> any = MeasuredHole.nearest(Edge.UNKNOWN, cold);
         assertTrue(any.containsAll(square) && any.stream().anyMatch(h -> h.edge() == Edge.ROUNDED));
         // 48 short tubes with bubbles before them are all there is; rounded ones were never measured
-        assertEquals(48, MeasuredHole.nearest(Edge.ROUNDED, NitrousOxide.mixture(280, 0.1)).size());
-        List<MeasuredHole> lines =
-                MeasuredHole.all().stream().filter(MeasuredHole::atTheEndOfALine).toList();
+        assertEquals(
+                48,
+                MeasuredHole.nearest(Edge.ROUNDED, NitrousOxide.mixture(280, 0.1))
+                        .size());
+        List<MeasuredHole> lines = MeasuredHole.all().stream()
+                .filter(MeasuredHole::atTheEndOfALine)
+                .toList();
         assertEquals(11, lines.size());
         assertTrue(lines.stream().allMatch(h -> h.source().equals("Aerospace 9-828 (2022)")));
         MeasuredHole first = MeasuredHole.all().get(0);
@@ -188,21 +194,22 @@ class HoleFiguresTest {
     @Test
     void measuredPointsAreBroughtToTheJetsAreaAndState() {
         FeedPath path = FeedPath.of(
-                Tube.level("hose", 3.2, 0.0087), Manifold.equal("block", 6, new NitrousJet("jet", 1e-3, 3, Edge.SQUARE, Double.NaN)));
+                Tube.level("hose", 3.2, 0.0087),
+                Manifold.equal("block", 6, new NitrousJet("jet", 1e-3, 3, Edge.SQUARE, Double.NaN)));
         double[] falling = {6.5e6, 5.0e6, 3.5e6};
         List<FlowOverPressure.Point> points =
                 FlowOverPressure.of(path, falling, 5.0e6, 2.5e5).measured();
         List<FlowOverPressure.Point> expected = Stream.concat(
                         MeasuredHole.all().stream().filter(h -> h.edge() == Edge.SQUARE && h.quality() > 0),
-                        MeasuredHole.all().stream()
-                                .filter(h -> h.source().startsWith("Aerospace") && h.quality() == 0))
+                        MeasuredHole.all().stream().filter(h -> h.source().startsWith("Aerospace") && h.quality() == 0))
                 .map(HoleFiguresTest::ofSixJets)
                 .filter(p -> p.pressure() >= 3.5e6 && p.pressure() <= 6.5e6)
                 .toList();
         assertTrue(expected.size() > 20 && expected.size() == points.size(), expected.size() + " " + points.size());
         Comparator<FlowOverPressure.Point> order = Comparator.comparing(FlowOverPressure.Point::flow);
         for (int i = 0; i < expected.size(); i++) {
-            FlowOverPressure.Point want = expected.stream().sorted(order).toList().get(i);
+            FlowOverPressure.Point want =
+                    expected.stream().sorted(order).toList().get(i);
             FlowOverPressure.Point is = points.stream().sorted(order).toList().get(i);
             assertEquals(want.source(), is.source());
             assertEquals(want.pressure(), is.pressure(), 1e-6 * want.pressure());
@@ -212,7 +219,8 @@ class HoleFiguresTest {
 
     private static FlowOverPressure.Point ofSixJets(MeasuredHole hole) {
         double t = hole.reducedTemperature() * NitrousOxide.CRITICAL_TEMPERATURE;
-        FluidState state = hole.quality() > 0 ? NitrousOxide.mixture(t, hole.quality()) : NitrousOxide.saturatedLiquid(t);
+        FluidState state =
+                hole.quality() > 0 ? NitrousOxide.mixture(t, hole.quality()) : NitrousOxide.saturatedLiquid(t);
         NitrousJet jet = new NitrousJet("", 1e-3, 3, Edge.UNKNOWN, hole.share() / 2).withLaw(OrificeLaw.EQUILIBRIUM);
         return new FlowOverPressure.Point(hole.source(), state.pressure(), 12 * jet.massFlow(state, 1e5));
     }
@@ -260,8 +268,7 @@ class HoleFiguresTest {
         assertEquals(0, NitrousJet.of(0).flow(LIQUID, 1e5).shareOfEquilibrium());
         JetFlow high = NitrousJet.of(0.5e-3).at(1).flow(LIQUID, 1e5);
         assertEquals(jet.high(), high.massFlow(), 1e-12);
-        assertEquals(
-                jet.high() / jet.massFlow(), high.shareOfEquilibrium() / jet.shareOfEquilibrium(), 1e-9);
+        assertEquals(jet.high() / jet.massFlow(), high.shareOfEquilibrium() / jet.shareOfEquilibrium(), 1e-9);
         JetFlow inside = NitrousJet.of(1e-3).flow(LIQUID, 1e5);
         FeedFlow flow = new FeedFlow(0.02, "jet", "", List.of(), List.of(inside, jet, jet), LIQUID, 0.05, 1e-4);
         assertEquals(
@@ -282,25 +289,33 @@ class HoleFiguresTest {
 
     @Test
     void whatMeansNothingIsRefusedWithItsFigure() {
-        assertRefused("Incompressible flow: density is 0.0 kg/m3; it must be a finite number above zero.", () ->
-                Incompressible.massFlux(0, 2e5, 1e5));
-        assertRefused("Isentropic gas flow: stagnation pressure is 0.0 Pa; it must be a finite number above zero.", () ->
-                IsentropicGas.massFlux(0, 9, 1.3, 0));
-        assertRefused("Isentropic gas flow: stagnation density is -1.0 kg/m3; it must be a finite number above zero.", () ->
-                IsentropicGas.massFlux(2e5, -1, 1.3, 1e5));
-        assertRefused("Isentropic gas flow: ratio of heat capacities is 1.0 ; allowed are 1.0001 to 3.0 .", () ->
-                IsentropicGas.massFlux(2e5, 9, 1, 1e5));
+        assertRefused(
+                "Incompressible flow: density is 0.0 kg/m3; it must be a finite number above zero.",
+                () -> Incompressible.massFlux(0, 2e5, 1e5));
+        assertRefused(
+                "Isentropic gas flow: stagnation pressure is 0.0 Pa; it must be a finite number above zero.",
+                () -> IsentropicGas.massFlux(0, 9, 1.3, 0));
+        assertRefused(
+                "Isentropic gas flow: stagnation density is -1.0 kg/m3; it must be a finite number above zero.",
+                () -> IsentropicGas.massFlux(2e5, -1, 1.3, 1e5));
+        assertRefused(
+                "Isentropic gas flow: ratio of heat capacities is 1.0 ; allowed are 1.0001 to 3.0 .",
+                () -> IsentropicGas.massFlux(2e5, 9, 1, 1e5));
         FlowFactor untested = FlowFactor.untested(new FlowBand(0.65, 1, 1.8));
-        assertRefused("Flow test: wanted deviation is 0.0 ; it must be a finite number above zero.", () ->
-                FlowTestPlan.of(untested, 0, 0.03, 0.005, 0.2, 0));
-        assertRefused("Flow test: expected flow is 0.0 kg/s; it must be a finite number above zero.", () ->
-                FlowTestPlan.of(untested, 0.03, 0, 0.005, 0.2, 0));
+        assertRefused(
+                "Flow test: wanted deviation is 0.0 ; it must be a finite number above zero.",
+                () -> FlowTestPlan.of(untested, 0, 0.03, 0.005, 0.2, 0));
+        assertRefused(
+                "Flow test: expected flow is 0.0 kg/s; it must be a finite number above zero.",
+                () -> FlowTestPlan.of(untested, 0.03, 0, 0.005, 0.2, 0));
         FlowTest test = new FlowTest(0.3, 0.003, 10, 0);
-        assertRefused("Flow test: error from the state is -0.1 ; it must be a finite number, zero or above.", () ->
-                untested.after(test, f -> 0.03 * f, -0.1));
+        assertRefused(
+                "Flow test: error from the state is -0.1 ; it must be a finite number, zero or above.",
+                () -> untested.after(test, f -> 0.03 * f, -0.1));
     }
 
     private static void assertRefused(String sentence, Executable call) {
-        assertEquals(sentence, assertThrows(IllegalArgumentException.class, call).getMessage());
+        assertEquals(
+                sentence, assertThrows(IllegalArgumentException.class, call).getMessage());
     }
 }

@@ -65,8 +65,8 @@ class LineFiguresTest {
         double high = inlet.pressure();
         for (int i = 0; i < 60; i++) {
             double middle = (low + high) / 2;
-            double after =
-                    1 / NitrousOxide.atPressureEnthalpy(middle, inlet.enthalpy()).density();
+            double after = 1
+                    / NitrousOxide.atPressureEnthalpy(middle, inlet.enthalpy()).density();
             if (inlet.pressure() - middle > head * (1 / inlet.density() + after) / 2) {
                 low = middle;
             } else {
@@ -129,10 +129,9 @@ class LineFiguresTest {
             double t = NitrousOxide.saturationTemperature(p - step / 2);
             double x = Double.isNaN(quality) ? 0 : quality;
             double viscosity = 1 / (x / Viscosity.vapour(t) + (1 - x) / Viscosity.liquid(t));
-            double friction =
-                    Friction.churchill(flux * tube.bore() / viscosity, tube.roughness() / tube.bore());
-            double slope = friction * flux * flux * middle / 2 / tube.bore()
-                    + 9.80665 * tube.rise() / tube.length() / middle;
+            double friction = Friction.churchill(flux * tube.bore() / viscosity, tube.roughness() / tube.bore());
+            double slope =
+                    friction * flux * flux * middle / 2 / tube.bore() + 9.80665 * tube.rise() / tube.length() / middle;
             double dz = (step - flux * flux * (next - v)) / slope;
             if (dz <= 0) {
                 return new double[] {Double.NaN, z};
@@ -225,8 +224,7 @@ class LineFiguresTest {
         assertNull(Manifold.equal("block", 3, line, small.withBore(0)).commonBranch(), "closed");
         assertEquals(
                 "Manifold block has no branch; give it at least one.",
-                assertThrows(
-                                IllegalArgumentException.class, () -> new Manifold("block", 0, List.of()))
+                assertThrows(IllegalArgumentException.class, () -> new Manifold("block", 0, List.of()))
                         .getMessage());
     }
 }

@@ -61,6 +61,28 @@ public record Plan(
     }
 
     /**
+     * A plan around which nothing has been studied yet.
+     *
+     * @param job the job
+     * @param setup the setup
+     * @param outcomes one for each case of the job
+     * @param limits every limit over all cases
+     * @param alternatives the setups that were weighed
+     * @param stopped what stops the power asked for; empty where it is reached
+     * @param moved what the search set otherwise than the sheet
+     */
+    public Plan(
+            Job job,
+            Setup setup,
+            List<Outcome> outcomes,
+            Limits limits,
+            List<Alternative> alternatives,
+            Optional<String> stopped,
+            List<String> moved) {
+        this(job, setup, outcomes, limits, alternatives, stopped, moved, new Known());
+    }
+
+    /**
      * Finds the setup for the target of a job.
      *
      * @param job the job
@@ -151,8 +173,7 @@ public record Plan(
         List<Limit> all = new ArrayList<>();
         all.add(asked(job.target(), outcomes.get(0)));
         outcomes.forEach(outcome -> all.addAll(outcome.limits().all()));
-        return new Plan(
-                job, setup, outcomes, Limits.closest(all), alternatives, Optional.empty(), List.of(), new Known());
+        return new Plan(job, setup, outcomes, Limits.closest(all), alternatives, Optional.empty(), List.of());
     }
 
     /** The same with what stops the power asked for, where it is not reached. */

@@ -89,7 +89,14 @@ class FirstFiguresTest {
         assertEquals(List.of(new FirstFigures.Pulled(6200, 1.3e5, f.strongest().wheelPower())), f.pull());
         assertEquals(330 * HP, f.strongest().wheelPower(), 1e-6);
         for (double silent : new double[] {
-            f.redLine(), f.ceiling(), f.pumpFlow(), f.compressorFlow(), f.mass(), f.nitrousJet(), f.fuelJet(), f.setBoost()
+            f.redLine(),
+            f.ceiling(),
+            f.pumpFlow(),
+            f.compressorFlow(),
+            f.mass(),
+            f.nitrousJet(),
+            f.fuelJet(),
+            f.setBoost()
         }) {
             assertTrue(Double.isNaN(silent));
         }
@@ -101,12 +108,56 @@ class FirstFiguresTest {
     @Test
     void more_can_be_told() {
         FirstFigures f = figures(
-                "displacement", "", "bore", "84 mm", "stroke", "90 mm", "invented", "yes", "drive", "all",
-                "injectors", "8", "pumps", "2", "nozzles", "4", "passes", "5", "compressor-ratio", "2.6",
-                "altitude", "900 m", "temperature", "31 degC", "nitrous-jet", "40 thou", "fuel-jet", "22 thou",
-                "position", "runner", "red-line", "7600 rpm", "mass", "1400 kg", "set-boost", "1.1 bar gauge",
-                "injector", "large", "injector-flow", "", "pump", "small", "boost-ceiling", "1.5 bar gauge",
-                "correction", "din-70020", "nitrous-fuel-supply", "main-rail", "name", "it's mine");
+                "displacement",
+                "",
+                "bore",
+                "84 mm",
+                "stroke",
+                "90 mm",
+                "invented",
+                "yes",
+                "drive",
+                "all",
+                "injectors",
+                "8",
+                "pumps",
+                "2",
+                "nozzles",
+                "4",
+                "passes",
+                "5",
+                "compressor-ratio",
+                "2.6",
+                "altitude",
+                "900 m",
+                "temperature",
+                "31 degC",
+                "nitrous-jet",
+                "40 thou",
+                "fuel-jet",
+                "22 thou",
+                "position",
+                "runner",
+                "red-line",
+                "7600 rpm",
+                "mass",
+                "1400 kg",
+                "set-boost",
+                "1.1 bar gauge",
+                "injector",
+                "large",
+                "injector-flow",
+                "",
+                "pump",
+                "small",
+                "boost-ceiling",
+                "1.5 bar gauge",
+                "correction",
+                "din-70020",
+                "nitrous-fuel-supply",
+                "main-rail",
+                "name",
+                "it's mine");
         assertTrue(!f.square() && f.invented() && f.mainRail());
         // four of pi/4 84^2 90 mm3
         assertEquals(4 * 0.498759e-3, f.displacement(), 1e-8);
@@ -160,7 +211,10 @@ class FirstFiguresTest {
                 "# Estimated, common practice, no source: a generic map scaled to the rated flow and pressure ratio; replace it by"
                         + " points read off the real one.\n# Corrected to 298 K\nspeed,flow,ratio,efficiency\n50000,0.15,1.75,0.7\n",
                 FirstTables.compressor(
-                        "# generic\n# Corrected to 298 K\nspeed,flow,ratio,efficiency\n100000,0.1,2.5,0.7\n", 1.5, 0.5, 0.5));
+                        "# generic\n# Corrected to 298 K\nspeed,flow,ratio,efficiency\n100000,0.1,2.5,0.7\n",
+                        1.5,
+                        0.5,
+                        0.5));
         assertEquals(
                 "# Estimated, common practice, no source: a generic pump scaled to the flow at 3 bar; replace it by the pump's own"
                         + " sheet.\nvolt,rise,flow,current\n13.5,3,400,20\n",
@@ -198,7 +252,8 @@ class FirstFiguresTest {
         assertEquals(385 * HP, job.target().wheelPower(), 20);
         assertEquals(5000, job.target().rpmLow());
         assertEquals(7000, job.target().rpmHigh());
-        // air of the plenum at 318 K, 2.288 bar: 2.507 kg/m3; 0.2861 / (2e-3 * 6200 / 120 * 2.507) = 1.104 of the volume
+        // air of the plenum at 318 K, 2.288 bar: 2.507 kg/m3; 0.2861 / (2e-3 * 6200 / 120 * 2.507) = 1.104 of the
+        // volume
         double home = job.air("home").pressure();
         double filling = 0.286136 / (2e-3 * 6200 / 120 * (home + 1.3e5) / (287.05 * 318));
         assertEquals(filling, car.engine().volumetricEfficiency().at(6200), 0.01 * filling);
@@ -214,12 +269,12 @@ class FirstFiguresTest {
     /** By the fuel's mixture: 11.8 to 1 and 745 kg/m3 of gasoline, 5.1 and 790 of methanol; 1.9 times that from the pump at 3 bar. */
     @ParameterizedTest
     @CsvSource({"gasoline, 11.8, 745", "methanol, 5.1, 790", "ethanol, 7.2, 789"})
-    void a_pump_is_guessed_from_the_fuel_of_the_pull(String fuel, double mixture, double density)
-            throws IOException {
+    void a_pump_is_guessed_from_the_fuel_of_the_pull(String fuel, double mixture, double density) throws IOException {
         sheet("fuel", fuel, "ethanol", "", "target-power", "700 hp");
         double expected = 1.9 * 0.286136 / mixture / density * 3600e3;
         assertEquals(expected, pump("fuel-pump.csv"), 1e-3 * expected);
-        // the trade's 0.0363 kg/s for 100 hp at the crankshaft; 700 hp with 15 % to spare less 330 are 475 at the wheels,
+        // the trade's 0.0363 kg/s for 100 hp at the crankshaft; 700 hp with 15 % to spare less 330 are 475 at the
+        // wheels,
         // 0.2005 kg/s;
         // fuel of 770 kg/m3 is a fifth of that, of methanol a 3.2nd, and the pump gives 2.5 times as much
         double fuelled = 2.5 * 0.0363 * 4.75 / 0.86 / (fuel.equals("methanol") ? 3.2 : 5) / 770 * 3600e3;
@@ -265,7 +320,8 @@ class FirstFiguresTest {
         assertEquals(1.2 / 3600, si(job, nitrous + "valve-kv"), 1e-3 / 3600);
         assertEquals(2e-3, si(job, "nitrous-system.fuel.cell-volume"), 1e-9);
         assertEquals(5000 / 60.0 * 60, job.setup().arming().rpmLow(), 1e-6);
-        // to four digits: the fastest line of the generic map at 150 000, for a wheel as much larger as 0.3549 is over 0.36 kg/s
+        // to four digits: the fastest line of the generic map at 150 000, for a wheel as much larger as 0.3549 is over
+        // 0.36 kg/s
         assertEquals(
                 150_000 * Math.sqrt(0.36 / 0.35491),
                 Double.parseDouble(text(job, "turbo.compressor.max-speed").split(" ", -1)[0]),
@@ -285,11 +341,42 @@ class FirstFiguresTest {
     @Test
     void what_is_told_stands_in_place_of_the_guess() throws IOException {
         Job job = sheet(
-                "displacement", "", "bore", "84 mm", "stroke", "90 mm", "red-line", "7700 rpm", "invented", "yes",
-                "inducer", "", "compressor-flow", "0.5 kg/s", "compressor-ratio", "2.8", "boost-ceiling", "1.5 bar gauge",
-                "correction", "din-70020", "nitrous-fuel-supply", "main-rail", "nozzles", "4", "position", "runner",
-                "nitrous-jet", "40 thou", "fuel-jet", "22 thou", "set-boost", "1.1 bar gauge", "target-power", "634.78 hp",
-                "rpm-low", "3000 rpm");
+                "displacement",
+                "",
+                "bore",
+                "84 mm",
+                "stroke",
+                "90 mm",
+                "red-line",
+                "7700 rpm",
+                "invented",
+                "yes",
+                "inducer",
+                "",
+                "compressor-flow",
+                "0.5 kg/s",
+                "compressor-ratio",
+                "2.8",
+                "boost-ceiling",
+                "1.5 bar gauge",
+                "correction",
+                "din-70020",
+                "nitrous-fuel-supply",
+                "main-rail",
+                "nozzles",
+                "4",
+                "position",
+                "runner",
+                "nitrous-jet",
+                "40 thou",
+                "fuel-jet",
+                "22 thou",
+                "set-boost",
+                "1.1 bar gauge",
+                "target-power",
+                "634.78 hp",
+                "rpm-low",
+                "3000 rpm");
         assertTrue(job.car().invented());
         assertEquals(84e-3, job.car().engine().bore(), 1e-9);
         assertEquals(90e-3, job.car().engine().stroke(), 1e-9);
@@ -315,7 +402,9 @@ class FirstFiguresTest {
         double kit = 0.0363 * 4.0 / 0.86 / 5 / 770;
         assertEquals(1.9 * (main + kit) * 3600e3, pump("fuel-pump.csv"), 0.3);
         String sheet = Files.readString(folder.resolve("own/job.yaml"));
-        assertTrue(sheet.contains("# a generic map scaled to 0.5 kg/s (the rated flow told) at a pressure ratio of 2.8"), sheet);
+        assertTrue(
+                sheet.contains("# a generic map scaled to 0.5 kg/s (the rated flow told) at a pressure ratio of 2.8"),
+                sheet);
         assertTrue(!sheet.contains("nitrous-fuel-pump:") && !sheet.contains("fuel-cell-level:"));
     }
 }

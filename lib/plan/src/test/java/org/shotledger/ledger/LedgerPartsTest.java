@@ -18,8 +18,8 @@ import org.shotledger.job.Job;
 import org.shotledger.limits.Provenance;
 import org.shotledger.nitrous.FlowTested;
 import org.shotledger.nitrous.JetPair;
-import org.shotledger.setup.BottleState;
 import org.shotledger.setup.BoostTarget;
+import org.shotledger.setup.BottleState;
 import org.shotledger.setup.Case;
 import org.shotledger.setup.Factor;
 import org.shotledger.setup.Setup;
@@ -124,7 +124,8 @@ class LedgerPartsTest {
         assertEquals(
                 "feed path and jets: law \"class\"; limited by nitrous jet (choked)",
                 entry(ledger, "nitrous-flow").basis());
-        assertEquals("pressure at the main fuel rail", entry(ledger, "main-rail").name());
+        assertEquals(
+                "pressure at the main fuel rail", entry(ledger, "main-rail").name());
         assertEquals("p_a + p_F + k_b (p_m - p_a)", entry(ledger, "fuel-rail").basis());
         assertEquals(
                 "sqrt(2 rho (p_r - p_m)) over solenoid, jets and nozzle passages in series",
@@ -132,25 +133,31 @@ class LedgerPartsTest {
         assertEquals("P_b / (pi N / 30)", entry(ledger, "crank-torque").basis());
         assertEquals(Provenance.CALCULATED, entry(ledger, "nitrous-flow").provenance());
         double flow = value(ledger, "nitrous-flow");
-        assertTrue(entry(ledger, "nitrous-flow").uncertainty() < flow && entry(ledger, "nitrous-flow").uncertainty() > 0.02 * flow);
+        assertTrue(entry(ledger, "nitrous-flow").uncertainty() < flow
+                && entry(ledger, "nitrous-flow").uncertainty() > 0.02 * flow);
         assertMadeAgain(ledger);
     }
 
     /** Words and figures of a case whose models are off. */
     @Test
     void the_factors_of_a_case_are_told() {
-        Case off = job.stated().with(Factor.ENGINE_WORK, 0.97).with(Factor.BREATHING, 1.02).with(Factor.FUEL_JET_FLOW, 0.95);
+        Case off = job.stated()
+                .with(Factor.ENGINE_WORK, 0.97)
+                .with(Factor.BREATHING, 1.02)
+                .with(Factor.FUEL_JET_FLOW, 0.95);
         Ledger ledger = Ledgers.of(Evaluate.of(job.car(), setup, off));
-        for (String[] told : new String[][] {
-            {"indicated", "0.97"}, {"breathed-volume", "1.02"}, {"nitrous-fuel-flow", "0.95"}
-        }) {
+        for (String[] told :
+                new String[][] {{"indicated", "0.97"}, {"breathed-volume", "1.02"}, {"nitrous-fuel-flow", "0.95"}}) {
             String basis = entry(ledger, told[0]).basis();
             assertTrue(basis.endsWith(", times the case's factor of " + told[1]), basis);
         }
         assertTrue(!entry(ledger, "peak-pressure").basis().contains("factor"));
         assertMadeAgain(ledger);
         // the table of breathing and the back pressure's factor stay as they are: 2 % more is breathed for the same two
-        double plain = value(ledger, "volumetric-efficiency") * value(ledger, "displacement") * value(ledger, "engine-speed") / 120;
+        double plain = value(ledger, "volumetric-efficiency")
+                * value(ledger, "displacement")
+                * value(ledger, "engine-speed")
+                / 120;
         assertEquals(1.02 * plain * value(ledger, "back-pressure-factor"), value(ledger, "breathed-volume"), 1e-9);
     }
 
@@ -166,15 +173,17 @@ class LedgerPartsTest {
         assertEquals(Math.hypot(second.after().deviation(), 0.06), nitrous.uncertainty() / nitrous.value(), 1e-9);
         assertTrue(
                 nitrous.basis()
-                        .startsWith("flow test \"second\" and 1 before it: 1.100 kg in 10.00 s through 6 of 43.0 thou, 110.00 g/s where "),
+                        .startsWith(
+                                "flow test \"second\" and 1 before it: 1.100 kg in 10.00 s through 6 of 43.0 thou, 110.00 g/s where "),
                 nitrous.basis());
         assertEquals("flow of the nitrous jets over that of their class", nitrous.name());
         assertTrue(nitrous.source().contains("Gelman") && nitrous.source().contains("job"), nitrous.source());
         Entry fuel = entry(ledger, "fuel-jet-factor");
         assertTrue(fuel.basis().startsWith("flow test \"petrol\": "), fuel.basis());
         assertTrue(
-                fuel.basis().endsWith(
-                        " was expected; further from what was known than two standard deviations, so check the test and the sheet"),
+                fuel.basis()
+                        .endsWith(
+                                " was expected; further from what was known than two standard deviations, so check the test and the sheet"),
                 fuel.basis());
         assertTrue(nitrous.basis().endsWith(" was expected"), nitrous.basis());
         assertEquals(Provenance.MEASURED, entry(ledger, "nitrous-flow").provenance());
@@ -182,10 +191,12 @@ class LedgerPartsTest {
         assertTrue(entry(ledger, "nitrous-flow").inputs().contains("nitrous-jet-factor"));
         assertTrue(entry(ledger, "nitrous-fuel-flow").inputs().contains("fuel-jet-factor"));
         assertMadeAgain(ledger);
-        Ledger other = Ledgers.of(Evaluate.of(
-                tested.car(), set(tested).withJets(new JetPair(55 * THOU, 22 * THOU)), tested.stated()));
+        Ledger other = Ledgers.of(
+                Evaluate.of(tested.car(), set(tested).withJets(new JetPair(55 * THOU, 22 * THOU)), tested.stated()));
         String basis = entry(other, "nitrous-flow").basis();
-        assertTrue(basis.contains("; outside what was measured: The flow test \"second\" was made with nitrous jets"), basis);
+        assertTrue(
+                basis.contains("; outside what was measured: The flow test \"second\" was made with nitrous jets"),
+                basis);
     }
 
     /** Both fuels from one pump that is too small: pump and jets meet below the regulator's pressure, and the injectors pass less. */
@@ -193,9 +204,14 @@ class LedgerPartsTest {
     void one_rail_for_both_fuels() {
         Setup one = OnMainRail.setup(setup);
         Ledger held = Ledgers.of(Evaluate.of(OnMainRail.car(job.car(), 6e-4), one, job.stated()));
-        assertEquals("pressure at the main fuel rail, for both fuels", entry(held, "main-rail").name());
-        assertEquals("p_a + set pressure + reference (p_m - p_a)", entry(held, "main-rail").basis());
-        assertTrue(held.find("fuel-rail").isEmpty() && held.find("fuel-pressure").isEmpty());
+        assertEquals(
+                "pressure at the main fuel rail, for both fuels",
+                entry(held, "main-rail").name());
+        assertEquals(
+                "p_a + set pressure + reference (p_m - p_a)",
+                entry(held, "main-rail").basis());
+        assertTrue(
+                held.find("fuel-rail").isEmpty() && held.find("fuel-pressure").isEmpty());
         assertTrue(held.find("injector-share").isEmpty());
         assertMadeAgain(held);
         Ledger fallen = Ledgers.of(Evaluate.of(OnMainRail.car(job.car(), 1.4e-4), one, job.stated()));
@@ -211,7 +227,8 @@ class LedgerPartsTest {
         double pumped = value(fallen, "main-fuel-density") * 1.4e-4 * (1 - (rail - ambient) / 9e5);
         double used = value(fallen, "main-fuel-flow") + value(fallen, "nitrous-fuel-flow");
         assertEquals(pumped, used, 1e-4 * pumped);
-        double asked = 0.2314 * value(fallen, "air-flow") / value(fallen, "lambda-main") / value(fallen, "main-fuel-oxygen");
+        double asked =
+                0.2314 * value(fallen, "air-flow") / value(fallen, "lambda-main") / value(fallen, "main-fuel-oxygen");
         assertEquals(share * asked, value(fallen, "main-fuel-flow"), 2e-4 * asked);
         assertTrue(entry(fallen, "main-fuel-flow").basis().endsWith(", times the share that the injectors pass"));
         assertMadeAgain(fallen);
@@ -221,7 +238,8 @@ class LedgerPartsTest {
     @Test
     void a_corrected_pull_is_taken_back_to_what_was_observed() throws IOException {
         double factor = 1013 / 989.45 * Math.sqrt(291.15 / 293);
-        Ledger ledger = of(edited("  wheel-power: 590 hp +/- 15 hp", "  wheel-power: 590 hp +/- 15 hp\n  correction: din-70020"));
+        Ledger ledger = of(
+                edited("  wheel-power: 590 hp +/- 15 hp", "  wheel-power: 590 hp +/- 15 hp\n  correction: din-70020"));
         Entry shown = entry(ledger, "base-power-shown");
         assertEquals(590 * 745.6999, shown.value(), 1);
         Entry observed = entry(ledger, "base-power");
@@ -239,7 +257,9 @@ class LedgerPartsTest {
                 "    kind: same", "    kind: methanol",
                 "driveline:\n", "driveline:\n  drag-torque: 12 N m\n");
         Ledger ledger = of(methanol);
-        assertEquals(List.of("fuel-temperature"), entry(ledger, "nitrous-fuel-density").inputs());
+        assertEquals(
+                List.of("fuel-temperature"),
+                entry(ledger, "nitrous-fuel-density").inputs());
         assertEquals(List.of(), entry(ledger, "nitrous-fuel-oxygen").inputs());
         assertEquals(List.of("ethanol"), entry(ledger, "main-fuel-oxygen").inputs());
         // CH3OH + 1.5 O2: 1.5 * 31.9988 / 32.0419 = 1.4980 (atomic masses of IUPAC)
@@ -266,7 +286,9 @@ class LedgerPartsTest {
         assertEquals("given", temperature.basis());
         // Lemmon and Span: 11.85 degC boils under 41.6 bar
         assertEquals(41.6e5, value(given, "bottle-pressure"), 0.3e5);
-        assertEquals("saturation pressure at the bottle temperature", entry(given, "bottle-pressure").basis());
+        assertEquals(
+                "saturation pressure at the bottle temperature",
+                entry(given, "bottle-pressure").basis());
         assertMadeAgain(given);
         Case last = job.stated().withBottle(BottleState.LAST);
         Ledger end = Ledgers.of(Evaluate.of(job.car(), setup, last));
@@ -275,7 +297,9 @@ class LedgerPartsTest {
         assertMadeAgain(end);
         Ledger full = Ledgers.of(Evaluate.of(job.car(), setup, job.stated().withBottle(BottleState.FULL)));
         assertEquals(value(full, "start-temperature"), value(full, "bottle-temperature"));
-        assertEquals("charge and temperature in the bottle's volume", entry(full, "bottle-pressure").basis());
+        assertEquals(
+                "charge and temperature in the bottle's volume",
+                entry(full, "bottle-pressure").basis());
         // 7.711 kg in 12.6 L are 612 kg/m3: liquid and vapour at 30 degC, 63.2 bar by Lemmon and Span
         assertEquals(63.2e5, value(full, "bottle-pressure"), 0.3e5);
         assertMadeAgain(full);

@@ -149,7 +149,8 @@ class BoostCapsTest {
         Turbo turbo = CAR.turbo();
         Car low = CAR.with(new Turbo(
                 turbo.map(), turbo.turbine(), turbo.inlet(), turbo.cooler(), turbo.exhaustTemperature(), 0.8e5));
-        assertEquals(10.9 * PSI, new BoostCaps(low, CASES).alone(new double[] {6500}).at(6500), 1e-6 * PSI);
+        assertEquals(
+                10.9 * PSI, new BoostCaps(low, CASES).alone(new double[] {6500}).at(6500), 1e-6 * PSI);
     }
 
     /** No boost keeps a torque limit of 50 N m: the least of the twelve steps at which there is an answer comes nearest. */
@@ -165,7 +166,9 @@ class BoostCapsTest {
             least++;
         }
         assertTrue(least < 8, "an answer at low boost");
-        double found = new BoostCaps(weak, List.of(CASES.get(0))).alone(new double[] {7000}).at(7000);
+        double found = new BoostCaps(weak, List.of(CASES.get(0)))
+                .alone(new double[] {7000})
+                .at(7000);
         assertEquals(BoostCaps.roundedDown(cap * least / 12), found, 1e-6);
     }
 

@@ -44,8 +44,7 @@ class PlanFiguresTest {
     }
 
     private static Plan with(Plan plan, List<Outcome> outcomes) {
-        return new Plan(
-                plan.job(), plan.setup(), outcomes, plan.limits(), List.of(), Optional.empty(), List.of());
+        return new Plan(plan.job(), plan.setup(), outcomes, plan.limits(), List.of(), Optional.empty(), List.of());
     }
 
     @Test
@@ -109,11 +108,13 @@ class PlanFiguresTest {
         assertEquals(List.of(), plan(setup).comparedWith(job.setup()).moved());
         Plan alone = plan(moved.withoutJets());
         assertSame(alone, alone.comparedWith(job.setup()));
-        assertTrue(alone.verdictLine().contains(" of boost alone, without nitrous; every limit in"), alone.verdictLine());
+        assertTrue(
+                alone.verdictLine().contains(" of boost alone, without nitrous; every limit in"), alone.verdictLine());
         assertFalse(alone.verdictLine().contains("one bottle"), alone.verdictLine());
         assertEquals(List.of(), alone.outside());
         assertEquals(
-                List.of("The bore is below the smallest measured, 0.79 mm (31 thou); smaller holes tend to pass more for their area."),
+                List.of(
+                        "The bore is below the smallest measured, 0.79 mm (31 thou); smaller holes tend to pass more for their area."),
                 plan(setup.withJets(new JetPair(30 * THOU, 16 * THOU))).outside());
         String said = assertThrows(
                         IllegalStateException.class,
@@ -145,12 +146,14 @@ class PlanFiguresTest {
         int next = indexOf(bores, above);
         assertTrue(power[next] > half * 0.99, power[next] + " for " + half);
         for (int i = 1; i < 5; i++) {
-            assertTrue(Math.abs(bores[i] - bores[0]) >= Math.abs(bores[i - 1] - bores[0]) - 1e-12, Arrays.toString(bores));
+            assertTrue(
+                    Math.abs(bores[i] - bores[0]) >= Math.abs(bores[i - 1] - bores[0]) - 1e-12, Arrays.toString(bores));
         }
         for (Setup shot : found) {
             OperatingPoint point = point(shot, full);
             assertTrue(point.lambda() <= 0.7801, "not leaner: " + point.lambda());
-            double leaner = job.car().nitrous().ladder().below(shot.jets().orElseThrow().fuelBore() * 0.9999);
+            double leaner =
+                    job.car().nitrous().ladder().below(shot.jets().orElseThrow().fuelBore() * 0.9999);
             Setup less = shot.withJets(new JetPair(shot.jets().orElseThrow().nitrousBore(), leaner));
             assertTrue(point(less, full).lambda() > 0.7799, "a rung less would be leaner");
         }
@@ -219,7 +222,8 @@ class PlanFiguresTest {
     void the_nitrous_opens_above_the_speeds_without_an_answer() {
         Plan plan = plan(setup);
         assertEquals(OptionalDouble.empty(), Opening.answered(plan), "every speed has one");
-        assertEquals(OptionalDouble.of(6400), Opening.answered(with(plan, List.of(plan.stated(), without(plan, 6300)))));
+        assertEquals(
+                OptionalDouble.of(6400), Opening.answered(with(plan, List.of(plan.stated(), without(plan, 6300)))));
         assertEquals(OptionalDouble.of(7000), Opening.answered(with(plan, List.of(without(plan, 6900)))));
         assertEquals(OptionalDouble.empty(), Opening.answered(with(plan, List.of(without(plan, 7000)))));
         assertEquals(OptionalDouble.empty(), Opening.answered(with(plan, List.of())));
@@ -256,11 +260,11 @@ class PlanFiguresTest {
         assertEquals(
                 "bottle.charge, 17 lb +/- 10 lb: at the end of its band the sheet has no answer; a scale: full less empty",
                 all.get(0).toString());
-        Outcome better = Evaluate.of(job.with("turbo.turbine.efficiency", "72 %").car(), setup, job.stated());
+        Outcome better =
+                Evaluate.of(job.with("turbo.turbine.efficiency", "72 %").car(), setup, job.stated());
         Estimate turbine = all.get(1);
         assertEquals(better.power() / plan.stated().power() - 1, turbine.power(), 1e-9);
-        assertEquals(
-                better.limits().leastMargin() - plan.stated().limits().leastMargin(), turbine.margin(), 1e-9);
+        assertEquals(better.limits().leastMargin() - plan.stated().limits().leastMargin(), turbine.margin(), 1e-9);
         assertEquals(
                 String.format(
                         java.util.Locale.ROOT,
@@ -283,15 +287,13 @@ class PlanFiguresTest {
         Setup later = setup.withRetard(9);
         Plan plan = Plan.of(estimated, later);
         for (Estimate estimate : plan.estimates()) {
-            Job moved = job.with(
-                    estimate.path(), estimate.path().startsWith("bottle") ? "33 degC" : "3.9 bar");
+            Job moved = job.with(estimate.path(), estimate.path().startsWith("bottle") ? "33 degC" : "3.9 bar");
             Setup set = later.withBottle(moved.setup().bottle())
                     .withNitrousRegulator(moved.setup().nitrousRegulator());
             Outcome after = Evaluate.of(job.car(), set, job.stated());
             assertTrue(Math.abs(estimate.power()) > 1e-4, estimate.toString());
             assertEquals(after.power() / plan.stated().power() - 1, estimate.power(), 1e-9);
-            assertEquals(
-                    after.limits().leastMargin() - plan.stated().limits().leastMargin(), estimate.margin(), 1e-9);
+            assertEquals(after.limits().leastMargin() - plan.stated().limits().leastMargin(), estimate.margin(), 1e-9);
         }
         assertEquals(2, plan.estimates().size());
     }
@@ -300,7 +302,8 @@ class PlanFiguresTest {
     @Test
     void the_verdict_doubts_what_is_unusual_in_the_sheet() {
         Job odd = job.with("vehicle.drag-area", "1.4 m2").with("vehicle.wheelbase", "3.7 m");
-        String two = " Unusual in the sheet: vehicle.drag-area 1.4 m2, vehicle.wheelbase 3.7 m; see page 1 or ./shotledger check.";
+        String two =
+                " Unusual in the sheet: vehicle.drag-area 1.4 m2, vehicle.wheelbase 3.7 m; see page 1 or ./shotledger check.";
         Plan plan = Plan.of(odd.withCases(List.of(odd.stated())), setup);
         assertTrue(plan.verdictLine().contains(two), plan.verdictLine());
         Job more = odd.with("vehicle.centre-height", "0.85 m")
@@ -311,7 +314,8 @@ class PlanFiguresTest {
         assertEquals(3, plan.passes().size());
         assertTrue(plan.day().isPresent());
         assertEquals(
-                plan.stated().power(), plan.ledger().find("wheel-power").orElseThrow().value());
+                plan.stated().power(),
+                plan.ledger().find("wheel-power").orElseThrow().value());
         assertEquals("wheel-power", plan.why("wheel-power").get(0).key());
         assertEquals(Verdict.BROKEN, plan.verdict());
         Plan reached = Plan.of(

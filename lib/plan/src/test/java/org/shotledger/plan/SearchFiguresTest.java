@@ -78,7 +78,8 @@ class SearchFiguresTest {
         assertEquals(c.power(), most(c), 1e-6 * c.power());
         assertEquals(15 * PSI, c.level());
         double strongest = Stream.of(6000.0, 6800.0, 7600.0)
-                .max(Comparator.comparingDouble(rpm -> point(cases.get(0), c, rpm).wheelPower()))
+                .max(Comparator.comparingDouble(
+                        rpm -> point(cases.get(0), c, rpm).wheelPower()))
                 .orElseThrow();
         OperatingPoint off = cases.get(0)
                 .off(strongest, c.setup().boost().armed().at(strongest))
@@ -103,13 +104,16 @@ class SearchFiguresTest {
         List<Candidate> found = search(asking(640)).at(DoubleStream.of(11 * PSI, 14 * PSI, 16 * PSI));
         assertEquals(3, found.size());
         for (int i = 1; i < 3; i++) {
-            assertTrue(found.get(i).shot().nitrousFlow() < 0.97 * found.get(i - 1).shot().nitrousFlow());
+            assertTrue(found.get(i).shot().nitrousFlow()
+                    < 0.97 * found.get(i - 1).shot().nitrousFlow());
         }
         Candidate far = candidate(2000, 14 * PSI);
         assertTrue(!far.reached() && far.power() > 640 * HP, "hp: " + far.power() / HP);
-        assertEquals(List.of(), search(asking(640)).at(DoubleStream.of(60 * PSI)).stream()
-                .filter(c -> c.level() > 60 * PSI)
-                .toList());
+        assertEquals(
+                List.of(),
+                search(asking(640)).at(DoubleStream.of(60 * PSI)).stream()
+                        .filter(c -> c.level() > 60 * PSI)
+                        .toList());
     }
 
     /** Held at the level where it is borne: at most the table alone, on its speeds, in tenths of a psi, less where the heaviest case needs it. */
@@ -138,7 +142,8 @@ class SearchFiguresTest {
         int taken = 0;
         for (int i = 0; i < SPEEDS.length; i++) {
             double gauge = armed.at(SPEEDS[i]);
-            double load = PointLimits.load(car, heaviest[i].on(SPEEDS[i], gauge, shot).orElseThrow());
+            double load =
+                    PointLimits.load(car, heaviest[i].on(SPEEDS[i], gauge, shot).orElseThrow());
             assertTrue(load <= 0.945 * 1.001, SPEEDS[i] + ": " + load);
             double held = Math.min(level, alone.at(SPEEDS[i]));
             if (gauge < BoostCaps.roundedDown(held)) {
@@ -154,8 +159,7 @@ class SearchFiguresTest {
                 car, heaviest[0].on(5800, armed.at(5800) + 0.05e5, shot).orElseThrow());
         assertTrue(opening <= 0.945 * 1.001, "load " + opening);
         double power = search.power(1, level, shot, heaviest);
-        assertEquals(
-                cases.get(0).on(6800, armed.at(6800), shot).orElseThrow().wheelPower(), power, 1e-9 * power);
+        assertEquals(cases.get(0).on(6800, armed.at(6800), shot).orElseThrow().wheelPower(), power, 1e-9 * power);
     }
 
     /** The rungs on either side of both exact jets, each with the boost, in tenths of a psi, that gives the power and less that does not. */
@@ -166,7 +170,8 @@ class SearchFiguresTest {
         assertEquals(4, found.size());
         double[] ladder = car.nitrous().ladder().bores();
         double bore = exact.setup().jets().orElseThrow().nitrousBore();
-        int above = (int) IntStream.range(0, ladder.length).filter(i -> ladder[i] < bore).count();
+        int above = (int)
+                IntStream.range(0, ladder.length).filter(i -> ladder[i] < bore).count();
         for (Candidate c : found) {
             JetPair jets = c.setup().jets().orElseThrow();
             assertTrue(jets.nitrousBore() == ladder[above] || jets.nitrousBore() == ladder[above - 1], jets.toString());
@@ -181,7 +186,8 @@ class SearchFiguresTest {
         }
         // a larger nitrous jet needs less boost
         double[] levels = found.stream()
-                .sorted(Comparator.comparingDouble(c -> c.setup().jets().orElseThrow().nitrousBore()))
+                .sorted(Comparator.comparingDouble(
+                        c -> c.setup().jets().orElseThrow().nitrousBore()))
                 .mapToDouble(Candidate::level)
                 .toArray();
         assertTrue(Math.min(levels[0], levels[1]) > Math.max(levels[2], levels[3]), java.util.Arrays.toString(levels));
@@ -208,7 +214,8 @@ class SearchFiguresTest {
         assertTrue(!candidate(640, -0.051, true, 0.1).nearlyKept() && !missed.nearlyKept());
         assertEquals(Verdict.BROKEN, broken.alternative().verdict());
         assertEquals(Verdict.TIGHT, candidate(640, 0, true, 0.1).alternative().verdict());
-        assertEquals(Verdict.HOLDS, candidate(640, 0.05, true, 0.1).alternative().verdict());
+        assertEquals(
+                Verdict.HOLDS, candidate(640, 0.05, true, 0.1).alternative().verdict());
         assertEquals(
                 new Alternative(job.setup(), 1e5, 640 * HP, 2e5, 0.10, 0.021, "torque", Verdict.TIGHT),
                 tight.alternative());
@@ -216,12 +223,6 @@ class SearchFiguresTest {
 
     private Candidate candidate(double horsepower, double margin, boolean reached, double flow) {
         return new Candidate(
-                job.setup(),
-                1e5,
-                horsepower * HP,
-                2e5,
-                new Shot(flow, 0.5e-3),
-                new Closest("torque", margin),
-                reached);
+                job.setup(), 1e5, horsepower * HP, 2e5, new Shot(flow, 0.5e-3), new Closest("torque", margin), reached);
     }
 }

@@ -20,7 +20,6 @@ import org.shotledger.limits.Limits;
 import org.shotledger.limits.Provenance;
 import org.shotledger.limits.Side;
 import org.shotledger.limits.Verdict;
-import org.shotledger.plan.Known;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.BoostTarget;
 import org.shotledger.setup.Setup;
@@ -53,14 +52,7 @@ class WhatHelpsFiguresTest {
                 "",
                 1);
         return new Plan(
-                asked,
-                setup,
-                List.of(outcome),
-                new Limits(List.of(limit)),
-                List.of(),
-                Optional.empty(),
-                List.of(),
-                new Known());
+                asked, setup, List.of(outcome), new Limits(List.of(limit)), List.of(), Optional.empty(), List.of());
     }
 
     /** Missing: what the power lacks and what the worst limit lacks, each at most the whole; room counts up to 5 %. */

@@ -4,7 +4,6 @@ import static org.shotledger.units.Quantities.thou;
 
 import java.nio.file.Path;
 import org.shotledger.job.Job;
-import org.shotledger.plan.Known;
 import org.shotledger.plan.Plan;
 import org.shotledger.setup.BoostTable;
 import org.shotledger.setup.BoostTarget;
@@ -42,8 +41,7 @@ final class DemoSpace {
                 plan.limits(),
                 plan.alternatives(),
                 plan.stopped(),
-                plan.moved(),
-                new Known());
+                plan.moved());
     }
 
     /** One short pass, which the demo's bottle gives. */
