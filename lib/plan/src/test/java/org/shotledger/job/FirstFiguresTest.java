@@ -8,8 +8,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -29,34 +27,8 @@ class FirstFiguresTest {
     @TempDir
     private Path folder;
 
-    private static Map<String, String> told(String... more) {
-        Map<String, String> told = new TreeMap<>(Map.ofEntries(
-                Map.entry("displacement", "2.0 L"),
-                Map.entry("cylinders", "4"),
-                Map.entry("compression", "9.2"),
-                Map.entry("fuel", "ethanol-blend"),
-                Map.entry("ethanol", "78 %"),
-                Map.entry("boost", "1.3 bar gauge"),
-                Map.entry("pull-power", "330 hp"),
-                Map.entry("pull-rpm", "6200 rpm"),
-                Map.entry("injector-flow", "1050 cc/min"),
-                Map.entry("inducer", "50 mm"),
-                Map.entry("charge", "10 lb"),
-                Map.entry("target-power", "385 hp"),
-                Map.entry("rpm-low", "5000 rpm"),
-                Map.entry("rpm-high", "7000 rpm")));
-        for (int i = 0; i < more.length; i += 2) {
-            if (more[i + 1].isEmpty()) {
-                told.remove(more[i]);
-            } else {
-                told.put(more[i], more[i + 1]);
-            }
-        }
-        return told;
-    }
-
     private FirstFigures figures(String... more) {
-        return FirstFigures.of(told(more), folder);
+        return FirstFigures.of(ToldFigures.with(more), folder);
     }
 
     private List<String> refused(String... more) {
@@ -232,7 +204,7 @@ class FirstFiguresTest {
 
     private Job sheet(String... more) {
         Path place = folder.resolve("own");
-        Starter.write(place, "", told(more), folder);
+        Starter.write(place, "", ToldFigures.with(more), folder);
         return Job.load(place);
     }
 

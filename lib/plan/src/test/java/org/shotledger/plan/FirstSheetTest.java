@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.shotledger.job.Check;
 import org.shotledger.job.Job;
 import org.shotledger.job.Starter;
+import org.shotledger.job.ToldFigures;
 import org.shotledger.limits.Verdict;
 
 /** A sheet made from a dozen figures is a whole car that can be planned, and says of each figure whether it was told or estimated. */
@@ -47,7 +48,7 @@ class FirstSheetTest {
     @Test
     void a_dozen_figures_make_a_car() {
         Path place = folder.resolve("own");
-        Starter.write(place, "", dozen(), folder);
+        Starter.write(place, "", ToldFigures.with(), folder);
         assertEquals(List.of(), Check.file(place).problems());
         Job job = Job.load(place);
         assertEquals(
@@ -61,7 +62,7 @@ class FirstSheetTest {
     @Test
     void a_reason_of_the_first_sheet_does_not_excuse_a_later_slip() throws IOException {
         Path place = folder.resolve("own");
-        Starter.write(place, "", dozen(), folder);
+        Starter.write(place, "", ToldFigures.with(), folder);
         Path sheet = place.resolve("job.yaml");
         Files.writeString(
                 sheet, Files.readString(sheet).replaceFirst("charge: \\{value: 10 lb", "charge: {value: 1 lb"));
@@ -86,7 +87,7 @@ class FirstSheetTest {
 
     @Test
     void what_is_missing_or_wrong_is_said_at_once_and_nothing_is_left() {
-        var said = new java.util.TreeMap<>(dozen());
+        var said = ToldFigures.with();
         said.remove("charge");
         said.put("boost", "1.3 bar");
         said.put("cylinder", "4");
@@ -96,23 +97,5 @@ class FirstSheetTest {
         assertTrue(e.getMessage().contains("boost"), e.getMessage());
         assertTrue(e.getMessage().contains("the nearest name is \"cylinders\""), e.getMessage());
         assertTrue(Files.notExists(folder.resolve("own")));
-    }
-
-    private static Map<String, String> dozen() {
-        return Map.ofEntries(
-                Map.entry("displacement", "2.0 L"),
-                Map.entry("cylinders", "4"),
-                Map.entry("compression", "9.2"),
-                Map.entry("fuel", "ethanol-blend"),
-                Map.entry("ethanol", "78 %"),
-                Map.entry("boost", "1.3 bar gauge"),
-                Map.entry("pull-power", "330 hp"),
-                Map.entry("pull-rpm", "6200 rpm"),
-                Map.entry("injector-flow", "1050 cc/min"),
-                Map.entry("inducer", "50 mm"),
-                Map.entry("charge", "10 lb"),
-                Map.entry("target-power", "385 hp"),
-                Map.entry("rpm-low", "5000 rpm"),
-                Map.entry("rpm-high", "7000 rpm"));
     }
 }
