@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.shotledger.limits.Limit;
 import org.shotledger.limits.Verdict;
@@ -24,6 +25,26 @@ class DriftTest {
                 1e-6 * planned.wheelPower());
         assertEquals(PLAN.stated().strongest().orElseThrow().lambda(), planned.lambda(), 1e-9);
         assertTrue(planned.safe(), planned.firstWords());
+    }
+
+    /** A search asks whether a place is safe without working the outcome out; also with a blocked nozzle, where cylinders differ. */
+    @Test
+    void a_search_finds_safe_what_the_outcome_says_is_safe() {
+        SplittableRandom random = new SplittableRandom(12);
+        Scenario sound = DRIFT.sound();
+        int nozzles = sound.car().nitrous().nozzles();
+        Drift blocked = DRIFT.with(sound.withOpenJets(nozzles - 1, nozzles - 1));
+        int safe = 0;
+        for (int i = 0; i < 40; i++) {
+            double bottle = DRIFT.bottlePressure() * random.nextDouble(0.9, 1.15);
+            double fuel = DRIFT.fuelPressure() * random.nextDouble(0.85, 1.25);
+            double boost = random.nextDouble(-0.15e5, 0.15e5);
+            FaultOutcome outcome = DRIFT.at(bottle, fuel, boost);
+            assertEquals(outcome.safe(), DRIFT.safe(bottle, fuel, boost), outcome.firstWords());
+            assertEquals(blocked.at(bottle, fuel, boost).safe(), blocked.safe(bottle, fuel, boost));
+            safe += outcome.safe() ? 1 : 0;
+        }
+        assertTrue(safe > 3 && safe < 37, safe + " of 40 are safe");
     }
 
     @Test
