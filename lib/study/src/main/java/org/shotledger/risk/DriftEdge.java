@@ -46,12 +46,12 @@ public record DriftEdge(
         double band = input.band(drift);
         double inside = start;
         double outside = Double.NaN;
-        if (!input.at(drift, start).safe()) {
+        if (!input.safe(drift, start)) {
             outside = start;
         }
         for (double r = STEP; Double.isNaN(outside) && r <= FURTHEST; r *= 1.3) {
             double value = input.clip(drift, start + (up ? r : -r) * band);
-            if (!input.at(drift, value).safe()) {
+            if (!input.safe(drift, value)) {
                 outside = value;
             } else if (value == inside) {
                 return new DriftEdge(
@@ -67,7 +67,7 @@ public record DriftEdge(
                 inside = value;
             }
         }
-        Bracket.Edge edge = Bracket.edge(value -> input.at(drift, value).safe(), inside, outside, CLOSE * band);
+        Bracket.Edge edge = Bracket.edge(value -> input.safe(drift, value), inside, outside, CLOSE * band);
         FaultOutcome beyond = input.at(drift, edge.outside());
         return new DriftEdge(
                 input,

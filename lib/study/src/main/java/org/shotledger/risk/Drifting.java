@@ -62,10 +62,16 @@ public enum Drifting {
 
     /** The outcome with this input alone at a value, the others as planned. */
     FaultOutcome at(Drift drift, double value) {
-        return drift.at(
-                this == BOTTLE ? value : drift.bottlePressure(),
-                this == FUEL ? value : drift.fuelPressure(),
-                this == BOOST ? value : 0);
+        return drift.at(or(BOTTLE, drift, value), or(FUEL, drift, value), or(BOOST, drift, value));
+    }
+
+    /** Whether that outcome is safe, for searches. */
+    boolean safe(Drift drift, double value) {
+        return drift.safe(or(BOTTLE, drift, value), or(FUEL, drift, value), or(BOOST, drift, value));
+    }
+
+    private double or(Drifting input, Drift drift, double value) {
+        return this == input ? value : input.planned(drift);
     }
 
     /** Values that can be evaluated, clipped to what the models cover. */

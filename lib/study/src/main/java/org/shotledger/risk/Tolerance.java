@@ -31,7 +31,7 @@ public record Tolerance(double size, String stoppedBy) {
      * @return the largest tolerance
      */
     public static Tolerance of(Drift drift) {
-        return new Box(drift, true).largest(0);
+        return near(drift, true, 0);
     }
 
     /**
@@ -41,7 +41,7 @@ public record Tolerance(double size, String stoppedBy) {
      * @return the largest tolerance
      */
     public static Tolerance withBoostHeld(Drift drift) {
-        return new Box(drift, false).largest(0);
+        return near(drift, false, 0);
     }
 
     /** The same for a setting that is likely to bear about so many steps. */
